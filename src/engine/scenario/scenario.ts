@@ -1,0 +1,131 @@
+import type { Inputs } from './inputs.ts';
+
+/** Whose number it is. `given` by the household without saying how it knows is shown as a guess of theirs. */
+export type Mark = 'quoted' | 'measured' | 'guess' | 'table';
+
+/** What a number counts: decides how it is printed and what its break-even is called. */
+export type Unit =
+  | 'money'
+  | 'money a month'
+  | 'money a year'
+  | 'money a day'
+  | 'money an hour'
+  | 'money per distance'
+  | 'money per energy'
+  | 'share'
+  | 'rate a year'
+  | 'months'
+  | 'weeks'
+  | 'days'
+  | 'years'
+  | 'hours'
+  | 'distance'
+  | 'distance a year'
+  | 'economy'
+  | 'factor'
+  | 'clock';
+
+/** Everything known about one number of the inputs besides its value. */
+export interface Quantity {
+  /** Where it stands in `Inputs`, dotted: "replacement.0.payment.apr". */
+  readonly key: string;
+  /** Where it stands (or would stand) in the scenario file: "replacement.loan.apr". */
+  readonly path: string;
+  /** In the household's words: "yearly cost of insurance, 2009 wagon". */
+  readonly label: string;
+  readonly unit: Unit;
+  readonly value: number;
+  /** The schema's range, inclusive: what the solver scans. */
+  readonly min: number;
+  readonly max: number;
+  readonly integer: boolean;
+  readonly mark: Mark;
+  /** True when the scenario did not give it. */
+  readonly isDefault: boolean;
+  /** Who said so, or which table, with its date. */
+  readonly source: string;
+  readonly note: string;
+}
+
+/** A requirement the household put, and from when. */
+export interface Need {
+  readonly what: string;
+  readonly atLeast: number | true;
+  readonly fromMonth: number;
+}
+
+/** Words and facts that are not numbers of the model, but decide which ways are open and what the page says. */
+export interface Facts {
+  readonly title: string;
+  /** ISO date of the decision. */
+  readonly date: string;
+  readonly note: string;
+  readonly invented: boolean;
+  readonly currency: string;
+  readonly distanceUnit: 'miles' | 'km';
+  readonly energyUnit: { readonly vehicle: string; readonly replacement: readonly string[] };
+  /** How many units of the household's currency one US dollar buys; the public tables are in dollars. */
+  readonly perDollar: number;
+  readonly mechanic: string;
+  readonly partner: string;
+  readonly vehicleName: string;
+  readonly needs: readonly Need[];
+  /** What each vehicle offers against the needs: seats, tows, ...; missing means nobody said. */
+  readonly offers: {
+    readonly vehicle: Readonly<Record<string, number | boolean>>;
+    readonly replacement: readonly Readonly<Record<string, number | boolean>>[];
+  };
+  /** `null`: nobody said. */
+  readonly mayBeDriven: boolean | null;
+  readonly recallChecked: boolean;
+  /** "Do not drive" of an open recall. */
+  readonly recallStop: boolean;
+  readonly structuralRust: 'none' | 'unknown' | 'found';
+  /** Month by which the present vehicle must pass inspection or be registered again; null: nothing is due. */
+  readonly inspectionDueMonth: number | null;
+  readonly inspectionFailed: boolean;
+  readonly lenderRequiresCover: boolean;
+  readonly jobs: readonly JobFacts[];
+  readonly sunk: readonly { readonly what: string; readonly amount: number; readonly returns: number }[];
+  readonly replacementNames: readonly string[];
+  /** ISO date on which the offer ends; '' for none. */
+  readonly offerEnds: readonly string[];
+  readonly creditConfirmed: readonly boolean[];
+  /** What does not have a price, in the household's words. */
+  readonly notMoney: readonly string[];
+  /** Paths of the file marked private: their text and figures stay out of anything passed on. */
+  readonly private: readonly string[];
+  readonly hoursPriced: boolean;
+}
+
+export interface JobFacts {
+  readonly name: string;
+  /** Which cautions apply at the point of use. */
+  readonly dangers: readonly Danger[];
+  /** Only qualified work will do: the own-hands price is withdrawn. */
+  readonly qualifiedOnly: boolean;
+  readonly quoteEnds: string;
+  /** Recall, guarantee, service contract, comprehensive cover: what was asked; '' if nobody said. */
+  readonly someoneElsePays: string;
+  readonly firstTime: boolean;
+  /** Already spent on this very job: sunk. */
+  readonly alreadySpent: number;
+}
+
+export type Danger =
+  | 'lifting'
+  | 'brakes'
+  | 'steering'
+  | 'exhaust'
+  | 'airbag'
+  | 'fuel'
+  | 'battery'
+  | 'high-voltage'
+  | 'structure';
+
+/** A complete scenario: words, numbers, and what is known about each number. */
+export interface Scenario {
+  readonly facts: Facts;
+  readonly inputs: Inputs;
+  readonly quantities: readonly Quantity[];
+}
