@@ -1,0 +1,48 @@
+/**
+ * A posting is one line of money in one month, and it knows why it is there. Contracts post to a sink; what the sink
+ * does (add up a present cost, keep a ledger) is no business of theirs, so each cost rule is written once.
+ */
+
+/** What a posting is for: the rows of the printed ledger. */
+export type Category =
+  | 'work needed now'
+  | 'buying'
+  | 'loan'
+  | 'lease'
+  | 'selling the old one'
+  | 'energy'
+  | 'insurance'
+  | 'registration, tax, inspection'
+  | 'parking'
+  | 'scheduled upkeep'
+  | 'repairs'
+  | 'getting about without it'
+  | "what we'd own at the end";
+
+/** Why a posting exists: which contract, which lines of the scenario, and the reason in words. */
+export interface Line {
+  readonly category: Category;
+  /** What it is, in the household's words: "front brakes, parts". */
+  readonly what: string;
+  /** The scenario path it comes from. */
+  readonly path: string;
+  /** Why it falls when and as it does. */
+  readonly reason: string;
+}
+
+/**
+ * Where contracts post. Amounts in currency units, positive costs, negative receipts, in three readings of the same
+ * plan: `counted` (own hours at the household's price), `cash` (money alone), `shop` (a shop doing everything).
+ */
+export interface Sink {
+  post(line: Line, month: number, counted: number, cash: number, shop: number): void;
+  /** Own hours spent in a month: shown as weekends, priced only within `counted`. */
+  time(line: Line, month: number, hours: number): void;
+}
+
+/** Money that is the same whoever does the work. */
+export const postMoney = (sink: Sink, line: Line, month: number, amount: number): void =>
+  sink.post(line, month, amount, amount, amount);
+
+/** A contract projects itself into postings. Plans are lists of contracts; putting two together is concatenation. */
+export type Contract = (sink: Sink) => void;

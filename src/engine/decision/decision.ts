@@ -1,0 +1,197 @@
+import type { Line } from '../cashflow/posting.ts';
+import type { Cents } from '../quantity/money.ts';
+import type { Danger, Facts, Quantity } from '../scenario/scenario.ts';
+
+/** The three readings of one plan: own time counted, cash alone, a shop doing everything. */
+export type Reading = 'counted' | 'cash' | 'shop';
+export type ByReading<T> = Readonly<Record<Reading, T>>;
+
+/** Keep side, replace side, or neither: replacing later and doing without have results of their own. */
+export type Side = 'keep' | 'replace' | 'later' | 'without';
+
+/** One posting of the printed ledger, in whole cents; the columns sum to every printed total. */
+export interface LedgerRow extends Line {
+  readonly month: number;
+  /** Nominal money of that month. */
+  readonly amount: ByReading<Cents>;
+  /** The same in today's money: discounted to month 0. */
+  readonly present: ByReading<Cents>;
+  readonly hours: number;
+}
+
+export interface OptionResult {
+  /** Stable: "keep", "keep/patched", "replace/2021-hatchback/as-it-stands/trade-in". */
+  readonly id: string;
+  readonly side: Side;
+  /** In a few words: "Mend it and keep it". */
+  readonly label: string;
+  /** Index into the scenario's replacements; null where none is bought. */
+  readonly replacement: number | null;
+  /** How the needed work is met. */
+  readonly work: 'mended' | 'patched' | 'left' | 'skipped';
+  /** How the present vehicle goes; null where it is kept. */
+  readonly letGo: 'private' | 'trade-in' | 'as it stands' | 'scrap' | null;
+  readonly replaceMonth: number | null;
+  readonly netPresentCost: ByReading<Cents>;
+  readonly equivalentMonthlyCost: ByReading<Cents>;
+  /** Equivalent cost for one unit of distance, counted reading, in currency units. */
+  readonly costPerDistance: number;
+  /** Cash that leaves the household on the day itself (negative: comes in). */
+  readonly cashOnTheDay: Cents;
+  /** Savings left the day after; below zero is what has to be borrowed. */
+  readonly savingsAfter: Cents;
+  readonly hours: { readonly onTheDay: number; readonly total: number };
+  readonly valueAtEnd: Cents;
+  readonly owedAtEnd: Cents;
+  readonly ledger: readonly LedgerRow[];
+  /** Cumulative present cost at the end of each month 0..H if the plan stopped there (value less debt credited). */
+  readonly cumulative: readonly number[];
+  /** Cumulative cash paid out, undiscounted, month 0..H, no credit for value. */
+  readonly paidOut: readonly number[];
+}
+
+/** A way that is not open, and why. */
+export interface ClosedWay {
+  readonly id: string;
+  readonly label: string;
+  readonly why: string;
+}
+
+export type BreakEvenStatus = 'never' | 'always' | 'one' | 'several';
+
+/** Where the answer tips when one number moves and all others stay. */
+export interface BreakEven {
+  readonly quantity: Quantity;
+  /** never: the answer stays the same over the whole range; always: D is nil everywhere. */
+  readonly status: BreakEvenStatus;
+  /** In the quantity's unit, nearest to today's value first. */
+  readonly roots: readonly {
+    readonly at: number;
+    readonly kind: 'root' | 'jump' | 'touch';
+    /** (at - today)/today as a fraction; null when today's value is 0. */
+    readonly distance: number | null;
+    /** Which side is cheaper just above it. */
+    readonly above: 'keep' | 'replace';
+  }[];
+  /** D per unit at today's value, for pictures; currency units per unit. */
+  readonly slope: number;
+}
+
+/** D when one number is moved down and up, all others held. */
+export interface Swing {
+  readonly quantity: Quantity;
+  readonly low: { readonly value: number; readonly difference: number };
+  readonly high: { readonly value: number; readonly difference: number };
+}
+
+/** The zero contour of D over two inputs. */
+export interface BreakEvenLine {
+  readonly x: Quantity;
+  readonly y: Quantity;
+  /** For each x the y at which D is nil; null where there is none within y's range. */
+  readonly points: readonly { readonly x: number; readonly y: number | null }[];
+  readonly today: { readonly x: number; readonly y: number };
+  readonly keepIs: 'above' | 'below';
+}
+
+export interface LoanView {
+  readonly replacement: number;
+  readonly name: string;
+  readonly amountFinanced: Cents;
+  readonly payment: Cents;
+  readonly months: number;
+  readonly noteRate: number;
+  /** By Regulation Z, Appendix J; null with the reason when it has none. */
+  readonly apr: number | null;
+  readonly totalOfPayments: Cents;
+  readonly interest: Cents;
+  /** Balance and what the vehicle would bring, month 0..months. */
+  readonly balance: readonly { readonly month: number; readonly owed: Cents; readonly value: Cents }[];
+  readonly monthsUnderWater: number;
+  readonly owedAtHorizon: Cents;
+  /** A year longer: the payment falls, the total rises. */
+  readonly longer: { readonly months: number; readonly payment: Cents; readonly totalOfPayments: Cents };
+  /** The low rate instead of the rebate: present cost of each, same term; null when there is no such choice. */
+  readonly lowRateOrRebate: { readonly lowRate: Cents; readonly rebate: Cents } | null;
+  readonly schedule: readonly {
+    readonly month: number;
+    readonly payment: Cents;
+    readonly interest: Cents;
+    readonly principal: Cents;
+    readonly balance: Cents;
+  }[];
+}
+
+export interface ReplaceLater {
+  readonly replacement: number;
+  readonly name: string;
+  /** NPC of keeping through month k, then replacing; k = H is never. Counted reading, currency units. */
+  readonly curve: readonly { readonly month: number; readonly netPresentCost: number }[];
+  readonly best: { readonly month: number; readonly netPresentCost: number };
+}
+
+export interface EconomicLife {
+  readonly name: string;
+  /** Average monthly cost of owning over n months. */
+  readonly curve: readonly { readonly months: number; readonly averageCost: number }[];
+  readonly best: { readonly months: number; readonly averageCost: number };
+}
+
+export interface Caution {
+  readonly job: string;
+  readonly dangers: readonly Danger[];
+}
+
+/** Something the page must say, at the place where it matters. `kind` names the row it answers to. */
+export interface Notice {
+  readonly kind: string;
+  /** Where it belongs: 'first' stands above the money. */
+  readonly place: 'first' | 'answer' | 'assumptions' | 'payment' | 'work' | 'change' | 'method';
+  readonly text: string;
+}
+
+export interface Verdict {
+  /**
+   * keep / replace: one side is cheaper and no unquoted number within a fifth of its value says otherwise;
+   * close: too close to call; keepOnly / replaceOnly / none: one side has no open way, or neither has.
+   */
+  readonly kind: 'keep' | 'replace' | 'close' | 'keepOnly' | 'replaceOnly' | 'none';
+  /** The cheaper side by the ledger even when it is too close to call. */
+  readonly cheaper: 'keep' | 'replace' | 'same';
+  /** The unquoted numbers that flip it within a fifth of their value, nearest first: what would settle it. */
+  readonly settledBy: readonly BreakEven[];
+  /** The three readings disagree about who is cheaper. */
+  readonly readingsDisagree: boolean;
+  /** How many of the numbers decide: flip it within half of their value, and how many of these are guesses. */
+  readonly deciding: { readonly count: number; readonly guesses: number; readonly of: number };
+}
+
+/** The whole answer: what the report, the JSON and the terminal print, and nothing they would have to compute. */
+export interface Decision {
+  readonly version: string;
+  readonly facts: Facts;
+  readonly quantities: readonly Quantity[];
+  readonly horizon: number;
+  readonly options: readonly OptionResult[];
+  readonly closed: readonly ClosedWay[];
+  readonly bestKeep: OptionResult | null;
+  readonly bestReplace: OptionResult | null;
+  /** NPC(best replacement now) - NPC(best keep); positive: keeping is cheaper. Null where a side has no open way. */
+  readonly difference: ByReading<Cents> | null;
+  /** In money of the day of the decision's end, deflated: same sign as `difference`. */
+  readonly verdict: Verdict;
+  /** From this month on one side stays cheaper, counted cumulatively; null: from the start or never. */
+  readonly crossing: { readonly month: number; readonly then: 'keep' | 'replace' } | null;
+  readonly breakEvens: readonly BreakEven[];
+  readonly breakEvenLine: BreakEvenLine | null;
+  readonly swings: readonly Swing[];
+  /** Own hours counted at this price an hour, the answer tips; null: at none. */
+  readonly ownHourTips: number | null;
+  readonly doubleHours: { readonly difference: Cents } | null;
+  readonly payments: readonly LoanView[];
+  readonly replaceLater: readonly ReplaceLater[];
+  readonly economicLife: EconomicLife;
+  readonly sunk: { readonly spent: Cents; readonly returns: Cents };
+  readonly cautions: readonly Caution[];
+  readonly notices: readonly Notice[];
+}
