@@ -35,7 +35,8 @@ export interface Household {
     /** A shop's price of one hour: turns the labour part of a bill into own hours. */
     readonly shopHour: number;
   };
-  readonly savings: number;
+  /** Money put by for this; null: nobody said, so nothing is checked against it or put on the card. */
+  readonly savings: number | null;
   readonly spareEachMonth: number;
   /** Annual nominal rate of the card or credit line that pays on the day what savings do not cover. */
   readonly cardRate: number;
@@ -137,6 +138,8 @@ export interface RunningCosts {
     readonly scale: number;
     /** From the table's price year to the day of the decision, and to the household's currency and distance unit. */
     readonly priceRatio: number;
+    /** Currency units per US dollar: `priceWhenNew / perDollar` is the price when new that the table reads. */
+    readonly perDollar: number;
     /** Type and powertrain multiplier of the table. */
     readonly typeFactor: number;
     /** A stated amount a year replaces the table. */
