@@ -1,0 +1,26 @@
+import { type Levels, levelAt } from '../levels.ts';
+import { type Contract, type Line, postMoney } from '../posting.ts';
+
+/**
+ * Energy for one unit of distance, at the prices of the day of the decision.
+ *
+ * @param economy distance on one unit of energy (`perUnit`: mpg, km/l), or units on 100 of distance (`per100`: l/100 km)
+ */
+export const energyPerDistance = (stated: 'per100' | 'perUnit', economy: number, price: number): number =>
+  stated === 'perUnit' ? price / economy : (economy * price) / 100;
+
+/** Fuel or electricity of months start+1..to. */
+export const energy =
+  (
+    line: Line,
+    perDistance: number,
+    distanceAMonth: number,
+    levels: Levels,
+    start: number,
+    to: number,
+  ): Contract =>
+  (sink) => {
+    const amount = perDistance * distanceAMonth;
+    if (amount === 0) return;
+    for (let m = start + 1; m <= to; m++) postMoney(sink, line, m, amount * levelAt(levels, m));
+  };

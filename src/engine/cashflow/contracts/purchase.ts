@@ -1,0 +1,76 @@
+import type { Category, Contract, Line } from '../posting.ts';
+import { postMoney } from '../posting.ts';
+
+/** A fee or an add-on of a purchase, in currency units. */
+export interface Extra {
+  readonly name: string;
+  readonly amount: number;
+  /** Paid out of the loan rather than in cash on the day. */
+  readonly financed: boolean;
+  readonly financeCharge: boolean;
+}
+
+/** The terms of buying a vehicle, in currency units at the prices of the month it is bought. */
+export interface PurchaseTerms {
+  readonly price: number;
+  readonly salesTax: number;
+  readonly tradeInLowersTax: boolean;
+  readonly rebate: number;
+  readonly extras: readonly Extra[];
+  /** Given for the present vehicle against this purchase; 0 when it goes another way. Posted by the sale, not here. */
+  readonly tradeIn: number;
+  /** Of a present loan's payoff, what is rolled into the new loan. */
+  readonly payoffRolledIn: number;
+  /** Null: paid in cash. */
+  readonly loan: { readonly downPayment: number } | null;
+}
+
+/** What follows from the terms. Every amount positive. */
+export interface PurchaseFigures {
+  readonly tax: number;
+  /** Amount borrowed: price + tax + financed extras + payoff rolled in - rebate - cash down - trade-in, at least 0. */
+  readonly advance: number;
+  /** Finance charges among the financed extras: prepaid, so not part of the amount financed by Regulation Z. */
+  readonly prepaidFinanceCharge: number;
+}
+
+/**
+ * Tax and loan of a purchase. A trade-in lowers the loan once, is no part of the cash down, and lowers only the tax
+ * where the place allows. The rebate comes after tax (common practice, no source).
+ */
+export const purchaseFigures = (terms: PurchaseTerms): PurchaseFigures => {
+  const taxed = terms.tradeInLowersTax ? Math.max(0, terms.price - terms.tradeIn) : terms.price;
+  const tax = terms.salesTax * taxed;
+  const financed = terms.extras.filter((e) => e.financed);
+  const sum = (extras: readonly Extra[]): number => extras.reduce((total, e) => total + e.amount, 0);
+  const advance = terms.loan
+    ? terms.price + tax + sum(financed) + terms.payoffRolledIn - terms.rebate - terms.loan.downPayment - terms.tradeIn
+    : 0;
+  return {
+    tax,
+    advance: Math.max(0, advance),
+    prepaidFinanceCharge: sum(terms.extras.filter((e) => e.financeCharge)),
+  };
+};
+
+/** Where a purchase's lines come from: a line for a part of it, by category. */
+export type LineOf = (category: Category, what: string, path: string, reason: string) => Line;
+
+/** Buying a vehicle in `month`: price + tax + fees - rebate - loan advance. The sale of the old one is its own contract. */
+export const purchase =
+  (line: LineOf, path: string, terms: PurchaseTerms, month: number): Contract =>
+  (sink) => {
+    const { tax, advance } = purchaseFigures(terms);
+    const post = (what: string, at: string, reason: string, amount: number): void => {
+      if (amount !== 0) postMoney(sink, line('buying', what, `${path}.${at}`, reason), month, amount);
+    };
+    post('price', 'price', 'paid on the day it is bought', terms.price);
+    post('sales tax', 'sales_tax', terms.tradeInLowersTax ? 'on the price less the trade-in' : 'on the price', tax);
+    for (const extra of terms.extras)
+      post(extra.name, 'fees', extra.financed ? 'part of the loan' : 'paid in cash', extra.amount);
+    post('rebate', 'rebate', 'taken off the price', -terms.rebate);
+    if (advance > 0) {
+      const borrowed = line('buying', 'borrowed', `${path}.loan`, 'the lender pays this part on the day');
+      postMoney(sink, borrowed, month, -advance);
+    }
+  };

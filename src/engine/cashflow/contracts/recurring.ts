@@ -1,0 +1,28 @@
+import { type Levels, levelAt } from '../levels.ts';
+import { type Contract, type Line, postMoney } from '../posting.ts';
+
+/** A cost that falls every month from `from` to `to`, both included, at month-m prices. */
+export const monthly =
+  (line: Line, amount: number, levels: Levels, from: number, to: number): Contract =>
+  (sink) => {
+    if (amount === 0) return;
+    for (let m = from; m <= to; m++) postMoney(sink, line, m, amount * levelAt(levels, m));
+  };
+
+/**
+ * A bill that falls once a year, first in month `firstDue`, last no later than `to`.
+ * A kept vehicle's bills fall at their own date; one just bought pays at its start, so `firstDue` is the month bought.
+ */
+export const yearly =
+  (line: Line, amount: number, levels: Levels, firstDue: number, to: number): Contract =>
+  (sink) => {
+    if (amount === 0) return;
+    for (let m = firstDue; m <= to; m += 12) postMoney(sink, line, m, amount * levelAt(levels, m));
+  };
+
+/** One amount in one month, already at that month's prices; a receipt is negative. */
+export const oneOff =
+  (line: Line, month: number, amount: number): Contract =>
+  (sink) => {
+    if (amount !== 0) postMoney(sink, line, month, amount);
+  };

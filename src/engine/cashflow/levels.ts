@@ -1,0 +1,16 @@
+import { yearlyLevel } from '../quantity/month.ts';
+
+/** Price levels of months 0..H, re-priced once a year; index is the month, 1 at the day of the decision. */
+export type Levels = Float64Array;
+
+/**
+ * The price levels of one family of costs over the horizon.
+ *
+ * @param growth yearly growth, a fraction above -1
+ * @param horizon last month, inclusive
+ */
+export const priceLevels = (growth: number, horizon: number): Levels =>
+  Float64Array.from({ length: horizon + 1 }, (_, month) => yearlyLevel(growth, month));
+
+/** The price level of a month; beyond the horizon, the last one. */
+export const levelAt = (levels: Levels, month: number): number => levels[Math.min(month, levels.length - 1)] ?? 1;

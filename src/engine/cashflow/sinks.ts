@@ -1,0 +1,69 @@
+import type { Line, Sink } from './posting.ts';
+
+/** Flows of one plan by month 0..H, in the three readings, and own hours; what the solver and the charts need. */
+export interface MonthlyFlows {
+  readonly counted: Float64Array;
+  readonly cash: Float64Array;
+  readonly shop: Float64Array;
+  readonly hours: Float64Array;
+}
+
+/** A sink that keeps only the sums by month: no reasons, no rows. Month 0 to `horizon`. */
+export const monthlySink = (horizon: number): Sink & { readonly flows: MonthlyFlows } => {
+  const flows: MonthlyFlows = {
+    counted: new Float64Array(horizon + 1),
+    cash: new Float64Array(horizon + 1),
+    shop: new Float64Array(horizon + 1),
+    hours: new Float64Array(horizon + 1),
+  };
+  return {
+    flows,
+    post(_line, month, counted, cash, shop) {
+      flows.counted[month] = (flows.counted[month] as number) + counted;
+      flows.cash[month] = (flows.cash[month] as number) + cash;
+      flows.shop[month] = (flows.shop[month] as number) + shop;
+    },
+    time(_line, month, hours) {
+      flows.hours[month] = (flows.hours[month] as number) + hours;
+    },
+  };
+};
+
+/** One posting as it was made, before it is rounded for print. */
+export interface Posting {
+  readonly line: Line;
+  readonly month: number;
+  readonly counted: number;
+  readonly cash: number;
+  readonly shop: number;
+  readonly hours: number;
+}
+
+/** A sink that keeps every posting with its reason. */
+export const postingSink = (): Sink & { readonly postings: Posting[] } => {
+  const postings: Posting[] = [];
+  return {
+    postings,
+    post(line, month, counted, cash, shop) {
+      postings.push({ line, month, counted, cash, shop, hours: 0 });
+    },
+    time(line, month, hours) {
+      const last = postings[postings.length - 1];
+      if (last && last.line === line && last.month === month && last.hours === 0)
+        postings[postings.length - 1] = { ...last, hours };
+      else postings.push({ line, month, counted: 0, cash: 0, shop: 0, hours });
+    },
+  };
+};
+
+/** A sink that posts to two at once. */
+export const both = (a: Sink, b: Sink): Sink => ({
+  post(line, month, counted, cash, shop) {
+    a.post(line, month, counted, cash, shop);
+    b.post(line, month, counted, cash, shop);
+  },
+  time(line, month, hours) {
+    a.time(line, month, hours);
+    b.time(line, month, hours);
+  },
+});
