@@ -85,7 +85,14 @@ const amortise = <N extends number>(
   arithmetic: Arithmetic,
   givenPayment?: number,
 ): LoanSchedule<N> => {
-  if (!(Number.isInteger(payments) && payments >= 1 && Number.isInteger(firstPaymentMonth) && firstPaymentMonth >= 1)) {
+  if (
+    !(
+      Number.isInteger(payments) &&
+      payments >= 1 &&
+      Number.isInteger(firstPaymentMonth) &&
+      firstPaymentMonth >= 1
+    )
+  ) {
     throw new RangeError('a loan has a whole number of payments, the first in month 1 or later');
   }
   const monthsInFirst = delayInterest === 'charged' ? firstPaymentMonth : 1;
@@ -141,7 +148,12 @@ const payDownWith = <N extends number>(loan: RunningLoan<N>, arithmetic: Arithme
   if (loan.owed > 0 && loan.payment <= arithmetic.interest(loan.owed, 1)) {
     return { status: 'never', reason: 'interest not covered' };
   }
-  const terms = { principal: loan.owed, payments: LONGEST_TERM, firstPaymentMonth: 1, delayInterest: 'free' } as const;
+  const terms = {
+    principal: loan.owed,
+    payments: LONGEST_TERM,
+    firstPaymentMonth: 1,
+    delayInterest: 'free',
+  } as const;
   const schedule = amortise<N>(terms, arithmetic, loan.payment);
   const last = schedule.rows.at(-1);
   return last && last.payment > loan.payment
