@@ -1,0 +1,22 @@
+import { decide } from '../../engine/decision/decide.ts';
+import { costsCsv } from '../../report/exports/costs.ts';
+import type { Options } from '../arguments.ts';
+import type { Effects } from '../effects.ts';
+import { EXIT } from '../exit.ts';
+import { load } from '../load.ts';
+import { save } from '../save.ts';
+
+/** Every cost of every way, line by line, as CSV: to standard output, or to a file that is not there yet. */
+export const costsCommand = async (file: string, options: Options, effects: Effects): Promise<number> => {
+  const loaded = await load(file, effects);
+  if (typeof loaded === 'number') return loaded;
+  const csv = costsCsv(decide(loaded.scenario, effects.version));
+  if (options.out === null || options.out === '-') {
+    await effects.out(csv);
+    return EXIT.done;
+  }
+  return save(
+    { path: options.out, text: csv, from: file, force: options.force, isOurs: () => false },
+    effects,
+  );
+};

@@ -1,0 +1,49 @@
+import { decide } from '../../engine/decision/decide.ts';
+import { redactScenario } from '../../engine/scenario/redact.ts';
+import { answerLines } from '../../report/answer.ts';
+import { isOurReport } from '../../report/embed.ts';
+import { decisionJson } from '../../report/exports/json.ts';
+import type { Options } from '../arguments.ts';
+import type { Effects } from '../effects.ts';
+import { EXIT } from '../exit.ts';
+import { load } from '../load.ts';
+import { save } from '../save.ts';
+
+/** Prints the answer and writes the report; with `--json` prints the whole decision and nothing else. */
+export const reportCommand = async (file: string, options: Options, effects: Effects): Promise<number> => {
+  const path = options.out ?? (file === '-' ? null : besides(file));
+  if (!options.json && (path === null || path === '-')) {
+    await effects.err('The report is a file of its own: say where it goes with --out FILE.\n');
+    return EXIT.misuse;
+  }
+  if (options.json && options.out !== null) {
+    await effects.err('--json prints to standard output and writes no file: leave out --out.\n');
+    return EXIT.misuse;
+  }
+  const loaded = await load(file, effects);
+  if (typeof loaded === 'number') return loaded;
+  const decision = decide(loaded.scenario, effects.version);
+  if (options.json || path === null) {
+    await effects.out(decisionJson(decision));
+    return EXIT.done;
+  }
+  // Charts and the document they are drawn in are slow to load: nobody but a report waits for them.
+  const [{ renderReport }, { newDocument }] = await Promise.all([
+    import('../../report/render.ts'),
+    import('../document.ts'),
+  ]);
+  const scenarioText = redactScenario(loaded.text, loaded.scenario.facts.private);
+  const html = renderReport(decision, { document: newDocument(), scenarioText });
+  const from = file === '-' ? null : file;
+  const code = await save({ path, text: html, from, force: options.force, isOurs: isOurReport }, effects);
+  if (code !== EXIT.done) return code;
+  const [first = '', ...rest] = answerLines(decision);
+  await effects.out([strong(first, effects), ...rest, '', `Report: ${path}`, ''].join('\n'));
+  return EXIT.done;
+};
+
+/** The report's default place: beside the scenario, ending in .html. */
+export const besides = (file: string): string => `${file.replace(/\.ya?ml$/i, '')}.html`;
+
+const strong = (text: string, effects: Effects): string =>
+  effects.colour ? `\u001b[1m${text}\u001b[22m` : text;

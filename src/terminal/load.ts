@@ -1,0 +1,52 @@
+import { parseScenario } from '../engine/scenario/parse.ts';
+import { type Problem, problemText } from '../engine/scenario/problems.ts';
+import { decodeScenario, LONGEST_TEXT } from '../engine/scenario/reading/decode.ts';
+import type { Scenario } from '../engine/scenario/scenario.ts';
+import type { Effects } from './effects.ts';
+import { EXIT } from './exit.ts';
+import { trouble } from './trouble.ts';
+
+/** A scenario that was read without a problem, with its text as it stands in the file. */
+export interface Loaded {
+  readonly scenario: Scenario;
+  readonly text: string;
+  readonly warnings: number;
+}
+
+/** How a scenario from standard input is called in messages. */
+const INPUT = 'standard input';
+
+/**
+ * Reads and parses a scenario. Warnings, or every problem at once, go to standard error; where there is a problem the
+ * result is the code to exit with.
+ */
+export const load = async (file: string, effects: Effects): Promise<Loaded | number> => {
+  const name = file === '-' ? INPUT : file;
+  const tell = (problems: readonly Problem[]): Promise<void> =>
+    effects.err(problems.map((problem) => `${problemText(name, problem)}\n`).join(''));
+
+  // One byte more than is allowed is enough to know that there is too much.
+  const most = LONGEST_TEXT + 1;
+  let bytes: Uint8Array;
+  try {
+    bytes = await (file === '-' ? effects.files.readInput(most) : effects.files.read(file, most));
+  } catch (error) {
+    const words = trouble(name, error);
+    if (words === null) throw error;
+    await effects.err(`${words}\n`);
+    return EXIT.misuse;
+  }
+
+  const decoded = decodeScenario(bytes);
+  if ('problems' in decoded) {
+    await tell(decoded.problems);
+    return EXIT.wrongFile;
+  }
+  const parsed = parseScenario(decoded.text, { file: name, today: effects.today() });
+  if ('problems' in parsed) {
+    await tell(parsed.problems);
+    return EXIT.wrongFile;
+  }
+  await tell(parsed.warnings);
+  return { scenario: parsed.scenario, text: decoded.text, warnings: parsed.warnings.length };
+};

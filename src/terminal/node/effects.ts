@@ -1,0 +1,41 @@
+import manifest from '../../../package.json' with { type: 'json' };
+import type { Effects } from '../effects.ts';
+import { nodeFiles } from './files.ts';
+
+/** The world as this process finds it. */
+export const nodeEffects = (): Effects => ({
+  version: manifest.version,
+  today,
+  out: writerTo(process.stdout),
+  err: writerTo(process.stderr),
+  colour: wantsColour(process.env, process.stdout.isTTY === true),
+  files: nodeFiles(process.stdin),
+});
+
+/**
+ * The local day. SOURCE_DATE_EPOCH (seconds since 1970, the convention of reproducible builds) fixes it, so that the
+ * same scenario gives the same report on any day.
+ */
+const today = (): string => {
+  const fixed = process.env.SOURCE_DATE_EPOCH;
+  if (fixed !== undefined && /^\d+$/.test(fixed))
+    return new Date(Number(fixed) * 1000).toISOString().slice(0, 10);
+  const now = new Date();
+  const two = (part: number): string => String(part).padStart(2, '0');
+  return `${now.getFullYear()}-${two(now.getMonth() + 1)}-${two(now.getDate())}`;
+};
+
+/** NO_COLOR asks for none whatever its value, unless empty; a dumb terminal has none. */
+export const wantsColour = (environment: NodeJS.ProcessEnv, isTerminal: boolean): boolean =>
+  isTerminal && !environment.NO_COLOR && environment.TERM !== 'dumb';
+
+const writerTo = (stream: NodeJS.WriteStream): ((text: string) => Promise<void>) => {
+  // The failure comes back from the write itself; without a listener it would also end the program.
+  stream.on('error', () => {});
+  return (text) =>
+    text === ''
+      ? Promise.resolve()
+      : new Promise((done, failed) => {
+          stream.write(text, (error) => (error ? failed(error) : done()));
+        });
+};

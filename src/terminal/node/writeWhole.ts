@@ -1,0 +1,64 @@
+import { closeSync, openSync, unlinkSync, writeFile } from 'node:fs';
+import { link, lstat, rename, unlink } from 'node:fs/promises';
+import { basename, dirname, join } from 'node:path';
+import { promisify } from 'node:util';
+import { systemCode } from '../trouble.ts';
+
+/** The signals that ask a program to stop, and what a shell makes of them: 128 + the signal's number. */
+const STOPS = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 } as const;
+
+const writeAll = promisify(writeFile) as (handle: number, text: string) => Promise<void>;
+
+/**
+ * Writes `text` to `path` whole or not at all: to a passing file in the same folder first, which then takes the place
+ * of what stands there (`replace`) or fails with EEXIST if anything does. Whatever goes wrong, and if the program is
+ * told to stop half-way, the passing file is taken away again.
+ */
+export const writeWhole = async (path: string, text: string, replace: boolean): Promise<void> => {
+  const passing = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  // Opened in one step with learning that it is ours to clean up: no signal can come between.
+  const handle = openSync(passing, 'wx', 0o666);
+  const release = onStop(() => unlinkSync(passing));
+  try {
+    try {
+      await writeAll(handle, text);
+    } finally {
+      closeSync(handle);
+    }
+    await (replace ? rename(passing, path) : putWhereNothingIs(passing, path));
+  } catch (error) {
+    await unlink(passing);
+    throw error;
+  } finally {
+    release();
+  }
+};
+
+/** Moves a file to where nothing stands. A hard link does it in one step; a disk that has none gets a look first. */
+const putWhereNothingIs = async (passing: string, path: string): Promise<void> => {
+  try {
+    await link(passing, path);
+  } catch (error) {
+    if (!['EPERM', 'ENOTSUP', 'EOPNOTSUPP', 'ENOSYS'].includes(systemCode(error) ?? '')) throw error;
+    const there = await lstat(path).catch(() => null);
+    if (there !== null) throw Object.assign(new Error('exists'), { code: 'EEXIST' });
+    await rename(passing, path);
+    return;
+  }
+  await unlink(passing);
+};
+
+/** Runs `clean` if the program is told to stop, then stops it. The result takes that back. */
+const onStop = (clean: () => void): (() => void) => {
+  const undo = Object.entries(STOPS).map(([signal, code]) => {
+    const stop = (): void => {
+      clean();
+      process.exit(code);
+    };
+    process.once(signal, stop);
+    return () => process.removeListener(signal, stop);
+  });
+  return () => {
+    for (const each of undo) each();
+  };
+};

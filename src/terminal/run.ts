@@ -1,0 +1,51 @@
+import { readArguments } from './arguments.ts';
+import type { Effects } from './effects.ts';
+import { EXIT } from './exit.ts';
+import { helpText } from './help.ts';
+import { systemCode, trouble } from './trouble.ts';
+
+/** Carries out one command line. The result is the code to exit with; nothing is thrown. */
+export const run = async (argv: readonly string[], effects: Effects): Promise<number> => {
+  try {
+    return await carryOut(argv, effects);
+  } catch (error) {
+    // Whoever was reading (`stillworth costs FILE | head`) has seen enough.
+    if (systemCode(error) === 'EPIPE') return EXIT.done;
+    const words = trouble('standard output', error);
+    await effects.err(words === null ? faultText(error, effects.version) : `${words}\n`).catch(() => {});
+    return words === null ? EXIT.fault : EXIT.misuse;
+  }
+};
+
+const carryOut = async (argv: readonly string[], effects: Effects): Promise<number> => {
+  const asked = readArguments(argv);
+  if ('misuse' in asked) {
+    await effects.err(`${asked.misuse.join('\n')}\nAll there is: stillworth --help\n`);
+    return EXIT.misuse;
+  }
+  // Each command is loaded when it is asked for, so that a check does not wait for what only a report needs.
+  switch (asked.command) {
+    case 'help':
+      await effects.out(helpText(effects.version));
+      return EXIT.done;
+    case 'version':
+      await effects.out(`${effects.version}\n`);
+      return EXIT.done;
+    case 'new':
+      return (await import('./commands/new.ts')).newCommand(asked.file, effects);
+    case 'check':
+      return (await import('./commands/check.ts')).checkCommand(asked.file, effects);
+    case 'report':
+      return (await import('./commands/report.ts')).reportCommand(asked.file, asked.options, effects);
+    case 'costs':
+      return (await import('./commands/costs.ts')).costsCommand(asked.file, asked.options, effects);
+  }
+};
+
+const faultText = (error: unknown, version: string): string =>
+  [
+    `A fault of stillworth ${version} itself, not of your file. Nothing was written.`,
+    'Please report it with these lines:',
+    error instanceof Error ? (error.stack ?? error.message) : String(error),
+    '',
+  ].join('\n');
