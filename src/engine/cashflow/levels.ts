@@ -13,4 +13,5 @@ export const priceLevels = (growth: number, horizon: number): Levels =>
   Float64Array.from({ length: horizon + 1 }, (_, month) => yearlyLevel(growth, month));
 
 /** The price level of a month; beyond the horizon, the last one. */
-export const levelAt = (levels: Levels, month: number): number => levels[Math.min(month, levels.length - 1)] ?? 1;
+export const levelAt = (levels: Levels, month: number): number =>
+  levels[Math.min(month, levels.length - 1)] ?? 1;

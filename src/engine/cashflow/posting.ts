@@ -19,6 +19,11 @@ export type Category =
   | 'getting about without it'
   | "what we'd own at the end";
 
+/** The three readings of one plan: own time counted, cash alone, a shop doing everything. */
+export type Reading = 'counted' | 'cash' | 'shop';
+export type ByReading<T> = Readonly<Record<Reading, T>>;
+export const READINGS: readonly Reading[] = ['counted', 'cash', 'shop'];
+
 /** Why a posting exists: which contract, which lines of the scenario, and the reason in words. */
 export interface Line {
   readonly category: Category;

@@ -1,23 +1,13 @@
-import type { Line } from '../cashflow/posting.ts';
+import type { LedgerRow } from '../cashflow/ledger.ts';
+import type { ByReading } from '../cashflow/posting.ts';
 import type { Cents } from '../quantity/money.ts';
 import type { Danger, Facts, Quantity } from '../scenario/scenario.ts';
 
-/** The three readings of one plan: own time counted, cash alone, a shop doing everything. */
-export type Reading = 'counted' | 'cash' | 'shop';
-export type ByReading<T> = Readonly<Record<Reading, T>>;
+export type { LedgerRow } from '../cashflow/ledger.ts';
+export type { ByReading, Reading } from '../cashflow/posting.ts';
 
 /** Keep side, replace side, or neither: replacing later and doing without have results of their own. */
 export type Side = 'keep' | 'replace' | 'later' | 'without';
-
-/** One posting of the printed ledger, in whole cents; the columns sum to every printed total. */
-export interface LedgerRow extends Line {
-  readonly month: number;
-  /** Nominal money of that month. */
-  readonly amount: ByReading<Cents>;
-  /** The same in today's money: discounted to month 0. */
-  readonly present: ByReading<Cents>;
-  readonly hours: number;
-}
 
 export interface OptionResult {
   /** Stable: "keep", "keep/patched", "replace/2021-hatchback/as-it-stands/trade-in". */

@@ -19,5 +19,6 @@ export const failures =
     free: number,
   ): Contract =>
   (sink) => {
-    for (let m = free + 1; m <= to - start; m++) postWork(sink, line, start + m, work, prices, counts[m - 1] ?? 0);
+    for (let m = free + 1; m <= to - start; m++)
+      postWork(sink, line, start + m, work, prices, counts[m - 1] ?? 0);
   };

@@ -42,7 +42,14 @@ export const overDistanceCharge = (terms: LeaseTerms, distanceAMonth: number, mo
  * early termination charge where given; else what was paid at the start is prorated and the rest credited.
  */
 export const lease =
-  (line: Line, terms: LeaseTerms, start: number, end: number, distanceAMonth: number, buys: boolean): Contract =>
+  (
+    line: Line,
+    terms: LeaseTerms,
+    start: number,
+    end: number,
+    distanceAMonth: number,
+    buys: boolean,
+  ): Contract =>
   (sink) => {
     const used = end - start;
     const whole = used >= terms.months;

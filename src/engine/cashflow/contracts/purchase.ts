@@ -44,7 +44,13 @@ export const purchaseFigures = (terms: PurchaseTerms): PurchaseFigures => {
   const financed = terms.extras.filter((e) => e.financed);
   const sum = (extras: readonly Extra[]): number => extras.reduce((total, e) => total + e.amount, 0);
   const advance = terms.loan
-    ? terms.price + tax + sum(financed) + terms.payoffRolledIn - terms.rebate - terms.loan.downPayment - terms.tradeIn
+    ? terms.price +
+      tax +
+      sum(financed) +
+      terms.payoffRolledIn -
+      terms.rebate -
+      terms.loan.downPayment -
+      terms.tradeIn
     : 0;
   return {
     tax,
@@ -65,7 +71,12 @@ export const purchase =
       if (amount !== 0) postMoney(sink, line('buying', what, `${path}.${at}`, reason), month, amount);
     };
     post('price', 'price', 'paid on the day it is bought', terms.price);
-    post('sales tax', 'sales_tax', terms.tradeInLowersTax ? 'on the price less the trade-in' : 'on the price', tax);
+    post(
+      'sales tax',
+      'sales_tax',
+      terms.tradeInLowersTax ? 'on the price less the trade-in' : 'on the price',
+      tax,
+    );
     for (const extra of terms.extras)
       post(extra.name, 'fees', extra.financed ? 'part of the loan' : 'paid in cash', extra.amount);
     post('rebate', 'rebate', 'taken off the price', -terms.rebate);

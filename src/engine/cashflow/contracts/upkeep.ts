@@ -17,7 +17,9 @@ export interface Schedule {
  */
 export const dueMonths = (schedule: Schedule, distanceAMonth: number, to: number): number[] => {
   const byDistance =
-    schedule.everyDistance !== null && distanceAMonth > 0 ? schedule.everyDistance / distanceAMonth : Infinity;
+    schedule.everyDistance !== null && distanceAMonth > 0
+      ? schedule.everyDistance / distanceAMonth
+      : Infinity;
   const interval = Math.min(schedule.everyMonths ?? Infinity, byDistance);
   if (!(interval > 0) || interval === Infinity) return [];
   const leftByMonths = (schedule.everyMonths ?? Infinity) - schedule.sinceMonths;
@@ -45,5 +47,6 @@ export const scheduledUpkeep =
     to: number,
   ): Contract =>
   (sink) => {
-    for (const m of dueMonths(schedule, distanceAMonth, to - start)) postWork(sink, line, start + m, work, prices);
+    for (const m of dueMonths(schedule, distanceAMonth, to - start))
+      postWork(sink, line, start + m, work, prices);
   };

@@ -1,7 +1,10 @@
 /** How a market value moves; nominal money. */
 export type ValueLaw =
   | { readonly kind: 'decline'; readonly perYear: number; readonly perDistance: number }
-  | { readonly kind: 'points'; readonly points: readonly { readonly month: number; readonly value: number }[] };
+  | {
+      readonly kind: 'points';
+      readonly points: readonly { readonly month: number; readonly value: number }[];
+    };
 
 export interface ValueTerms {
   readonly now: number;
@@ -12,7 +15,10 @@ export interface ValueTerms {
   readonly brandFactor: number;
 }
 
-const between = (points: readonly { readonly month: number; readonly value: number }[], month: number): number => {
+const between = (
+  points: readonly { readonly month: number; readonly value: number }[],
+  month: number,
+): number => {
   const after = points.findIndex((p) => p.month >= month);
   const last = points[points.length - 1];
   if (after < 0) return last?.value ?? 0;
@@ -41,5 +47,10 @@ export const brokenValue = (value: number, runningNow: number, brokenNow: number
   Math.max(scrap, runningNow > 0 ? (value * brokenNow) / runningNow : 0);
 
 /** What is left of a price after one way of selling: its cost and own hours, but not less than the floor. */
-export const netOfSelling = (value: number, cost: number, hours: number, ownHour: number, floor: number): number =>
-  Math.max(Math.min(floor, value), value - cost - hours * ownHour);
+export const netOfSelling = (
+  value: number,
+  cost: number,
+  hours: number,
+  ownHour: number,
+  floor: number,
+): number => Math.max(Math.min(floor, value), value - cost - hours * ownHour);

@@ -26,8 +26,10 @@ export interface WorkPrices {
 }
 
 /** What a shop asks for the work at the prices of the day of the decision. */
-export const shopPriceOf = (work: Pick<WorkOnce, 'parts' | 'hours' | 'shopPrice'>, shopHour: number): number =>
-  work.shopPrice ?? work.parts + work.hours * shopHour;
+export const shopPriceOf = (
+  work: Pick<WorkOnce, 'parts' | 'hours' | 'shopPrice'>,
+  shopHour: number,
+): number => work.shopPrice ?? work.parts + work.hours * shopHour;
 
 /**
  * Posts `count` times a piece of work in one month: the one rule by which work costs money and time.

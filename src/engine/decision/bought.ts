@@ -1,0 +1,216 @@
+import { type LeaseTerms, lease } from '../cashflow/contracts/lease.ts';
+import {
+  type LoanFlows,
+  loanFlows,
+  loanPayments,
+  owedAt,
+  type Rounding,
+} from '../cashflow/contracts/loan.ts';
+import { type PurchaseTerms, purchase, purchaseFigures } from '../cashflow/contracts/purchase.ts';
+import { oneOff } from '../cashflow/contracts/recurring.ts';
+import { marketValue } from '../cashflow/contracts/value.ts';
+import type { Contract, Line, Reading } from '../cashflow/posting.ts';
+import type { Payment, Replacement } from '../scenario/inputs.ts';
+import type { Context } from './context.ts';
+import { netValue } from './presentVehicle.ts';
+import { boughtSpan, runningCosts } from './runningCosts.ts';
+
+/** What the household brings to a purchase: the dealer's offer and what a present loan still wants. */
+export interface Brought {
+  /** Trade-in against this purchase; 0 when the old one goes another way. */
+  readonly tradeIn: number;
+  /** Payoff of the present loan, and what the old one brought another way towards it. */
+  readonly payoff: number;
+  readonly proceeds: number;
+}
+
+export const NOTHING_BROUGHT: Brought = { tradeIn: 0, payoff: 0, proceeds: 0 };
+
+/** A purchase put together: its contracts, and what would be owned and owed at a later month. */
+export interface Bought {
+  readonly contracts: Contract[];
+  readonly valueAt: (month: number, reading: Reading) => number;
+  readonly owedAt: (month: number) => number;
+  /** The loan behind it, if there is one, from the month of purchase. */
+  readonly loan: LoanFlows | null;
+}
+
+/** The rebate and note rate of a loan, as offered or with the low rate in the rebate's place. */
+export type Financing = 'as offered' | 'low rate';
+
+/** The purchase's terms in month k: everything grown to k for the same model age. */
+export const purchaseTerms = (
+  offer: Replacement,
+  brought: Brought,
+  financing: Financing,
+  level: number,
+): PurchaseTerms => {
+  const { payment } = offer;
+  const grown = (n: number): number => n * level;
+  const rolls = payment.kind === 'loan' && payment.rollInShortfall;
+  const shortfall = brought.tradeIn > 0 ? brought.payoff : Math.max(0, brought.payoff - brought.proceeds);
+  return {
+    price: grown(offer.price),
+    salesTax: offer.salesTax,
+    tradeInLowersTax: offer.tradeInLowersTax,
+    rebate: financing === 'low rate' ? 0 : grown(offer.rebate),
+    extras: [...offer.fees, ...offer.addOns].map((fee) => ({ ...fee, amount: grown(fee.amount) })),
+    tradeIn: brought.tradeIn,
+    payoffRolledIn: rolls ? shortfall : 0,
+    loan: payment.kind === 'loan' ? { downPayment: grown(payment.downPayment) } : null,
+  };
+};
+
+type LoanPayment = Extract<Payment, { kind: 'loan' }>;
+
+/** The loan's flows of a purchase, from the month it is advanced. */
+export const purchaseLoan = (
+  offer: Replacement,
+  payment: LoanPayment,
+  terms: PurchaseTerms,
+  financing: Financing,
+  rounding: Rounding,
+): LoanFlows =>
+  loanFlows(
+    {
+      principal: purchaseFigures(terms).advance,
+      notePerYear: financing === 'low rate' ? (offer.lowRateInstead ?? payment.apr) : payment.apr,
+      payments: payment.months,
+      firstPaymentMonth: payment.firstPayment,
+      delayInterest: payment.interestDuringDelay ? 'charged' : 'free',
+    },
+    rounding,
+  );
+
+/** Buying or leasing a replacement at the end of `month` and running it to the horizon. */
+export const bought = (
+  index: number,
+  month: number,
+  brought: Brought,
+  financing: Financing,
+  rounding: Rounding,
+  ctx: Context,
+): Bought => {
+  const offer = ctx.inputs.replacement[index] as Replacement;
+  const name = ctx.facts.replacementNames[index] ?? offer.name;
+  const path = ctx.inputs.replacement.length === 1 ? 'replacement' : `replacement[${index}]`;
+  return offer.payment.kind === 'lease'
+    ? leased(offer, offer.payment, name, path, month, ctx)
+    : owned(offer, name, path, month, brought, financing, rounding, ctx);
+};
+
+const worth =
+  (offer: Replacement, month: number, ctx: Context): Bought['valueAt'] =>
+  (at, reading) => {
+    const level = ctx.vehiclePriceLevel(month);
+    const terms = {
+      now: offer.worthDayAfter * level,
+      law: offer.value,
+      floor: offer.floor,
+      brandFactor: offer.brandFactor,
+    };
+    const value = marketValue(terms, at - month, (at - month) * ctx.distanceAMonth);
+    return netValue(offer, value, at, reading, ctx);
+  };
+
+const owned = (
+  offer: Replacement,
+  name: string,
+  path: string,
+  month: number,
+  brought: Brought,
+  financing: Financing,
+  rounding: Rounding,
+  ctx: Context,
+): Bought => {
+  const terms = purchaseTerms(offer, brought, financing, ctx.vehiclePriceLevel(month));
+  const line = (category: Line['category'], what: string, at: string, reason: string): Line => ({
+    category,
+    what: `${what}, ${name}`,
+    path: at,
+    reason,
+  });
+  const loan =
+    offer.payment.kind === 'loan' ? purchaseLoan(offer, offer.payment, terms, financing, rounding) : null;
+  const contracts = [purchase(line, path, terms, month), ...around(offer, name, path, month, ctx)];
+  if (loan) {
+    const paid = line('loan', 'loan payment', `${path}.loan`, 'monthly, as the loan says');
+    contracts.push(loanPayments(paid, loan, month, ctx.horizon));
+  }
+  contracts.push(...runningCosts(offer, boughtSpan(path, name, month, ctx.horizon), ctx));
+  return {
+    contracts,
+    valueAt: worth(offer, month, ctx),
+    owedAt: (at) => (loan ? owedAt(loan, at - month) : 0),
+    loan,
+  };
+};
+
+/** What comes with buying: the inspection before, a used one's catch-up, one-offs; each at its month's prices. */
+const around = (offer: Replacement, name: string, path: string, month: number, ctx: Context): Contract[] => {
+  const at = (what: string, key: string, reason: string, due: number, amount: number): Contract =>
+    due > ctx.horizon
+      ? () => undefined
+      : oneOff(
+          { category: 'buying', what: `${what}, ${name}`, path: `${path}.${key}`, reason },
+          due,
+          amount * ctx.oneOffLevel(due),
+        );
+  return [
+    at('inspection before buying', 'inspection_before', 'before it is bought', month, offer.inspectionBefore),
+    at(
+      'catching up',
+      'catch_up',
+      'tyres, brakes, fluids of a used one in its first year',
+      month + 6,
+      offer.catchUp,
+    ),
+    ...offer.oneOffs.map((one, i) => at(one.name, `one_offs[${i}]`, 'once', month + one.month, one.amount)),
+  ];
+};
+
+/** One lease after the other to the horizon, or one that is bought at its end. */
+const leased = (
+  offer: Replacement,
+  payment: Extract<Payment, { kind: 'lease' }>,
+  name: string,
+  path: string,
+  month: number,
+  ctx: Context,
+): Bought => {
+  const contracts: Contract[] = around(offer, name, path, month, ctx);
+  const buysAt = payment.then === 'buy' ? month + payment.months : Number.POSITIVE_INFINITY;
+  const line: Line = {
+    category: 'lease',
+    what: `lease, ${name}`,
+    path: `${path}.lease`,
+    reason: 'as the lease says',
+  };
+  for (let start = month; start < ctx.horizon && start < buysAt; start += payment.months) {
+    const end = Math.min(start + payment.months, ctx.horizon);
+    const terms = leaseTerms(payment, ctx.vehiclePriceLevel(start));
+    contracts.push(lease(line, terms, start, end, ctx.distanceAMonth, end === buysAt));
+    // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
+    const runsTo = payment.then === 'buy' ? ctx.horizon : end;
+    contracts.push(...runningCosts(offer, boughtSpan(path, name, start, runsTo), ctx));
+  }
+  const value = worth(offer, month, ctx);
+  return {
+    contracts,
+    valueAt: (at, reading) => (at >= buysAt ? value(at, reading) : 0),
+    owedAt: () => 0,
+    loan: null,
+  };
+};
+
+const leaseTerms = (payment: LeaseTerms, level: number): LeaseTerms => ({
+  ...payment,
+  startsFrom: payment.startsFrom * level,
+  residual: payment.residual * level,
+  dueAtSigning: payment.dueAtSigning * level,
+  acquisitionFee: payment.acquisitionFee * level,
+  dispositionFee: payment.dispositionFee * level,
+  purchaseFee: payment.purchaseFee * level,
+  overDistance: payment.overDistance * level,
+  earlyTermination: payment.earlyTermination === null ? null : payment.earlyTermination * level,
+});

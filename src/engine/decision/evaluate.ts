@@ -1,0 +1,122 @@
+import { cardCredit } from '../cashflow/contracts/card.ts';
+import type { Rounding } from '../cashflow/contracts/loan.ts';
+import type { ByReading, Line, Reading, Sink } from '../cashflow/posting.ts';
+import { type MonthlyFlows, monthlySink } from '../cashflow/sinks.ts';
+import type { Inputs } from '../scenario/inputs.ts';
+import type { Facts } from '../scenario/scenario.ts';
+import { type Context, contextOf, type Future } from './context.ts';
+import type { Plan } from './plan.ts';
+import { waysOf } from './plans.ts';
+
+/** What an evaluation is told besides its numbers. */
+export interface Setting {
+  readonly facts: Facts;
+  /** `to the cent` for the ledger, `unrounded` for a solver. */
+  readonly rounding: Rounding;
+  /** Only these ways, by id; all of them when absent. */
+  readonly only?: readonly string[];
+}
+
+/** The flows of one way by month, the last month with what is owned then as a receipt and what is owed as a cost. */
+export interface Evaluated {
+  readonly plan: Plan;
+  readonly flows: MonthlyFlows;
+  readonly netPresentCost: ByReading<number>;
+  /** Cash out of the household on the day, before any of it is put on a card; negative: in. */
+  readonly cashOnTheDay: number;
+  readonly hoursOnTheDay: number;
+}
+
+/** Discount factors v^m of months 0..H at an annual effective rate. */
+const discounting = (rate: number, horizon: number): Float64Array =>
+  Float64Array.from({ length: horizon + 1 }, (_, m) => (1 + rate) ** (-m / 12));
+
+/** Σ v^m · flow(m). */
+const discounted = (flows: Float64Array, v: Float64Array): number => {
+  let sum = 0;
+  for (let m = 0; m < flows.length; m++) sum += (flows[m] as number) * (v[m] as number);
+  return sum;
+};
+
+/** Posts what would be owned and owed at the horizon: V(H) as a receipt, debt as a cost. */
+const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
+  const line = (what: string, path: string, reason: string): Line => ({
+    category: "what we'd own at the end",
+    what,
+    path,
+    reason,
+  });
+  const value = (reading: Reading): number => plan.valueAt(horizon, reading);
+  if (value('cash') !== 0) {
+    const owned = line(
+      plan.vehicleAtEnd,
+      'value',
+      'what selling it then would bring, net of its cost and hours',
+    );
+    sink.post(owned, horizon, -value('counted'), -value('cash'), -value('shop'));
+  }
+  const owed = plan.owedAt(horizon);
+  if (owed !== 0)
+    sink.post(line('still owed on it', 'loan', 'the debt of the last day'), horizon, owed, owed, owed);
+};
+
+/**
+ * Projects a plan into a sink: its contracts, the card for cash of the day that savings do not cover, and its end.
+ * Returns the cash of the day in each reading.
+ */
+export const project = (plan: Plan, sink: Sink, ctx: Context): ByReading<number> => {
+  const day = { counted: 0, cash: 0, shop: 0 };
+  const watching: Sink = {
+    post(line, month, counted, cash, shop) {
+      if (month === 0) {
+        day.counted += counted;
+        day.cash += cash;
+        day.shop += shop;
+      }
+      sink.post(line, month, counted, cash, shop);
+    },
+    time: sink.time,
+  };
+  for (const contract of plan.contracts) contract(watching);
+  const { savings, cardRate } = ctx.inputs.household;
+  if (savings !== null) {
+    // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
+    const short = Math.max(0, day.cash - savings);
+    const shortAtShop = Math.max(0, day.shop - savings);
+    cardCredit(short, shortAtShop, cardRate, ctx.horizon)(sink);
+  }
+  postEnd(plan, sink, ctx.horizon);
+  return day;
+};
+
+/** Evaluates one plan. */
+export const evaluatePlan = (plan: Plan, ctx: Context): Evaluated => {
+  const sink = monthlySink(ctx.horizon);
+  const day = project(plan, sink, ctx);
+  const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
+  const { flows } = sink;
+  return {
+    plan,
+    flows,
+    netPresentCost: {
+      counted: discounted(flows.counted, v),
+      cash: discounted(flows.cash, v),
+      shop: discounted(flows.shop, v),
+    },
+    cashOnTheDay: day.cash,
+    hoursOnTheDay: flows.hours[0] as number,
+  };
+};
+
+/**
+ * The one function at the heart: inputs and a future in, the flows of every way out. It draws nothing, and knows
+ * nothing of files, ranges, HTML or terminals.
+ *
+ * @returns the open ways in a settled order; costs positive, receipts negative, months 0..H, in currency units
+ */
+export const evaluate = (inputs: Inputs, future: Future, setting: Setting): Evaluated[] => {
+  const ctx = contextOf(inputs, setting.facts, future);
+  return waysOf(setting.rounding, ctx)
+    .open.filter((way) => !setting.only || setting.only.includes(way.id))
+    .map((way) => evaluatePlan(way.build(), ctx));
+};

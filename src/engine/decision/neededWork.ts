@@ -1,0 +1,104 @@
+import { monthly, oneOff } from '../cashflow/contracts/recurring.ts';
+import { shopPriceOf, type WorkOnce, workOnce } from '../cashflow/contracts/work.ts';
+import type { Contract, Line } from '../cashflow/posting.ts';
+import type { Job } from '../scenario/inputs.ts';
+import type { Context } from './context.ts';
+
+/** How one job is met: done on the day, patched until the patch gives out, or left for as long as it can wait. */
+export type Treatment = 'done' | 'patch' | 'wait';
+
+/** What is done about each job, by its position in the scenario. */
+export type Treatments = readonly Treatment[];
+
+/** The month in which the proper work of a job is done; Infinity if never. */
+export const properlyDoneIn = (job: Job, treatment: Treatment): number => {
+  if (treatment === 'done') return 0;
+  if (treatment === 'patch') return job.patch?.months ?? 0;
+  return job.canWait ?? Number.POSITIVE_INFINITY;
+};
+
+/** The job is neither a matter of safety nor of moving at all, and may wait at least `months` months. */
+export const mayWait = (job: Job, months: number): boolean =>
+  !job.safety && !job.immobilises && (job.canWait === null || (job.canWait > 0 && job.canWait >= months));
+
+const asOnce = (
+  cost: Pick<Job, 'parts' | 'hours' | 'shopPrice'>,
+  by: Job['by'],
+  daysWithout: number,
+): WorkOnce => ({
+  by,
+  parts: cost.parts,
+  hours: cost.hours,
+  shopPrice: cost.shopPrice,
+  daysWithout,
+  either: 0,
+});
+
+/** The work a vehicle needs now, met as `treatments` says, for a vehicle held until the end of month `until`. */
+export const neededWork = (treatments: Treatments, until: number, ctx: Context): Contract[] => {
+  const contracts: Contract[] = [];
+  ctx.inputs.workNeeded.forEach((job, i) => {
+    const treatment = treatments[i] ?? 'done';
+    const path = `work_needed[${i}]`;
+    const line = (what: string, reason: string, at = path): Line => ({
+      category: 'work needed now',
+      what,
+      path: at,
+      reason,
+    });
+    const month = properlyDoneIn(job, treatment);
+    if (treatment === 'patch' && job.patch) {
+      const patch = asOnce(job.patch, job.patch.by, job.daysWithout);
+      contracts.push(
+        workOnce(line(`${job.name}, patched`, 'holds for a while', `${path}.patch`), 0, patch, ctx.work),
+      );
+    }
+    if (treatment === 'wait' && job.left.aMonth !== 0) {
+      const leaving = line(`${job.name}, left undone`, 'every month until it is done', `${path}.left`);
+      contracts.push(monthly(leaving, job.left.aMonth, ctx.levels.general, 1, Math.min(until, month)));
+    }
+    // What would fall on the last day or later is not done for a vehicle that goes that day.
+    if (month > 0 && month >= until) return;
+    const when = month === 0 ? 'done on the day' : 'done when it can wait no longer';
+    contracts.push(workOnce(line(job.name, when), month, asOnce(job, job.by, job.daysWithout), ctx.work));
+    const again = asOnce(job.notCured, job.by, job.daysWithout);
+    const more = asOnce(job.moreFound, job.by, 0);
+    contracts.push(
+      workOnce(
+        line(`${job.name}, second attempt`, 'chance that the first does not cure it', `${path}.not_cured`),
+        month,
+        again,
+        ctx.work,
+        job.notCured.chance,
+      ),
+      workOnce(
+        line(`${job.name}, more found`, 'chance of finding more once opened', `${path}.more_found`),
+        month,
+        more,
+        ctx.work,
+        job.moreFound.chance,
+      ),
+    );
+  });
+  const stands = Math.max(
+    0,
+    ...ctx.inputs.workNeeded.map((job, i) =>
+      job.immobilises && treatments[i] !== 'wait' ? job.daysWithout : 0,
+    ),
+  );
+  const storage: Line = {
+    category: 'work needed now',
+    what: 'storage while it cannot move',
+    path: 'vehicle.storage_a_day',
+    reason: 'from the first day until it is mended',
+  };
+  contracts.push(oneOff(storage, 0, stands * ctx.inputs.vehicle.storageADay));
+  return contracts;
+};
+
+/** A job's price at a shop, at the day of the decision. */
+export const jobShopPrice = (job: Job, ctx: Context): number => shopPriceOf(job, ctx.work.shopHour);
+
+/** Components whose clock the work done on the day restarts. */
+export const renewedBy = (treatments: Treatments, ctx: Context): ReadonlySet<number> =>
+  new Set(ctx.inputs.workNeeded.flatMap((job, i) => (treatments[i] === 'done' ? job.renews : [])));

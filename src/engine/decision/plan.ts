@@ -1,0 +1,13 @@
+import type { Contract } from '../cashflow/posting.ts';
+import type { OptionResult, Reading } from './decision.ts';
+
+/** A complete plan for the horizon: a list of contracts, and what would be owned and owed if it stopped at a month. */
+export interface Plan
+  extends Pick<OptionResult, 'id' | 'side' | 'label' | 'replacement' | 'work' | 'letGo' | 'replaceMonth'> {
+  readonly contracts: readonly Contract[];
+  /** What selling then would bring net of its cost and hours, in one reading; 0 where nothing is owned. */
+  readonly valueAt: (month: number, reading: Reading) => number;
+  /** Debt then. */
+  readonly owedAt: (month: number) => number;
+  readonly vehicleAtEnd: string;
+}
