@@ -1,0 +1,141 @@
+import { describe, expect, it } from 'vitest';
+import { breaches, importsOf } from './ladder.ts';
+import { RULES } from './rules.ts';
+import { sourcesUnder } from './sources.ts';
+
+describe('the ladder of modules', () => {
+  it('is kept by every source', () => {
+    const sources = sourcesUnder('src');
+    expect(sources.size).toBeGreaterThan(20);
+    expect(breaches(sources, RULES)).toEqual([]);
+  });
+});
+
+/** A small project that breaks every rule once, and what the checker must say of it. */
+const BROKEN: readonly (readonly [what: string, files: Record<string, string>, says: string])[] = [
+  [
+    'an import from a rung above',
+    {
+      'src/engine/quantity/a.ts': "import { b } from '../scenario/b.ts';",
+      'src/engine/scenario/b.ts': 'export const b = 1;',
+    },
+    'src/engine/quantity/a.ts imports upwards: src/engine/scenario/b.ts',
+  ],
+  [
+    'an upward import of a type alone',
+    {
+      'src/engine/quantity/a.ts': "import type { B } from '../scenario/b.ts';",
+      'src/engine/scenario/b.ts': 'export type B = 1;',
+    },
+    'src/engine/quantity/a.ts imports upwards: src/engine/scenario/b.ts',
+  ],
+  [
+    'an upward import at run time',
+    {
+      'src/report/a.ts': "export const a = () => import('../terminal/b.ts');",
+      'src/terminal/b.ts': 'export const b = 1;',
+    },
+    'src/report/a.ts imports upwards: src/terminal/b.ts',
+  ],
+  [
+    'an import from the other shell',
+    { 'src/page/a.ts': "import { b } from '../terminal/b.ts';", 'src/terminal/b.ts': 'export const b = 1;' },
+    'src/page/a.ts imports from the other shell: src/terminal/b.ts',
+  ],
+  [
+    'a ring of imports, types included',
+    {
+      'src/report/a.ts': "import { b } from './b.ts';",
+      'src/report/b.ts': "export type { C } from './c.ts';",
+      'src/report/c.ts': "import type { A } from './a.ts';",
+    },
+    'a ring of imports: src/report/a.ts -> src/report/b.ts -> src/report/c.ts',
+  ],
+  [
+    'a file that imports itself',
+    { 'src/report/a.ts': "import { a } from './a.ts';" },
+    'a ring of imports: src/report/a.ts',
+  ],
+  [
+    'a library away from its home',
+    { 'src/engine/decision/a.ts': "import { parse } from 'yaml';" },
+    'src/engine/decision/a.ts imports yaml, whose home is src/engine/scenario',
+  ],
+  [
+    'a library without a home',
+    { 'src/terminal/a.ts': "import pad from 'left-side';" },
+    'src/terminal/a.ts imports left-side, which has no home',
+  ],
+  [
+    'a system module in the engine',
+    { 'src/engine/chance/a.ts': "import { readFileSync } from 'node:fs';" },
+    'src/engine/chance/a.ts is pure but imports node:fs',
+  ],
+  [
+    'the clock in the engine',
+    { 'src/engine/decision/a.ts': 'export const now = () => new Date();' },
+    'src/engine/decision/a.ts is pure but mentions new Date()',
+  ],
+  [
+    'chance in the engine',
+    { 'src/engine/chance/a.ts': 'export const draw = () => Math.random();' },
+    'src/engine/chance/a.ts is pure but mentions Math.random',
+  ],
+  [
+    'the process in the engine',
+    { 'src/engine/scenario/a.ts': 'export const home = process.env.HOME;' },
+    'src/engine/scenario/a.ts is pure but mentions process.',
+  ],
+  [
+    'the network in the engine',
+    { 'src/engine/scenario/a.ts': "export const rate = () => fetch('x');" },
+    'src/engine/scenario/a.ts is pure but mentions fetch(',
+  ],
+  [
+    'a file that is too long',
+    { 'src/report/a.ts': 'export const a = 1;\n'.repeat(301) },
+    'src/report/a.ts has 301 lines; 300 at most',
+  ],
+  [
+    'a public surface that does not fit one screen',
+    { 'src/index.ts': '\n'.repeat(61) },
+    'src/index.ts has 61 lines; 60 at most',
+  ],
+  ['a file on no rung', { 'src/engine/misc/a.ts': '' }, 'src/engine/misc/a.ts stands on no rung'],
+  [
+    'an import of what is not there',
+    { 'src/report/a.ts': "export * from './gone.ts';" },
+    'src/report/a.ts imports src/report/gone.ts, which is not there',
+  ],
+];
+
+describe('the checker itself', () => {
+  it.each(BROKEN)('sees %s', (_, files, says) => {
+    expect(breaches(new Map(Object.entries(files)), RULES)).toEqual([says]);
+  });
+
+  it('finds imports however they are written, and none in comments', () => {
+    const source = [
+      "import 'one';",
+      "import two, { type Three } from 'two';",
+      "import {\n  four,\n} from 'four';",
+      "export * as five from 'five';",
+      "const six = await import('six');",
+      "// import 'seven';",
+      "/** import { eight } from 'eight'; */",
+      "const nine = 'https://nine'; import 'ten';",
+    ].join('\n');
+    const targets = importsOf('src/a.ts', source).map(({ target }) => target);
+    expect(targets).toEqual(['one', 'two', 'four', 'five', 'six', 'ten']);
+  });
+
+  it('is silent where nothing is wrong', () => {
+    const good = {
+      'src/engine/quantity/a.ts': "import { Decimal } from 'decimal.js'; // never Math.random()",
+      'src/engine/scenario/b.ts':
+        "import type { A } from '../quantity/a.ts'; const says = 'the process. window.';",
+      'src/terminal/c.ts': "import { readFileSync } from 'node:fs'; import '../engine/scenario/b.ts';",
+    };
+    expect(breaches(new Map(Object.entries(good)), RULES)).toEqual([]);
+  });
+});

@@ -1,0 +1,134 @@
+/**
+ * What the ladder allows, and a checker that says where a set of sources breaks it. The checker knows nothing of
+ * files: it is handed the sources, so that it can be shown broken ones.
+ */
+
+/** Sources by their path from the top of the project, with forward slashes. */
+export type Sources = ReadonlyMap<string, string>;
+
+export interface Rules {
+  /** Folder to rung; the longest prefix counts. A file imports only from rungs below its own, or from its own. */
+  readonly rungs: Readonly<Record<string, number>>;
+  /** Folders that may not import from each other although they stand on the same rung. */
+  readonly apart: readonly (readonly [string, string])[];
+  /** Package to the folders it may be imported in. A package that is not listed may be imported nowhere. */
+  readonly homes: Readonly<Record<string, readonly string[]>>;
+  /** Folders that must be pure, with what may be in none of their files. */
+  readonly pure: readonly string[];
+  readonly longest: { readonly lines: number; readonly files: Readonly<Record<string, number>> };
+}
+
+interface Import {
+  readonly from: string;
+  readonly target: string;
+}
+
+const IMPORT = /\b(?:import|export)\s[^'"`;]*?\bfrom\s*['"]([^'"]+)['"]|\bimport\s*\(?\s*['"]([^'"]+)['"]/g;
+
+/** The code without its comments, and with the texts of strings kept: an import's target is one. */
+export const withoutComments = (source: string): string =>
+  source.replace(
+    /("(?:\\.|[^"\\\n])*"|'(?:\\.|[^'\\\n])*'|`(?:\\.|[^`\\])*`)|\/\*[\s\S]*?\*\/|\/\/[^\n]*/g,
+    (_, text?: string) => text ?? ' ',
+  );
+
+/** Every import of a file: of values and of types, static and at run time. */
+export const importsOf = (path: string, source: string): readonly Import[] =>
+  [...withoutComments(source).matchAll(IMPORT)].map((found) => ({
+    from: path,
+    target: resolve(path, found[1] ?? found[2] ?? ''),
+  }));
+
+/** A relative target as a path from the top; anything else stays as it is. */
+const resolve = (from: string, target: string): string => {
+  if (!target.startsWith('.')) return target;
+  const parts = from.split('/').slice(0, -1);
+  for (const part of target.split('/')) {
+    if (part === '..') parts.pop();
+    else if (part !== '.') parts.push(part);
+  }
+  return parts.join('/');
+};
+
+const isWithin = (path: string, folder: string): boolean => path === folder || path.startsWith(`${folder}/`);
+
+const rungOf = (path: string, rules: Rules): number | null => {
+  const folder = Object.keys(rules.rungs)
+    .filter((name) => isWithin(path, name))
+    .sort((a, b) => b.length - a.length)[0];
+  return folder === undefined ? null : (rules.rungs[folder] ?? null);
+};
+
+const isPackage = (target: string, sources: Sources): boolean =>
+  !target.startsWith('node:') &&
+  !target.startsWith('src/') &&
+  !sources.has(target) &&
+  !target.endsWith('.json');
+
+/** What a pure module may not mention: the clock, chance, the process, the network, the page. */
+const IMPURE =
+  /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|fetch\s*\(|XMLHttpRequest|WebSocket|localStorage|crypto\.(?:getRandomValues|randomUUID))|(?<![\w.'"])(process|globalThis|window|document)\s*[.[]/;
+
+/** Everything that breaks the rules, one line each; none is what is wanted. */
+export const breaches = (sources: Sources, rules: Rules): readonly string[] => {
+  const imports = [...sources].flatMap(([path, source]) => importsOf(path, source));
+  const found: string[] = [];
+  for (const path of sources.keys()) {
+    if (rungOf(path, rules) === null) found.push(`${path} stands on no rung`);
+  }
+  for (const { from, target } of imports) {
+    if (target.startsWith('src/')) {
+      if (!sources.has(target)) found.push(`${from} imports ${target}, which is not there`);
+      const [mine, theirs] = [rungOf(from, rules), rungOf(target, rules)];
+      if (mine !== null && theirs !== null && theirs > mine) found.push(`${from} imports upwards: ${target}`);
+      for (const [a, b] of rules.apart) {
+        const crosses =
+          (isWithin(from, a) && isWithin(target, b)) || (isWithin(from, b) && isWithin(target, a));
+        if (crosses) found.push(`${from} imports from the other shell: ${target}`);
+      }
+    } else if (isPackage(target, sources)) {
+      const homes = rules.homes[target];
+      if (homes === undefined) found.push(`${from} imports ${target}, which has no home`);
+      else if (!homes.some((home) => isWithin(from, home))) {
+        found.push(`${from} imports ${target}, whose home is ${homes.join(' and ')}`);
+      }
+    }
+    if (target.startsWith('node:') && rules.pure.some((folder) => isWithin(from, folder))) {
+      found.push(`${from} is pure but imports ${target}`);
+    }
+  }
+  for (const [path, source] of sources) {
+    const mention = rules.pure.some((folder) => isWithin(path, folder)) && IMPURE.exec(withoutTexts(source));
+    if (mention) found.push(`${path} is pure but mentions ${mention[0]}`);
+    const lines = source.replace(/\n$/, '').split('\n').length;
+    const most = rules.longest.files[path] ?? rules.longest.lines;
+    if (lines > most) found.push(`${path} has ${lines} lines; ${most} at most`);
+  }
+  return [...found, ...cycles(sources.keys(), imports)];
+};
+
+/** The code without comments and without the texts of plain strings: a word in a message is no use of it. */
+const withoutTexts = (source: string): string =>
+  withoutComments(source).replace(/"(?:\\.|[^"\\\n])*"|'(?:\\.|[^'\\\n])*'/g, "''");
+
+/** Every ring of imports, told once, from its alphabetically first member. */
+const cycles = (paths: Iterable<string>, imports: readonly Import[]): readonly string[] => {
+  const next = new Map<string, string[]>();
+  for (const { from, target } of imports) next.set(from, [...(next.get(from) ?? []), target]);
+  const rings = new Set<string>();
+  const done = new Set<string>();
+  const walk = (path: string, trail: readonly string[]): void => {
+    const start = trail.indexOf(path);
+    if (start >= 0) {
+      const ring = trail.slice(start);
+      const first = ring.indexOf([...ring].sort()[0] ?? '');
+      rings.add([...ring.slice(first), ...ring.slice(0, first)].join(' -> '));
+      return;
+    }
+    if (done.has(path)) return;
+    for (const target of next.get(path) ?? []) walk(target, [...trail, path]);
+    done.add(path);
+  };
+  for (const path of paths) walk(path, []);
+  return [...rings].map((ring) => `a ring of imports: ${ring}`);
+};

@@ -1,0 +1,32 @@
+import type { Rules } from './ladder.ts';
+
+/** The ladder as DEVELOPERS.md draws it. */
+export const RULES: Rules = {
+  rungs: {
+    'src/engine/quantity': 1,
+    'src/engine/scenario': 2,
+    'src/engine/cashflow': 3,
+    'src/engine/valuation': 4,
+    'src/engine/chance': 5,
+    'src/engine/policy': 6,
+    'src/engine/decision': 7,
+    'src/report': 8,
+    'src/terminal': 9,
+    'src/page': 9,
+    'src/index.ts': 9,
+  },
+  apart: [
+    ['src/terminal', 'src/page'],
+    ['src/terminal', 'src/index.ts'],
+  ],
+  homes: {
+    'decimal.js': ['src/engine/quantity', 'src/engine/cashflow'],
+    zod: ['src/engine/scenario'],
+    yaml: ['src/engine/scenario'],
+    '@observablehq/plot': ['src/report/charts'],
+    arquero: ['src/report/tables', 'src/report/exports'],
+    linkedom: ['src/terminal'],
+  },
+  pure: ['src/engine', 'src/report'],
+  longest: { lines: 300, files: { 'src/index.ts': 60 } },
+};
