@@ -75,8 +75,9 @@ type Loan = Omit<Annuity, 'payment'>;
 /** The interest in payment k (from 1): on what is outstanding since the payment before; nil for one at the start. */
 export const interestPart = (loan: Loan, k: number): number => {
   if (loan.due === 'start' && k === 1) return 0;
-  const outstanding = futureValue({ ...loan, payment: paymentFor(loan), periods: k - 1 });
-  return (outstanding * loan.rate) / atStart(loan);
+  // Outstanding is what the payments to come are worth: looking back instead loses all digits at high rates.
+  const toCome = presentValue({ ...loan, payment: paymentFor(loan), periods: loan.periods - k + 1 });
+  return (-toCome * loan.rate) / atStart(loan);
 };
 
 /** The principal in payment k (from 1): the payment less its interest. */

@@ -15,7 +15,7 @@ export type ReplacementProgramme = {
   readonly ratePerPeriod: number;
 };
 
-/** The least present cost and every way to reach it: the times at which a new one is bought, in order. */
+/** The least present cost and every way to reach it: the times at which a new one is bought, earlier ones first. */
 export type ReplacementAnswer = { readonly cost: number; readonly purchases: readonly (readonly number[])[] };
 
 /**
@@ -41,7 +41,7 @@ export const replacementProgramme = (given: ReplacementProgramme): ReplacementAn
     const known = solved.get(key);
     if (known) return known;
     const replaced = buy(time, tradeIn(age));
-    const answer = age < maxAge ? cheaper(run(time, age), replaced) : replaced;
+    const answer = age < maxAge ? cheaper(replaced, run(time, age)) : replaced;
     solved.set(key, answer);
     return answer;
   };
