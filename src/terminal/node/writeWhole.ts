@@ -1,4 +1,4 @@
-import { closeSync, openSync, unlinkSync, writeFile } from 'node:fs';
+import { closeSync, openSync, statSync, unlinkSync, writeFile } from 'node:fs';
 import { link, lstat, rename, unlink } from 'node:fs/promises';
 import { basename, dirname, join } from 'node:path';
 import { promisify } from 'node:util';
@@ -16,8 +16,10 @@ const writeAll = promisify(writeFile) as (handle: number, text: string) => Promi
  */
 export const writeWhole = async (path: string, text: string, replace: boolean): Promise<void> => {
   const passing = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  // What only its owner could read stays so.
+  const mode = replace ? statSync(path).mode & 0o777 : 0o666;
   // Opened in one step with learning that it is ours to clean up: no signal can come between.
-  const handle = openSync(passing, 'wx', 0o666);
+  const handle = openSync(passing, 'wx', mode);
   const release = onStop(() => unlinkSync(passing));
   try {
     try {
