@@ -128,7 +128,10 @@ const amortise = <N extends number>(
  */
 export const loanSchedule = (terms: LoanTerms): LoanSchedule => amortise(terms, toTheCent(terms.notePerYear));
 
-/** The same schedule without rounding, in currency units: smooth in every term, within a cent a row of the exact one. */
+/**
+ * The same schedule without rounding, in currency units: smooth in every term. The level payment is within half a
+ * cent of the exact one; what is owed differs by at most a cent a month, grown at the note rate.
+ */
 export const loanScheduleUnrounded = (terms: LoanTerms<number>): LoanSchedule<number> =>
   amortise(terms, unrounded(terms.notePerYear));
 
