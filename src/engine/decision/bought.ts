@@ -12,6 +12,7 @@ import { marketValue } from '../cashflow/contracts/value.ts';
 import type { Contract, Line, Reading } from '../cashflow/posting.ts';
 import type { Payment, Replacement } from '../scenario/inputs.ts';
 import type { Context } from './context.ts';
+import type { Financing, Plan } from './plan.ts';
 import { netValue } from './presentVehicle.ts';
 import { boughtSpan, runningCosts } from './runningCosts.ts';
 
@@ -31,12 +32,8 @@ export interface Bought {
   readonly contracts: Contract[];
   readonly valueAt: (month: number, reading: Reading) => number;
   readonly owedAt: (month: number) => number;
-  /** The loan behind it, if there is one, from the month of purchase. */
-  readonly loan: LoanFlows | null;
+  readonly purchase: Plan['purchase'];
 }
-
-/** The rebate and note rate of a loan, as offered or with the low rate in the rebate's place. */
-export type Financing = 'as offered' | 'low rate';
 
 /** The purchase's terms in month k: everything grown to k for the same model age. */
 export const purchaseTerms = (
@@ -142,7 +139,7 @@ const owned = (
     contracts,
     valueAt: worth(offer, month, ctx),
     owedAt: (at) => (loan ? owedAt(loan, at - month) : 0),
-    loan,
+    purchase: loan ? { terms, financing } : null,
   };
 };
 
@@ -199,7 +196,7 @@ const leased = (
     contracts,
     valueAt: (at, reading) => (at >= buysAt ? value(at, reading) : 0),
     owedAt: () => 0,
-    loan: null,
+    purchase: null,
   };
 };
 

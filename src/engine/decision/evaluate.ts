@@ -6,7 +6,7 @@ import type { Inputs } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import { type Context, contextOf, type Future } from './context.ts';
 import type { Plan } from './plan.ts';
-import { waysOf } from './plans.ts';
+import { waysOf } from './ways/ways.ts';
 
 /** What an evaluation is told besides its numbers. */
 export interface Setting {
@@ -24,7 +24,8 @@ export interface Evaluated {
   readonly netPresentCost: ByReading<number>;
   /** Cash out of the household on the day, before any of it is put on a card; negative: in. */
   readonly cashOnTheDay: number;
-  readonly hoursOnTheDay: number;
+  /** Of it, what savings do not cover and a card lends. */
+  readonly onCard: number;
 }
 
 /** Discount factors v^m of months 0..H at an annual effective rate. */
@@ -60,33 +61,36 @@ const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
     sink.post(line('still owed on it', 'loan', 'the debt of the last day'), horizon, owed, owed, owed);
 };
 
+/** What the first day takes, and what of it went on the card. */
+interface Day {
+  readonly cash: ByReading<number>;
+  readonly onCard: ByReading<number>;
+}
+
 /**
  * Projects a plan into a sink: its contracts, the card for cash of the day that savings do not cover, and its end.
- * Returns the cash of the day in each reading.
  */
-export const project = (plan: Plan, sink: Sink, ctx: Context): ByReading<number> => {
-  const day = { counted: 0, cash: 0, shop: 0 };
+export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
+  const cash = { counted: 0, cash: 0, shop: 0 };
   const watching: Sink = {
-    post(line, month, counted, cash, shop) {
+    post(line, month, counted, inCash, shop) {
       if (month === 0) {
-        day.counted += counted;
-        day.cash += cash;
-        day.shop += shop;
+        cash.counted += counted;
+        cash.cash += inCash;
+        cash.shop += shop;
       }
-      sink.post(line, month, counted, cash, shop);
+      sink.post(line, month, counted, inCash, shop);
     },
     time: sink.time,
   };
   for (const contract of plan.contracts) contract(watching);
   const { savings, cardRate } = ctx.inputs.household;
-  if (savings !== null) {
-    // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
-    const short = Math.max(0, day.cash - savings);
-    const shortAtShop = Math.max(0, day.shop - savings);
-    cardCredit(short, shortAtShop, cardRate, ctx.horizon)(sink);
-  }
+  // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
+  const short = savings === null ? 0 : Math.max(0, cash.cash - savings);
+  const shortAtShop = savings === null ? 0 : Math.max(0, cash.shop - savings);
+  cardCredit(short, shortAtShop, cardRate, ctx.horizon)(sink);
   postEnd(plan, sink, ctx.horizon);
-  return day;
+  return { cash, onCard: { counted: short, cash: short, shop: shortAtShop } };
 };
 
 /** Evaluates one plan. */
@@ -103,8 +107,8 @@ export const evaluatePlan = (plan: Plan, ctx: Context): Evaluated => {
       cash: discounted(flows.cash, v),
       shop: discounted(flows.shop, v),
     },
-    cashOnTheDay: day.cash,
-    hoursOnTheDay: flows.hours[0] as number,
+    cashOnTheDay: day.cash.cash,
+    onCard: day.onCard.cash,
   };
 };
 

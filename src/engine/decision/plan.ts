@@ -1,5 +1,9 @@
+import type { PurchaseTerms } from '../cashflow/contracts/purchase.ts';
 import type { Contract } from '../cashflow/posting.ts';
 import type { OptionResult, Reading } from './decision.ts';
+
+/** The rebate and note rate of a loan, as offered or with the low rate in the rebate's place. */
+export type Financing = 'as offered' | 'low rate';
 
 /** A complete plan for the horizon: a list of contracts, and what would be owned and owed if it stopped at a month. */
 export interface Plan
@@ -10,4 +14,6 @@ export interface Plan
   /** Debt then. */
   readonly owedAt: (month: number) => number;
   readonly vehicleAtEnd: string;
+  /** The purchase behind it, for a view of its loan; null where nothing is bought with one. */
+  readonly purchase: { readonly terms: PurchaseTerms; readonly financing: Financing } | null;
 }

@@ -4,6 +4,12 @@ import { annuityFactor } from './amortisation.ts';
 /** What goes on the card is paid back in level payments over two years: a convention of ours, said in the report. */
 export const CARD_MONTHS = 24;
 
+/** What is still owed at the end of `month` of 1 put on the card at month 0; nothing after two years. */
+export const cardOwed = (cardRate: number, month: number): number =>
+  month >= CARD_MONTHS
+    ? 0
+    : annuityFactor(cardRate / 12, CARD_MONTHS - month) / annuityFactor(cardRate / 12, CARD_MONTHS);
+
 /**
  * Cash of the day that savings do not cover, put on a card: lent on the day, paid back with interest.
  *
@@ -20,13 +26,11 @@ export const cardCredit =
       path: 'household.card_rate',
       reason: `paid back in ${CARD_MONTHS} level payments`,
     };
+    const post = (month: number, share: number): void =>
+      sink.post(line, month, short * share, short * share, shortAtShop * share);
     const payment = 1 / annuityFactor(cardRate / 12, CARD_MONTHS);
-    sink.post(line, 0, -short, -short, -shortAtShop);
     const last = Math.min(CARD_MONTHS, horizon);
-    for (let m = 1; m <= last; m++)
-      sink.post(line, m, short * payment, short * payment, shortAtShop * payment);
-    const left = CARD_MONTHS - last;
-    if (left === 0) return;
-    const owed = payment * annuityFactor(cardRate / 12, left);
-    sink.post(line, horizon, short * owed, short * owed, shortAtShop * owed);
+    post(0, -1);
+    for (let m = 1; m <= last; m++) post(m, payment);
+    if (last < CARD_MONTHS) post(horizon, cardOwed(cardRate, horizon));
   };

@@ -1,0 +1,82 @@
+import { owedAt, type Rounding } from '../../cashflow/contracts/loan.ts';
+import type { Context } from '../context.ts';
+import type { ClosedWay } from '../decision.ts';
+import { mayWait, type Treatment, type Treatments } from '../neededWork.ts';
+import { presentClosed } from '../openWays.ts';
+import type { Plan } from '../plan.ts';
+import { holdPresent, netValue, presentLoan, presentValueAt } from '../presentVehicle.ts';
+import type { Way, Ways } from './way.ts';
+
+/** Keeping the present vehicle to the horizon, the needed work met as `treatments` says. */
+export const keepPlan = (
+  id: string,
+  label: string,
+  work: Plan['work'],
+  treatments: Treatments,
+  rounding: Rounding,
+  ctx: Context,
+): Plan => {
+  const loan = presentLoan(ctx, rounding);
+  return {
+    id,
+    side: 'keep',
+    label,
+    replacement: null,
+    work,
+    letGo: null,
+    replaceMonth: null,
+    contracts: holdPresent(treatments, ctx.horizon, loan, ctx),
+    valueAt: (month, reading) =>
+      netValue(ctx.inputs.vehicle, presentValueAt(treatments, month, ctx), month, reading, ctx),
+    owedAt: (month) => (loan ? owedAt(loan, month) : 0),
+    vehicleAtEnd: ctx.facts.vehicleName,
+    purchase: null,
+  };
+};
+
+/** One treatment for each job. */
+export const treatmentsOf = (ctx: Context, choose: (i: number) => Treatment): Treatments =>
+  ctx.inputs.workNeeded.map((_, i) => choose(i));
+
+/** Every job done on the day. */
+export const allDone = (ctx: Context): Treatments => treatmentsOf(ctx, () => 'done');
+
+/** The ways that keep it: mended, patched, or with left undone what can wait. */
+export const keepWays = (rounding: Rounding, ctx: Context): Ways => {
+  const { workNeeded } = ctx.inputs;
+  const open: Way[] = [];
+  const closed: ClosedWay[] = [];
+  const add = (id: string, label: string, work: Plan['work'], treatments: Treatments): void => {
+    const why = presentClosed(ctx.horizon, ctx);
+    if (why) closed.push({ id, label, why });
+    else
+      open.push({
+        id,
+        side: 'keep',
+        label,
+        build: () => keepPlan(id, label, work, treatments, rounding, ctx),
+      });
+  };
+  add('keep', workNeeded.length > 0 ? 'Mend it and keep it' : 'Keep it', 'mended', allDone(ctx));
+  if (workNeeded.some((job) => job.patch))
+    add(
+      'keep/patched',
+      'Patch it and keep it',
+      'patched',
+      treatmentsOf(ctx, (i) => (workNeeded[i]?.patch ? 'patch' : 'done')),
+    );
+  if (workNeeded.some((job) => mayWait(job, 1)))
+    add(
+      'keep/left',
+      'Keep it, and leave what can wait',
+      'left',
+      treatmentsOf(ctx, (i) => (workNeeded[i] && mayWait(workNeeded[i], 1) ? 'wait' : 'done')),
+    );
+  else if (workNeeded.length > 0)
+    closed.push({
+      id: 'keep/left',
+      label: 'Keep it, and leave the work undone',
+      why: 'none of the work can wait: undone, it is not to be driven',
+    });
+  return { open, closed };
+};

@@ -1,0 +1,123 @@
+import { owedAt, type Rounding } from '../../cashflow/contracts/loan.ts';
+import { type Bought, bought, NOTHING_BROUGHT } from '../bought.ts';
+import type { Context } from '../context.ts';
+import type { ClosedWay } from '../decision.ts';
+import { mayWait } from '../neededWork.ts';
+import { presentClosed, replacementClosed } from '../openWays.ts';
+import type { Plan } from '../plan.ts';
+import {
+  holdPresent,
+  letGoToday,
+  netValue,
+  offersToday,
+  payOff,
+  presentLoan,
+  presentValueAt,
+  sellLater,
+} from '../presentVehicle.ts';
+import { allDone, keepPlan, treatmentsOf } from './keep.ts';
+import { replacementIds } from './names.ts';
+import type { Way, Ways } from './way.ts';
+
+/**
+ * Keeping to the end of month k, then replacing. k = 0 sells as it stands and skips the needed work; from k = 1 it is
+ * done, save what can wait beyond k; k = H never replaces.
+ */
+export const laterPlan = (index: number, month: number, rounding: Rounding, ctx: Context): Plan => {
+  const id = `later/${replacementIds(ctx.facts.replacementNames)[index]}/${month}`;
+  const name = ctx.facts.replacementNames[index] as string;
+  const label = `Keep it for ${month} months, then get the ${name}`;
+  if (month >= ctx.horizon)
+    return { ...keepPlan(id, label, 'mended', allDone(ctx), rounding, ctx), side: 'later' };
+  const treatments = treatmentsOf(ctx, (i) => {
+    const job = ctx.inputs.workNeeded[i];
+    return job && mayWait(job, Math.max(1, month)) ? 'wait' : 'done';
+  });
+  const loan = presentLoan(ctx, rounding);
+  const payoff = loan ? owedAt(loan, month) : 0;
+  const standing = treatmentsOf(ctx, () => 'wait');
+  const at0 = month === 0;
+  const proceeds = at0 ? ctx.inputs.vehicle.sellsFor.asItStands : presentValueAt(treatments, month, ctx);
+  const next: Bought = bought(
+    index,
+    month,
+    { ...NOTHING_BROUGHT, payoff, proceeds },
+    'as offered',
+    rounding,
+    ctx,
+  );
+  const offer = offersToday(ctx).find((o) => !o.mended && o.privately);
+  const old =
+    at0 && offer
+      ? letGoToday(offer, ctx)
+      : [...holdPresent(at0 ? standing : treatments, month, loan, ctx), sellLater(treatments, month, ctx)];
+  return {
+    id,
+    side: 'later',
+    label,
+    replacement: index,
+    work: treatments.includes('wait') ? 'left' : 'mended',
+    letGo: at0 ? 'as it stands' : 'private',
+    replaceMonth: month,
+    contracts: [...old, ...payOff(loan, month), ...next.contracts],
+    valueAt: (at, reading) =>
+      at < month
+        ? netValue(ctx.inputs.vehicle, presentValueAt(treatments, at, ctx), at, reading, ctx)
+        : next.valueAt(at, reading),
+    owedAt: (at) => (at < month ? (loan ? owedAt(loan, at) : 0) : next.owedAt(at)),
+    vehicleAtEnd: name,
+    purchase: next.purchase,
+  };
+};
+
+/** Months the present vehicle may be driven with all of its needed work undone; 0 if it may not. */
+export const drivableUndone = (ctx: Context): number => {
+  const { workNeeded } = ctx.inputs;
+  if (workNeeded.length === 0 || ctx.facts.mayBeDriven === false || ctx.facts.recallStop) return 0;
+  if (!workNeeded.every((job) => mayWait(job, 1))) return 0;
+  return Math.min(ctx.horizon - 1, ...workNeeded.map((job) => job.canWait ?? Number.POSITIVE_INFINITY));
+};
+
+/** Months of saving until the cash of the day is there; null when it already is, or spare money never gets there. */
+const monthsOfSaving = (index: number, ctx: Context): number | null => {
+  const { household, replacement } = ctx.inputs;
+  const deal = replacement[index];
+  if (!deal || household.savings === null || household.spareEachMonth <= 0) return null;
+  const onTheDay =
+    deal.payment.kind === 'loan'
+      ? deal.payment.downPayment
+      : deal.payment.kind === 'lease'
+        ? deal.payment.dueAtSigning + deal.payment.acquisitionFee
+        : deal.price;
+  const short = onTheDay - ctx.inputs.vehicle.sellsFor.asItStands - household.savings;
+  return short > 0 ? Math.ceil(short / household.spareEachMonth) : null;
+};
+
+/** The ways that drive on with the work undone while saving for the replacement. */
+export const drivingOnWays = (rounding: Rounding, ctx: Context): Ways => {
+  const open: Way[] = [];
+  const closed: ClosedWay[] = [];
+  const most = drivableUndone(ctx);
+  ctx.inputs.replacement.forEach((_, index) => {
+    const saving = monthsOfSaving(index, ctx);
+    if (saving === null || saving >= ctx.horizon) return;
+    const name = ctx.facts.replacementNames[index] as string;
+    const label = `Drive on for ${saving} months while saving, then get the ${name}`;
+    const id = `later/${replacementIds(ctx.facts.replacementNames)[index]}/${saving}`;
+    const why =
+      ctx.inputs.workNeeded.length > 0 && saving > most
+        ? most > 0
+          ? `the work can wait only ${most} months`
+          : 'with the work undone it is not to be driven'
+        : (presentClosed(saving, ctx) ?? replacementClosed(index, saving, ctx));
+    if (why) closed.push({ id, label, why });
+    else
+      open.push({
+        id,
+        side: 'later',
+        label,
+        build: () => ({ ...laterPlan(index, saving, rounding, ctx), id, label }),
+      });
+  });
+  return { open, closed };
+};

@@ -1,0 +1,61 @@
+import type { Rounding } from '../../cashflow/contracts/loan.ts';
+import { bought } from '../bought.ts';
+import type { Context } from '../context.ts';
+import type { ClosedWay } from '../decision.ts';
+import { replacementClosed } from '../openWays.ts';
+import type { Financing } from '../plan.ts';
+import { offersToday } from '../presentVehicle.ts';
+import { goesToday } from './goesToday.ts';
+import { capital, letGoWords, replacementIds, slug } from './names.ts';
+import type { Way, Ways } from './way.ts';
+
+/** The ways that replace it today: each replacement, with each way of letting the old one go. */
+export const replaceNowWays = (rounding: Rounding, ctx: Context): Ways => {
+  const { replacement } = ctx.inputs;
+  const ids = replacementIds(ctx.facts.replacementNames);
+  const open: Way[] = [];
+  const closed: ClosedWay[] = [];
+  replacement.forEach((deal, index) => {
+    const name = ctx.facts.replacementNames[index] as string;
+    const why = replacementClosed(index, 0, ctx);
+    if (why) {
+      closed.push({ id: `replace/${ids[index]}`, label: `Get the ${name}`, why });
+      return;
+    }
+    const financings: Financing[] =
+      deal.payment.kind === 'loan' && deal.lowRateInstead !== null
+        ? ['as offered', 'low rate']
+        : ['as offered'];
+    for (const offer of offersToday(ctx))
+      for (const financing of financings) {
+        const way = `${offer.mended ? 'mended' : 'as-it-stands'}/${slug(offer.letGo)}`;
+        const id = `replace/${ids[index]}/${way}${financing === 'low rate' ? '/low-rate' : ''}`;
+        const low = financing === 'low rate' ? ' at the low rate' : '';
+        const label = `${capital(letGoWords(offer))}, and get the ${name}${low}`;
+        open.push({
+          id,
+          side: 'replace',
+          label,
+          build: () => {
+            const old = goesToday(offer, rounding, ctx);
+            const next = bought(index, 0, old.brought, financing, rounding, ctx);
+            return {
+              id,
+              side: 'replace',
+              label,
+              replacement: index,
+              work: offer.mended ? 'mended' : 'skipped',
+              letGo: offer.letGo,
+              replaceMonth: 0,
+              contracts: [...old.contracts, ...next.contracts],
+              valueAt: next.valueAt,
+              owedAt: next.owedAt,
+              vehicleAtEnd: name,
+              purchase: next.purchase,
+            };
+          },
+        });
+      }
+  });
+  return { open, closed };
+};
