@@ -1,6 +1,6 @@
-import { closeSync, openSync, statSync, unlinkSync, writeFile } from 'node:fs';
-import { link, lstat, rename, unlink } from 'node:fs/promises';
-import { basename, dirname, join } from 'node:path';
+import { closeSync, openSync, rmSync, statSync, writeFile } from 'node:fs';
+import { link, lstat, rename, rm, unlink } from 'node:fs/promises';
+import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { systemCode } from '../trouble.ts';
 
@@ -15,12 +15,12 @@ const writeAll = promisify(writeFile) as (handle: number, text: string) => Promi
  * told to stop half-way, the passing file is taken away again.
  */
 export const writeWhole = async (path: string, text: string, replace: boolean): Promise<void> => {
-  const passing = join(dirname(path), `.${basename(path)}.${process.pid}.part`);
+  const passing = join(dirname(path), `.stillworth-${process.pid}.part`);
   // What only its owner could read stays so.
   const mode = replace ? statSync(path).mode & 0o777 : 0o666;
   // Opened in one step with learning that it is ours to clean up: no signal can come between.
   const handle = openSync(passing, 'wx', mode);
-  const release = onStop(() => unlinkSync(passing));
+  const release = onStop(() => rmSync(passing, { force: true }));
   try {
     try {
       await writeAll(handle, text);
@@ -29,7 +29,7 @@ export const writeWhole = async (path: string, text: string, replace: boolean): 
     }
     await (replace ? rename(passing, path) : putWhereNothingIs(passing, path));
   } catch (error) {
-    await unlink(passing);
+    await rm(passing, { force: true });
     throw error;
   } finally {
     release();

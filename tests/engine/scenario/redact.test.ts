@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { redactScenario } from '../../src/engine/scenario/redact.ts';
+import { redactScenario } from '../../../src/engine/scenario/redact.ts';
 
 const TEXT = `# Ren says the gearbox will last.
 household:
