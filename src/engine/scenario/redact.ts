@@ -1,42 +1,42 @@
 import {
   type Document,
+  isAlias,
   isCollection,
+  isMap,
   isNode,
   isScalar,
-  type Node,
+  isSeq,
   parseDocument,
   type Scalar,
   visit,
 } from 'yaml';
 
 /** What stands where something private stood. */
-export const REDACTED = '(private)';
+const REDACTED = '(private)';
 
 /**
- * A scenario's text without what it marks private, for everything that may be passed on. Values at the private
- * `paths` (dotted, as in the file) become "(private)", whole branches leaf by leaf, and private words are taken out of
+ * A scenario's text without what is private, for everything that may be passed on. `isPrivate` is asked for the dotted
+ * path of every value ("work_needed.0.parts"). Private values become "(private)", and private words are taken out of
  * the other texts too. Comments go as well, because nobody can tell what they tell. The rest keeps its order.
- * With no private paths the text comes back untouched, comments and all. A path that is not there changes nothing.
+ * Where nothing is private the text comes back untouched, comments and all.
  */
-export const redactScenario = (text: string, paths: readonly string[]): string => {
-  if (paths.length === 0) return text;
+export const redactScenario = (text: string, isPrivate: (path: string) => boolean): string => {
   const doc = parseDocument(text);
   expandAliases(doc);
+  const leaves = leavesOf(doc.contents, '').filter(({ path }) => isPrivate(path));
+  if (leaves.length === 0) return text;
   dropComments(doc);
-  const leaves = paths.flatMap((path) => leavesAt(doc, path));
-  const words = [...new Set(leaves.map(({ value }) => value).filter(isWord))];
-  for (const leaf of leaves) redact(leaf, REDACTED);
-  visit(doc, {
-    Scalar: (key, scalar) => {
-      if (key === 'key' || typeof scalar.value !== 'string') return;
-      const without = words.reduce((rest, word) => rest.replaceAll(wholeWord(word), REDACTED), scalar.value);
-      if (without !== scalar.value) redact(scalar, without);
-    },
-  });
+  const words = [...new Set(leaves.map(({ scalar }) => scalar.value).filter(isWord))];
+  for (const { scalar } of leaves) rewrite(scalar, REDACTED);
+  for (const { scalar } of leavesOf(doc.contents, '')) {
+    if (typeof scalar.value !== 'string') continue;
+    const without = words.reduce((rest, word) => rest.replaceAll(wholeWord(word), REDACTED), scalar.value);
+    if (without !== scalar.value) rewrite(scalar, without);
+  }
   return doc.toString({ lineWidth: 0 });
 };
 
-const redact = (scalar: Scalar, value: string): void => {
+const rewrite = (scalar: Scalar, value: string): void => {
   scalar.value = value;
   // How the old value was written (a quoted text, a number with its digits) says nothing about the new one.
   delete scalar.type;
@@ -48,8 +48,8 @@ const redact = (scalar: Scalar, value: string): void => {
 const expandAliases = (doc: Document): void => {
   visit(doc, {
     Alias: (_, alias) => {
-      const copy = alias.resolve(doc)?.clone();
-      return isNode(copy) ? (copy as Node) : undefined;
+      const copy: unknown = alias.resolve(doc)?.clone();
+      return isNode(copy) && !isAlias(copy) ? copy : undefined;
     },
   });
   visit(doc, {
@@ -70,13 +70,19 @@ const dropComments = (doc: Document): void => {
   });
 };
 
-const leavesAt = (doc: Document, path: string): Scalar[] => {
-  const steps = path.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step));
-  const found = doc.getIn(steps, true);
-  if (!isNode(found)) return [];
-  const leaves: Scalar[] = [];
-  visit(found, { Scalar: (key, scalar) => void (key === 'key' || leaves.push(scalar)) });
-  return leaves;
+interface Leaf {
+  readonly path: string;
+  readonly scalar: Scalar;
+}
+
+const leavesOf = (node: unknown, path: string): Leaf[] => {
+  const within = (step: string): string => (path === '' ? step : `${path}.${step}`);
+  if (isScalar(node)) return [{ path, scalar: node }];
+  if (isSeq(node)) return node.items.flatMap((item, i) => leavesOf(item, within(String(i))));
+  if (!isMap(node)) return [];
+  return node.items.flatMap(({ key, value }) =>
+    leavesOf(value, within(isScalar(key) ? String(key.value) : '')),
+  );
 };
 
 /** Texts long enough to be known again elsewhere. A bare number is not: it would take other numbers with it. */

@@ -3,6 +3,7 @@ import { redactScenario } from '../../engine/scenario/redact.ts';
 import { answerLines } from '../../report/answer.ts';
 import { isOurReport } from '../../report/embed.ts';
 import { decisionJson } from '../../report/exports/json.ts';
+import { isPrivate } from '../../report/privacy.ts';
 import type { Options } from '../arguments.ts';
 import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
@@ -24,7 +25,7 @@ export const reportCommand = async (file: string, options: Options, effects: Eff
   if (typeof loaded === 'number') return loaded;
   const decision = decide(loaded.scenario, effects.version);
   if (options.json || path === null) {
-    await effects.out(decisionJson(decision));
+    await effects.out(`${JSON.stringify(decisionJson(decision), null, 2)}\n`);
     return EXIT.done;
   }
   // Charts and the document they are drawn in are slow to load: nobody but a report waits for them.
@@ -32,7 +33,7 @@ export const reportCommand = async (file: string, options: Options, effects: Eff
     import('../../report/render.ts'),
     import('../document.ts'),
   ]);
-  const scenarioText = redactScenario(loaded.text, loaded.scenario.facts.private);
+  const scenarioText = redactScenario(loaded.text, (at) => isPrivate(decision.facts, at));
   const html = renderReport(decision, { document: newDocument(), scenarioText });
   const from = file === '-' ? null : file;
   const code = await save({ path, text: html, from, force: options.force, isOurs: isOurReport }, effects);

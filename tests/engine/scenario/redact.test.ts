@@ -12,13 +12,19 @@ vehicle:
   sells_for: { running: 3400, as_it_stands: 900 }
 `;
 
+const within =
+  (...paths: readonly string[]) =>
+  (path: string): boolean =>
+    paths.some((marked) => path === marked || path.startsWith(`${marked}.`));
+
 describe('what a scenario marks private', () => {
   it('changes nothing where nothing is marked', () => {
-    expect(redactScenario(TEXT, [])).toBe(TEXT);
+    expect(redactScenario(TEXT, () => false)).toBe(TEXT);
+    expect(redactScenario(TEXT, within('nowhere.0.at_all'))).toBe(TEXT);
   });
 
   it('is taken out of its place, of other texts and of comments, and the rest stays in order', () => {
-    expect(redactScenario(TEXT, ['household.partner', 'vehicle.sells_for', 'nowhere.0.at_all'])).toBe(
+    expect(redactScenario(TEXT, within('household.partner', 'vehicle.sells_for'))).toBe(
       `household:
   partner: (private)
   savings: 2500
@@ -33,11 +39,12 @@ vehicle:
 
   it('does not come back by an alias', () => {
     const text = 'a: &name Ren\nb: *name\nprivate: [b]\nc: *name\n';
-    expect(redactScenario(text, ['b'])).not.toMatch(/Ren|[&*]name/);
+    expect(redactScenario(text, within('b'))).not.toMatch(/Ren|[&*]name/);
   });
 
   it('finds places in lists', () => {
-    expect(redactScenario('work:\n  - job: brakes\n    parts: 140\n', ['work.0.parts'])).toBe(
+    const text = 'work:\n  - job: brakes\n    parts: 140\n';
+    expect(redactScenario(text, within('work.0.parts'))).toBe(
       'work:\n  - job: brakes\n    parts: (private)\n',
     );
   });
