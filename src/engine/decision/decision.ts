@@ -168,7 +168,6 @@ export interface Decision {
   readonly bestReplace: OptionResult | null;
   /** NPC(best replacement now) - NPC(best keep); positive: keeping is cheaper. Null where a side has no open way. */
   readonly difference: ByReading<Cents> | null;
-  /** In money of the day of the decision's end, deflated: same sign as `difference`. */
   readonly verdict: Verdict;
   /** From this month on one side stays cheaper, counted cumulatively; null: from the start or never. */
   readonly crossing: { readonly month: number; readonly then: 'keep' | 'replace' } | null;
@@ -177,7 +176,14 @@ export interface Decision {
   readonly swings: readonly Swing[];
   /** Own hours counted at this price an hour, the answer tips; null: at none. */
   readonly ownHourTips: number | null;
-  readonly doubleHours: { readonly difference: Cents } | null;
+  /** With every own hour taking twice as long; null where the ways compared take none. */
+  readonly doubleHours: Cents | null;
+  /** If the needed work does not cure it the first time; null without needed work or a way that mends it. */
+  readonly ifNotCured: Cents | null;
+  /** With a shop taking over all work from this month on. */
+  readonly shopFrom: readonly { readonly month: number; readonly difference: Cents }[];
+  /** At the loan's rate in place of what the money earns, where that is the higher; null where it is not. */
+  readonly atLoanRate: { readonly rate: number; readonly difference: Cents } | null;
   readonly payments: readonly LoanView[];
   readonly replaceLater: readonly ReplaceLater[];
   readonly economicLife: EconomicLife;

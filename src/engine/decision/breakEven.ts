@@ -1,0 +1,89 @@
+import type { Quantity } from '../scenario/scenario.ts';
+import { type Crossings, crossings } from '../valuation/crossings.ts';
+import { integerFlips } from '../valuation/integerFlips.ts';
+import type { BreakEven, BreakEvenStatus } from './decision.ts';
+
+/** D as a function of one input, all others held. */
+export type DifferenceAt = (value: number) => number;
+
+type Root = BreakEven['roots'][number];
+interface Found {
+  readonly at: number;
+  readonly kind: Root['kind'];
+}
+
+/**
+ * The schema's ranges are wide (a price may be millions), and the answer lies near today's value, so a wide range is
+ * scanned in two: up to four times today's value, and the rest.
+ */
+const stretches = ({ min, max, value }: Quantity): [number, number][] => {
+  const near = value > 0 ? value * 4 : max;
+  return near > min && near < max / 2
+    ? [
+        [min, near],
+        [near, max],
+      ]
+    : [[min, max]];
+};
+
+const continuous = (quantity: Quantity, f: DifferenceAt): { status: BreakEvenStatus; found: Found[] } => {
+  const scans: Crossings[] = stretches(quantity).map(([low, high]) => crossings(f, low, high));
+  if (scans.every((scan) => scan.status === 'always')) return { status: 'always', found: [] };
+  const found = scans.flatMap((scan) => scan.roots);
+  return { status: statusOf(found.length), found };
+};
+
+const whole = (quantity: Quantity, f: DifferenceAt): { status: BreakEvenStatus; found: Found[] } => {
+  const values = Array.from({ length: quantity.max - quantity.min + 1 }, (_, i) => quantity.min + i);
+  const { status, flips } = integerFlips(f, values);
+  if (status === 'always') return { status, found: [] };
+  // It flips between two whole numbers: the one on the far side from today's value is where the answer is another.
+  const found = flips.map(({ from, to }) => ({
+    at: quantity.value >= to ? from : to,
+    kind: 'jump' as const,
+  }));
+  return { status: statusOf(found.length), found };
+};
+
+const statusOf = (count: number): BreakEvenStatus =>
+  count === 0 ? 'never' : count === 1 ? 'one' : 'several';
+
+/** Who is cheaper just above a root: looked up halfway to the next one, or to the end of the range. */
+const sideAbove = (at: number, next: number, integer: boolean, f: DifferenceAt): Root['above'] => {
+  const between = integer ? Math.min(next, at + 1) : at + (next - at) / 2;
+  return f(between) >= 0 ? 'keep' : 'replace';
+};
+
+/**
+ * Where the answer tips when one number moves and all others stay: every root in the schema's range, the nearest to
+ * today's value first. Integer inputs are tried at every value. Null where D is not defined over the range (a way
+ * closes), or the number does not touch D at all.
+ */
+export const breakEvenOf = (quantity: Quantity, f: DifferenceAt): BreakEven | null => {
+  const slope = slopeAt(quantity, f);
+  if (!Number.isFinite(f(quantity.min)) || !Number.isFinite(f(quantity.max)) || !Number.isFinite(slope))
+    return null;
+  const { status, found } = quantity.integer ? whole(quantity, f) : continuous(quantity, f);
+  const sorted = [...found].sort((a, b) => a.at - b.at);
+  const roots = sorted
+    .map(({ at, kind }, i) => ({
+      at,
+      kind,
+      distance: quantity.value === 0 ? null : (at - quantity.value) / Math.abs(quantity.value),
+      above: sideAbove(at, sorted[i + 1]?.at ?? quantity.max, quantity.integer, f),
+    }))
+    .sort((a, b) => Math.abs(a.at - quantity.value) - Math.abs(b.at - quantity.value));
+  return { quantity, status, roots, slope };
+};
+
+/** D's change per unit of the quantity at today's value, from a small step either way within the range. */
+const slopeAt = ({ value, min, max, integer }: Quantity, f: DifferenceAt): number => {
+  const step = integer ? 1 : Math.max(Math.abs(value) * 0.005, (max - min) * 1e-7);
+  const low = Math.max(min, value - step);
+  const high = Math.min(max, value + step);
+  return high > low ? (f(high) - f(low)) / (high - low) : 0;
+};
+
+/** How far today's value is from the nearest place where the answer tips, as a fraction; Infinity if it never does. */
+export const nearestTip = (breakEven: BreakEven): number =>
+  Math.abs(breakEven.roots[0]?.distance ?? Number.POSITIVE_INFINITY);

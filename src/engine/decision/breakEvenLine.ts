@@ -1,0 +1,40 @@
+import type { Quantity } from '../scenario/scenario.ts';
+import { crossings } from '../valuation/crossings.ts';
+import type { BreakEvenLine } from './decision.ts';
+
+const POINTS = 25;
+/** Scan points along y for each x: the line is drawn, not solved for its last digit. */
+const SCAN = 40;
+
+/**
+ * The line on which both courses cost the same, over two inputs: x runs from half to one and a half times today's
+ * value, and for each x the y nearest to today's at which D is nil, up to three times today's.
+ *
+ * @param f D at (x, y)
+ */
+export const breakEvenLine = (
+  x: Quantity,
+  y: Quantity,
+  f: (xValue: number, yValue: number) => number,
+): BreakEvenLine => {
+  const lowX = Math.max(x.min, x.value * 0.5);
+  const highX = Math.min(x.max, x.value * 1.5);
+  const highY = Math.min(y.max, y.value * 3);
+  const points = Array.from({ length: POINTS }, (_, i) => {
+    const at = lowX + ((highX - lowX) * i) / (POINTS - 1);
+    const { roots } = crossings((value) => f(at, value), y.min, highY, SCAN);
+    const nearest = roots.reduce<number | null>(
+      (best, root) =>
+        best === null || Math.abs(root.at - y.value) < Math.abs(best - y.value) ? root.at : best,
+      null,
+    );
+    return { x: at, y: nearest };
+  });
+  return {
+    x,
+    y,
+    points,
+    today: { x: x.value, y: y.value },
+    keepIs: f(x.value, highY) >= f(x.value, y.min) ? 'above' : 'below',
+  };
+};

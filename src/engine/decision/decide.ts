@@ -1,0 +1,136 @@
+import { addCents, NIL, toCents } from '../quantity/money.ts';
+import { withInput } from '../scenario/change.ts';
+import type { Inputs } from '../scenario/inputs.ts';
+import type { Quantity, Scenario } from '../scenario/scenario.ts';
+import { breakEvenPeriod } from '../valuation/breakEvenPeriod.ts';
+import { breakEvenOf, type DifferenceAt, nearestTip } from './breakEven.ts';
+import { breakEvenLine } from './breakEvenLine.ts';
+import { type Context, contextOf, EXPECTED } from './context.ts';
+import type { BreakEven, BreakEvenLine, Decision, LoanView, OptionResult, Swing } from './decision.ts';
+import { loanView } from './loanView.ts';
+import { noticesOf } from './notices.ts';
+import { type Pair, pairDifference } from './pair.ts';
+import type { Plan } from './plan.ts';
+import { cheapest, differenceOf, resultOf } from './results.ts';
+import { swingOf, widthOf } from './swings.ts';
+import { presentEconomicLife, replaceLaterCurve } from './timing.ts';
+import { verdictOf } from './verdict.ts';
+import { laterPlan } from './ways/later.ts';
+import { waysOf } from './ways/ways.ts';
+import { whatIfs } from './whatIf.ts';
+
+/** What the pair's difference says about every number: where it tips, and how far it swings. */
+interface Sensitivity {
+  readonly breakEvens: BreakEven[];
+  readonly swings: Swing[];
+  readonly line: BreakEvenLine | null;
+}
+
+const DISTANCE = 'household.distanceAYear';
+
+const sensitivityOf = (scenario: Scenario, pair: Pair): Sensitivity => {
+  const { inputs, facts, quantities } = scenario;
+  const D = (changed: Inputs): number => pairDifference(changed, facts, pair);
+  const at =
+    ({ key }: Quantity): DifferenceAt =>
+    (value) =>
+      D(withInput(inputs, key, value));
+  const breakEvens = quantities.flatMap((quantity) => breakEvenOf(quantity, at(quantity)) ?? []);
+  const swings = quantities
+    .map((quantity) => swingOf(quantity, at(quantity)))
+    .filter((swing) => Number.isFinite(widthOf(swing)))
+    .sort((a, b) => widthOf(b) - widthOf(a));
+  const x = quantities.find(({ key }) => key === DISTANCE);
+  const y = swings.find(({ quantity }) => quantity.key !== DISTANCE && !quantity.integer)?.quantity;
+  const line =
+    x && y
+      ? breakEvenLine(x, y, (xValue, yValue) => D(withInput(withInput(inputs, x.key, xValue), y.key, yValue)))
+      : null;
+  return { breakEvens: breakEvens.sort((a, b) => nearestTip(a) - nearestTip(b)), swings, line };
+};
+
+/** From which month on the side that is cheaper at the end stays cheaper, if it was not from the start. */
+const crossingOf = (keep: OptionResult, replace: OptionResult): Decision['crossing'] => {
+  const keepAhead = replace.cumulative.map((cost, m) => cost - (keep.cumulative[m] as number));
+  const then = (keepAhead[keepAhead.length - 1] as number) >= 0 ? 'keep' : 'replace';
+  const found = breakEvenPeriod(then === 'keep' ? keepAhead : keepAhead.map((d) => -d));
+  return found.status === 'from' && found.period > 0 ? { month: found.period, then } : null;
+};
+
+/** Best dates of the replace-later curves that lie strictly between now and never, as ways of their own. */
+const bestLater = (ctx: Context, curves: Decision['replaceLater'], taken: ReadonlySet<string>): Plan[] =>
+  curves
+    .filter(({ best }) => best.month > 0 && best.month < ctx.horizon)
+    .map(({ replacement, best }) => laterPlan(replacement, best.month, 'to the cent', ctx))
+    .filter((plan) => !taken.has(plan.id));
+
+/** The loan of each replacement, in its cheapest way. */
+const paymentsOf = (plans: readonly Plan[], results: readonly OptionResult[], ctx: Context): LoanView[] =>
+  ctx.inputs.replacement.flatMap((_, index) => {
+    const best = cheapest(
+      results.filter((result) => result.replacement === index),
+      'replace',
+    );
+    const plan = plans.find(({ id }) => id === best?.id);
+    return (plan && loanView(plan, results, ctx)) ?? [];
+  });
+
+/**
+ * A complete scenario in, the whole answer out: every way with its ledger, the verdict, where it tips, and what the
+ * page must say. Pure: the same scenario gives the same decision.
+ *
+ * @param version of the program, for the report to name
+ */
+export const decide = (scenario: Scenario, version: string): Decision => {
+  const { inputs, facts, quantities } = scenario;
+  const ctx = contextOf(inputs, facts, EXPECTED);
+  const ways = waysOf('to the cent', ctx);
+  const plans = ways.open.map((way) => way.build());
+  const replaceLater = inputs.replacement.map((_, index) => replaceLaterCurve(index, ctx));
+  const later = bestLater(ctx, replaceLater, new Set(plans.map((plan) => plan.id)));
+  const options = [...plans, ...later].map((plan) => resultOf(plan, ctx));
+  const bestKeep = cheapest(options, 'keep');
+  const bestReplace = cheapest(options, 'replace');
+  const pair = bestKeep && bestReplace ? { keep: bestKeep.id, replace: bestReplace.id } : null;
+  const difference = bestKeep && bestReplace ? differenceOf(bestKeep, bestReplace) : null;
+  const sensitivity: Sensitivity = pair
+    ? sensitivityOf(scenario, pair)
+    : { breakEvens: [], swings: [], line: null };
+  const payments = paymentsOf(plans, options, ctx);
+  const hourTips = sensitivity.breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour');
+  return {
+    version,
+    facts,
+    quantities,
+    horizon: ctx.horizon,
+    options,
+    closed: ways.closed,
+    bestKeep,
+    bestReplace,
+    difference,
+    verdict: verdictOf(bestKeep, bestReplace, difference, sensitivity.breakEvens, sensitivity.swings),
+    crossing: bestKeep && bestReplace ? crossingOf(bestKeep, bestReplace) : null,
+    breakEvens: sensitivity.breakEvens,
+    breakEvenLine: sensitivity.line,
+    swings: sensitivity.swings,
+    ownHourTips: hourTips?.roots[0]?.at ?? null,
+    ...(pair
+      ? whatIfs(inputs, facts, pair, bestReplace?.replacement ?? null)
+      : { doubleHours: null, ifNotCured: null, shopFrom: [], atLoanRate: null }),
+    payments,
+    replaceLater,
+    economicLife: presentEconomicLife(ctx),
+    sunk: {
+      spent: addCents(
+        NIL,
+        ...facts.sunk.map(({ amount }) => toCents(amount)),
+        ...facts.jobs.map((job) => toCents(job.alreadySpent)),
+      ),
+      returns: addCents(NIL, ...facts.sunk.map(({ returns }) => toCents(returns))),
+    },
+    cautions: facts.jobs
+      .filter((job) => job.dangers.length > 0)
+      .map((job) => ({ job: job.name, dangers: job.dangers })),
+    notices: noticesOf(inputs, facts, bestKeep, bestReplace, payments),
+  };
+};

@@ -1,0 +1,196 @@
+import type { Inputs } from '../scenario/inputs.ts';
+import type { Facts } from '../scenario/scenario.ts';
+import type { LoanView, Notice, OptionResult } from './decision.ts';
+import { mayWait } from './neededWork.ts';
+
+type Draft = Notice | false | null | undefined;
+
+const list = (names: readonly string[]): string =>
+  names.length <= 1 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
+
+/** May it be driven? Stands above the money, always. */
+const safety = (inputs: Inputs, facts: Facts): Draft[] => {
+  const of = (pick: (i: number) => boolean): string[] =>
+    facts.jobs.filter((_, i) => pick(i)).map((job) => job.name);
+  const unsafe = of((i) => inputs.workNeeded[i]?.safety === true);
+  const stuck = of(
+    (i) => inputs.workNeeded[i]?.immobilises === true && inputs.workNeeded[i]?.safety !== true,
+  );
+  const qualified = facts.jobs.filter((job) => job.qualifiedOnly).map((job) => job.name);
+  const first = (kind: string, text: string): Notice => ({ kind, place: 'first', text });
+  return [
+    facts.recallStop &&
+      first(
+        'recall-stop',
+        'An open recall says not to drive it. That stands above everything below; the remedy is free.',
+      ),
+    unsafe.length > 0 && first('unsafe', `Don't drive it until this is done: ${list(unsafe)}.`),
+    facts.mayBeDriven === false &&
+      unsafe.length === 0 &&
+      first('may-not-be-driven', 'It may not be driven as it stands.'),
+    stuck.length > 0 && first('immobilised', `It stays where it is until this is done: ${list(stuck)}.`),
+    facts.inspectionFailed &&
+      first(
+        'inspection-failed',
+        'It has failed its inspection: until it passes, it is of no use to anybody.',
+      ),
+    facts.structuralRust === 'found' &&
+      first('frame-rust', 'The frame is rusted through: that ends it, unless a qualified repair is quoted.'),
+    facts.structuralRust === 'unknown' &&
+      first(
+        'frame-rust-unknown',
+        'Nobody has looked at the frame for rust. Look first: it can end the matter.',
+      ),
+    qualified.length > 0 && {
+      kind: 'qualified-only',
+      place: 'work',
+      text: `Only qualified work will do for ${list(qualified)}, so doing it at home is not among the ways.`,
+    },
+  ];
+};
+
+const dates = (inputs: Inputs, facts: Facts): Draft[] => [
+  facts.inspectionDueMonth !== null &&
+    facts.inspectionDueMonth <= inputs.household.lookAhead && {
+      kind: 'inspection-due',
+      place: 'answer',
+      text: `It must pass inspection within ${facts.inspectionDueMonth} months; past that it may not be used until it has.`,
+    },
+  ...facts.offerEnds.map(
+    (date, i): Draft =>
+      date !== '' && {
+        kind: 'offer-ends',
+        place: 'answer',
+        text: `The offer for the ${facts.replacementNames[i]} ends on ${date}.`,
+      },
+  ),
+  ...facts.jobs.map(
+    (job): Draft =>
+      job.quoteEnds !== '' && {
+        kind: 'quote-ends',
+        place: 'work',
+        text: `The quote for ${job.name} holds until ${job.quoteEnds}.`,
+      },
+  ),
+];
+
+const work = (inputs: Inputs, facts: Facts): Draft[] => {
+  const notAsked = facts.jobs.filter((job) => job.someoneElsePays === '').map((job) => job.name);
+  const firsts = facts.jobs.filter((job) => job.firstTime).map((job) => job.name);
+  const unknownCure = inputs.workNeeded.filter((job) => job.notCured.chance === 0).map((job) => job.name);
+  return [
+    !facts.recallChecked && {
+      kind: 'recall',
+      place: 'work',
+      text: "Check the maker's recall list today: the remedy of an open recall is free.",
+    },
+    notAsked.length > 0 && {
+      kind: 'someone-else-pays',
+      place: 'work',
+      text: `Before paying for ${list(notAsked)}, ask who else might: a recall, a guarantee on an earlier part or repair, a service contract, comprehensive cover.`,
+    },
+    firsts.length > 0 && {
+      kind: 'first-time',
+      place: 'work',
+      text: `A first time at a job takes one and a half to two times the book's hours (common practice, no source): ${list(firsts)}.`,
+    },
+    unknownCure.length > 0 && {
+      kind: 'not-cured',
+      place: 'work',
+      text: `Nobody gave a chance that the work does not cure it: ${list(unknownCure)} counts as cured the first time.`,
+    },
+    inputs.workNeeded.some((job) => mayWait(job, 1)) && {
+      kind: 'can-wait',
+      place: 'work',
+      text: 'Some of the work can wait; leaving it is compared as a way of its own.',
+    },
+  ];
+};
+
+const noRepairs = (inputs: Inputs, facts: Facts): Draft[] => {
+  const none = (vehicle: Inputs['vehicle'] | Inputs['replacement'][number]): boolean =>
+    vehicle.components.length === 0 &&
+    (vehicle.averageRepairs.scale === 0 || vehicle.averageRepairs.statedAYear === 0);
+  const say = (name: string): Notice => ({
+    kind: 'no-future-repairs',
+    place: 'assumptions',
+    text: `No future repairs are counted for the ${name}. That is not to be expected of any vehicle.`,
+  });
+  return [
+    none(inputs.vehicle) && say(facts.vehicleName),
+    ...inputs.replacement.map((deal, i): Draft => none(deal) && say(facts.replacementNames[i] ?? deal.name)),
+    ...inputs.replacement.map(
+      (deal, i): Draft =>
+        deal.condition === 'used' &&
+        deal.inspectionBefore === 0 &&
+        deal.catchUp === 0 && {
+          kind: 'used-taken-for-new',
+          place: 'assumptions',
+          text: `The ${facts.replacementNames[i]} is a used one, yet neither an inspection before buying nor any catching up is counted.`,
+        },
+    ),
+  ];
+};
+
+const money = (
+  inputs: Inputs,
+  facts: Facts,
+  bestKeep: OptionResult | null,
+  bestReplace: OptionResult | null,
+  payments: readonly LoanView[],
+): Draft[] => {
+  const savings = inputs.household.savings;
+  const short = savings === null ? [] : [bestKeep, bestReplace].filter((way) => way && way.savingsAfter < 0);
+  return [
+    ...short.map(
+      (way): Draft =>
+        way && {
+          kind: 'short-on-the-day',
+          place: 'answer',
+          text: `Savings do not cover the first day of this way: ${way.label}. What is missing is counted at the card's rate, paid back over two years.`,
+        },
+    ),
+    ...payments.map(
+      (loan): Draft =>
+        !facts.creditConfirmed[loan.replacement] && {
+          kind: 'credit',
+          place: 'payment',
+          text: `The loan for the ${loan.name} is not confirmed: this way is open only if it is granted on these terms.`,
+        },
+    ),
+    ...payments.map(
+      (loan): Draft =>
+        loan.owedAtHorizon > 0 && {
+          kind: 'loan-outlasts',
+          place: 'payment',
+          text: `The loan for the ${loan.name} runs on beyond the time looked at; what is still owed then is counted, and so is what the vehicle would bring.`,
+        },
+    ),
+    inputs.replacement.some((deal) => deal.payment.kind === 'loan') && {
+      kind: 'insurance-quotes',
+      place: 'change',
+      text: 'A lender wants full cover until the debt is gone. Get two insurance quotes before signing; where the answer tips stands in the table.',
+    },
+    {
+      kind: 'not-counted',
+      place: 'answer',
+      text: 'Not counted in money: being stranded, and how well each protects in a crash. They stand beside the money and are never netted against it.',
+    },
+  ];
+};
+
+/** Everything the page must say besides figures, each with the place where it matters. */
+export const noticesOf = (
+  inputs: Inputs,
+  facts: Facts,
+  bestKeep: OptionResult | null,
+  bestReplace: OptionResult | null,
+  payments: readonly LoanView[],
+): Notice[] =>
+  [
+    ...safety(inputs, facts),
+    ...dates(inputs, facts),
+    ...work(inputs, facts),
+    ...noRepairs(inputs, facts),
+    ...money(inputs, facts, bestKeep, bestReplace, payments),
+  ].filter((draft): draft is Notice => Boolean(draft));

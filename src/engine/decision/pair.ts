@@ -1,0 +1,34 @@
+import type { Inputs } from '../scenario/inputs.ts';
+import type { Facts } from '../scenario/scenario.ts';
+import { contextOf, EXPECTED } from './context.ts';
+import { type Evaluated, evaluatePlan } from './evaluate.ts';
+import { waysOf } from './ways/ways.ts';
+
+/** The two ways that are compared, chosen once by their cost and held while anything moves. */
+export interface Pair {
+  readonly keep: string;
+  readonly replace: string;
+}
+
+/** Both ways of the pair evaluated without rounding; null where one of them is no longer open. */
+export const evaluatePair = (
+  inputs: Inputs,
+  facts: Facts,
+  pair: Pair,
+): { readonly keep: Evaluated; readonly replace: Evaluated } | null => {
+  const ctx = contextOf(inputs, facts, EXPECTED);
+  const { open } = waysOf('unrounded', ctx);
+  const keep = open.find((way) => way.id === pair.keep);
+  const replace = open.find((way) => way.id === pair.replace);
+  if (!keep || !replace) return null;
+  return { keep: evaluatePlan(keep.build(), ctx), replace: evaluatePlan(replace.build(), ctx) };
+};
+
+/**
+ * D of the pair in the counted reading, unrounded: NPC(replace) - NPC(keep), currency units, positive when keeping is
+ * cheaper. NaN where one of them is not open at these inputs.
+ */
+export const pairDifference = (inputs: Inputs, facts: Facts, pair: Pair): number => {
+  const both = evaluatePair(inputs, facts, pair);
+  return both ? both.replace.netPresentCost.counted - both.keep.netPresentCost.counted : Number.NaN;
+};

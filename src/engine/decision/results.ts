@@ -1,0 +1,103 @@
+import { cardOwed } from '../cashflow/contracts/card.ts';
+import { type LedgerRow, ledger, ledgerTotal } from '../cashflow/ledger.ts';
+import { type ByReading, READINGS } from '../cashflow/posting.ts';
+import { postingSink } from '../cashflow/sinks.ts';
+import { type Cents, inUnits, lessCents, toCents } from '../quantity/money.ts';
+import { discountFactor, effective } from '../quantity/rate.ts';
+import { cumulative } from '../valuation/breakEvenPeriod.ts';
+import { equivalentMonthlyCost } from '../valuation/present.ts';
+import type { Context } from './context.ts';
+import type { OptionResult } from './decision.ts';
+import { type Evaluated, evaluatePlan, project } from './evaluate.ts';
+import type { Plan } from './plan.ts';
+
+const byReading = <T>(of: (reading: keyof ByReading<T>) => T): ByReading<T> => ({
+  counted: of('counted'),
+  cash: of('cash'),
+  shop: of('shop'),
+});
+
+/**
+ * Present cost if the plan stopped at the end of each month: what was paid by then, less what would be owned, plus
+ * what would be owed. Its last value is the net present cost.
+ */
+export const costIfStopped = (evaluated: Evaluated, ctx: Context): number[] => {
+  const { plan, flows, netPresentCost, onCard } = evaluated;
+  const rate = effective(ctx.inputs.household.moneyEarns);
+  const paid = cumulative(Array.from(flows.counted, (amount, m) => amount * discountFactor(rate, m)));
+  return paid.map((sum, m) => {
+    if (m === ctx.horizon) return netPresentCost.counted;
+    const owed = plan.owedAt(m) + onCard * cardOwed(ctx.inputs.household.cardRate, m);
+    return sum + (owed - plan.valueAt(m, 'counted')) * discountFactor(rate, m);
+  });
+};
+
+/** One way with everything the report says of it: its ledger to the cent, and the totals that are sums of its rows. */
+export const resultOf = (plan: Plan, ctx: Context): OptionResult => {
+  const evaluated = evaluatePlan(plan, ctx);
+  const sink = postingSink();
+  project(plan, sink, ctx);
+  const rate = effective(ctx.inputs.household.moneyEarns);
+  const rows: LedgerRow[] = ledger(sink.postings, (month) => discountFactor(rate, month));
+  const netPresentCost = byReading((reading): Cents => ledgerTotal(rows, 'present', reading));
+  const monthlyCost = (reading: keyof ByReading<Cents>): number =>
+    equivalentMonthlyCost(inUnits(netPresentCost[reading]), rate, ctx.horizon);
+  const cashOnTheDay = toCents(evaluated.cashOnTheDay);
+  const end = rows.filter((row) => row.category === "what we'd own at the end");
+  const hours = evaluated.flows.hours;
+  return {
+    id: plan.id,
+    side: plan.side,
+    label: plan.label,
+    replacement: plan.replacement,
+    work: plan.work,
+    letGo: plan.letGo,
+    replaceMonth: plan.replaceMonth,
+    netPresentCost,
+    equivalentMonthlyCost: byReading((reading) => toCents(monthlyCost(reading))),
+    costPerDistance: ctx.distanceAMonth > 0 ? monthlyCost('counted') / ctx.distanceAMonth : 0,
+    cashOnTheDay,
+    savingsAfter: lessCents(toCents(ctx.inputs.household.savings ?? 0), cashOnTheDay),
+    hours: { onTheDay: hours[0] as number, total: hours.reduce((sum, h) => sum + h, 0) },
+    valueAtEnd: (0 -
+      ledgerTotal(
+        end.filter((row) => row.amount.counted < 0),
+        'amount',
+        'counted',
+      )) as Cents,
+    owedAtEnd: ledgerTotal(
+      end.filter((row) => row.amount.counted > 0),
+      'amount',
+      'counted',
+    ),
+    ledger: rows,
+    cumulative: costIfStopped(evaluated, ctx),
+    paidOut: paidOut(rows, ctx.horizon),
+  };
+};
+
+/** Cash paid out by the end of each month, nothing credited for what is owned. */
+const paidOut = (rows: readonly LedgerRow[], horizon: number): number[] => {
+  const byMonth = new Array<number>(horizon + 1).fill(0);
+  for (const row of rows)
+    if (row.category !== "what we'd own at the end")
+      byMonth[row.month] = (byMonth[row.month] as number) + inUnits(row.amount.cash);
+  return cumulative(byMonth);
+};
+
+/** The cheapest of a side in the counted reading; the first of equals. Null where no way is open. */
+export const cheapest = (results: readonly OptionResult[], side: OptionResult['side']): OptionResult | null =>
+  results
+    .filter((result) => result.side === side)
+    .reduce<OptionResult | null>(
+      (best, one) => (best && best.netPresentCost.counted <= one.netPresentCost.counted ? best : one),
+      null,
+    );
+
+/** NPC(replace) - NPC(keep) in each reading, from the ledgers' totals. */
+export const differenceOf = (keep: OptionResult, replace: OptionResult): ByReading<Cents> =>
+  byReading((reading) => lessCents(replace.netPresentCost[reading], keep.netPresentCost[reading]));
+
+/** The readings do not agree on which side is cheaper. */
+export const readingsDisagree = (difference: ByReading<Cents>): boolean =>
+  new Set(READINGS.map((reading) => Math.sign(difference[reading])).filter((sign) => sign !== 0)).size > 1;

@@ -1,0 +1,48 @@
+import { monthlySink } from '../cashflow/sinks.ts';
+import { effective, perPeriod } from '../quantity/rate.ts';
+import { economicLife as leastAverageCost } from '../valuation/economicLife.ts';
+import type { Context } from './context.ts';
+import type { EconomicLife, ReplaceLater } from './decision.ts';
+import { evaluatePlan } from './evaluate.ts';
+import { holdPresent, netValue, presentValueAt } from './presentVehicle.ts';
+import { allDone } from './ways/keep.ts';
+import { laterPlan } from './ways/later.ts';
+
+/** What keeping to the end of month k and then getting one replacement costs, for every k from 0 to H (never). */
+export const replaceLaterCurve = (index: number, ctx: Context): ReplaceLater => {
+  const curve = Array.from({ length: ctx.horizon + 1 }, (_, month) => ({
+    month,
+    netPresentCost: evaluatePlan(laterPlan(index, month, 'unrounded', ctx), ctx).netPresentCost.counted,
+  }));
+  return {
+    replacement: index,
+    name: ctx.facts.replacementNames[index] as string,
+    curve,
+    best: curve.reduce((best, here) => (here.netPresentCost < best.netPresentCost ? here : best)),
+  };
+};
+
+/**
+ * The present vehicle's own average cost of owning over n months, its market value at the start charged; a figure of
+ * its own, not to be set beside the costs of the ways compared. Its loan is no part of it.
+ */
+export const presentEconomicLife = (ctx: Context): EconomicLife => {
+  const done = allDone(ctx);
+  const sink = monthlySink(ctx.horizon);
+  for (const contract of holdPresent(done, ctx.horizon, null, ctx)) contract(sink);
+  const { vehicle, workNeeded } = ctx.inputs;
+  const atStart = workNeeded.length > 0 ? vehicle.sellsFor.asItStands : vehicle.sellsFor.running;
+  const values = Array.from({ length: ctx.horizon + 1 }, (_, m) =>
+    m === 0 ? atStart : netValue(vehicle, presentValueAt(done, m, ctx), m, 'counted', ctx),
+  );
+  const life = leastAverageCost({
+    values,
+    costs: Array.from(sink.flows.counted),
+    ratePerPeriod: perPeriod(effective(ctx.inputs.household.moneyEarns)),
+  });
+  return {
+    name: ctx.facts.vehicleName,
+    curve: life.byPeriods.map((averageCost, i) => ({ months: i + 1, averageCost })),
+    best: { months: life.periods, averageCost: life.averageCost },
+  };
+};
