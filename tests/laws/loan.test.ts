@@ -10,8 +10,11 @@ import {
   payoffAt,
 } from '../../src/engine/cashflow/contracts/amortisation.ts';
 import { addCents, type Cents, inUnits } from '../../src/engine/quantity/money.ts';
+import { nominal } from '../../src/engine/quantity/rate.ts';
 import { futureValue } from '../../src/engine/valuation/annuity.ts';
 import { aprOfLoan } from '../../src/engine/valuation/apr.ts';
+import { presentCost } from '../../src/engine/valuation/present.ts';
+import { payoffByRuleOf78 } from '../../src/engine/valuation/ruleOf78.ts';
 
 const terms = (smallest: number): fc.Arbitrary<LoanTerms> =>
   fc.record({
@@ -111,7 +114,49 @@ describe('a loan to the cent', () => {
   });
 });
 
+describe('a charged delay', () => {
+  it('runs up simple interest until the first payment, and then stays level', () => {
+    const loan = {
+      principal: 1_000_000 as Cents,
+      notePerYear: 0.12,
+      payments: 24,
+      firstPaymentMonth: 3,
+      delayInterest: 'charged',
+    } as const;
+    const { owed, rows, payment } = loanSchedule(loan);
+    expect(owed.slice(0, 3)).toEqual([1_000_000, 1_010_000, 1_020_000]);
+    expect(rows[0]).toMatchObject({ month: 3, payment, interest: 30_000 });
+    expect(Math.abs((rows.at(-1)?.payment ?? 0) - payment)).toBeLessThanOrEqual(24);
+    expect(loanSchedule({ ...loan, delayInterest: 'free' }).owed.slice(0, 3)).toEqual([
+      1_000_000, 1_000_000, 1_000_000,
+    ]);
+  });
+});
+
 describe('a loan by two routes', () => {
+  it('at its own note rate, its payments are worth what was borrowed', () => {
+    fc.assert(
+      fc.property(regular(100), (loan) => {
+        const principal = inUnits(loan.principal);
+        const { rows } = loanScheduleUnrounded({ ...loan, principal });
+        const payments = rows.map(({ month, payment }) => ({ month, amount: payment }));
+        expect(presentCost(payments, nominal(loan.notePerYear)) / principal).toBeCloseTo(1, 9);
+      }),
+    );
+  });
+
+  it('the rule of 78 never settles for less than the actuarial method', () => {
+    fc.assert(
+      fc.property(regular(100_000), fc.nat(120), (loan, month) => {
+        const principal = inUnits(loan.principal);
+        const schedule = loanScheduleUnrounded({ ...loan, principal });
+        const paid = Math.min(month, loan.payments);
+        const level = { amountFinanced: principal, payment: schedule.payment, payments: loan.payments };
+        expect(payoffByRuleOf78(level, paid)).toBeGreaterThanOrEqual(payoffAt(schedule, paid) - 1e-6);
+      }),
+    );
+  });
+
   it('floating point and decimal differ by no more than a cent a month grown at the note rate', () => {
     fc.assert(
       fc.property(terms(100), (loan) => {

@@ -142,6 +142,15 @@ describe('the unit period follows from the dates (Regulation Z, Appendix J, (b)(
     });
   }
 
+  it('a month reaches from the last day to the last day, and to February for the 29th and 30th', () => {
+    const between = (from: string, to: string) =>
+      unitPeriodsBetween(date(from), date(to), { every: 'month', count: 1 });
+    expect(between('2023-12-31', '2024-02-29')).toEqual({ t: 2, f: 0 });
+    expect(between('2023-01-30', '2023-02-28')).toEqual({ t: 1, f: 0 });
+    expect(between('2023-02-28', '2023-04-30')).toEqual({ t: 2, f: 0 });
+    expect(between('2023-01-31', '2023-03-01')).toEqual({ t: 1, f: 1 / 30 });
+  });
+
   it('single payments by their dates agree with examples (c)(5)(i) to (iii) [retrieved]', () => {
     const single = (from: string, to: string, amount: number): number =>
       percent(
