@@ -5,7 +5,7 @@ import { expect, it } from 'vitest';
 type Value = number | string | boolean | null | readonly Value[] | { readonly [key: string]: Value };
 type Values = { readonly [key: string]: Value };
 
-export type Case = {
+type Case = {
   readonly id: string;
   readonly source: string;
   readonly section: string;
@@ -18,28 +18,25 @@ export type Case = {
 };
 
 /** Reads the inputs of a case, refusing what is not there: a misspelt name must not pass as nothing. */
-export class Inputs {
-  readonly #values: Values;
-  constructor(values: Values) {
-    this.#values = values;
-  }
-  get<T extends Value>(name: string): T {
-    const value = this.#values[name];
+const reader = (values: Values) => {
+  const get = <T extends Value>(name: string): T => {
+    const value = values[name];
     if (value === undefined) throw new Error(`the case has no input "${name}"`);
     return value as T;
-  }
-  num(name: string): number {
-    const value = this.get(name);
+  };
+  const num = (name: string): number => {
+    const value = get(name);
     if (typeof value !== 'number') throw new Error(`"${name}" is not a number`);
     return value;
-  }
-  nums(name: string): readonly number[] {
-    return this.get<readonly number[]>(name);
-  }
-  has(name: string): boolean {
-    return this.#values[name] !== undefined;
-  }
-}
+  };
+  return {
+    get,
+    num,
+    nums: get<readonly number[]>,
+    has: (name: string): boolean => values[name] !== undefined,
+  };
+};
+export type Inputs = ReturnType<typeof reader>;
 
 export type Check = (given: Inputs, expected: Values) => Values;
 
@@ -64,7 +61,7 @@ export const publishedCases = (file: string, checks: { readonly [check: string]:
     it(`${id}: ${source}, ${section} [${provenance}]`, () => {
       const compute = checks[check];
       if (!compute) throw new Error(`no check named "${check}"`);
-      const actual = compute(new Inputs(inputs), expected);
+      const actual = compute(reader(inputs), expected);
       expect(Object.keys(actual).sort()).toEqual(Object.keys(expected).sort());
       for (const [name, value] of Object.entries(expected)) {
         agree(actual[name], value, typeof tolerance === 'number' ? tolerance : (tolerance[name] ?? 0), name);

@@ -7,7 +7,7 @@ export type CivilDate = { readonly year: number; readonly month: number; readonl
 const isLeap = (year: number): boolean => (year % 4 === 0 && year % 100 !== 0) || year % 400 === 0;
 
 /** The number of days in a month (1 to 12) of a year. */
-export const monthLength = (year: number, month: number): number =>
+const monthLength = (year: number, month: number): number =>
   month === 2 ? (isLeap(year) ? 29 : 28) : [4, 6, 9, 11].includes(month) ? 30 : 31;
 
 /** Reads an ISO 8601 calendar date (2024-02-29); null when it is not one or there is no such day. */
