@@ -1,4 +1,5 @@
 import { yearlyLevel } from '../quantity/month.ts';
+import { remember } from '../quantity/remember.ts';
 
 /** Price levels of months 0..H, re-priced once a year; index is the month, 1 at the day of the decision. */
 export type Levels = Float64Array;
@@ -9,8 +10,11 @@ export type Levels = Float64Array;
  * @param growth yearly growth, a fraction above -1
  * @param horizon last month, inclusive
  */
-export const priceLevels = (growth: number, horizon: number): Levels =>
-  Float64Array.from({ length: horizon + 1 }, (_, month) => yearlyLevel(growth, month));
+export const priceLevels = remember(
+  (growth: number, horizon: number): Levels =>
+    Float64Array.from({ length: horizon + 1 }, (_, month) => yearlyLevel(growth, month)),
+  (growth, horizon) => `${growth} ${horizon}`,
+);
 
 /** The price level of a month; beyond the horizon, the last one. */
 export const levelAt = (levels: Levels, month: number): number =>

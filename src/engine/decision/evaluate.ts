@@ -2,6 +2,8 @@ import { cardCredit } from '../cashflow/contracts/card.ts';
 import type { Rounding } from '../cashflow/contracts/loan.ts';
 import type { ByReading, Line, Reading, Sink } from '../cashflow/posting.ts';
 import { type MonthlyFlows, monthlySink } from '../cashflow/sinks.ts';
+import { discountFactor, effective } from '../quantity/rate.ts';
+import { remember } from '../quantity/remember.ts';
 import type { Inputs } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import { type Context, contextOf, type Future } from './context.ts';
@@ -29,15 +31,11 @@ export interface Evaluated {
 }
 
 /** Discount factors v^m of months 0..H at an annual effective rate. */
-const discounting = (rate: number, horizon: number): Float64Array =>
-  Float64Array.from({ length: horizon + 1 }, (_, m) => (1 + rate) ** (-m / 12));
-
-/** Σ v^m · flow(m). */
-const discounted = (flows: Float64Array, v: Float64Array): number => {
-  let sum = 0;
-  for (let m = 0; m < flows.length; m++) sum += (flows[m] as number) * (v[m] as number);
-  return sum;
-};
+const discounting = remember(
+  (rate: number, horizon: number) =>
+    Float64Array.from({ length: horizon + 1 }, (_, m) => discountFactor(effective(rate), m)),
+  (rate, horizon) => `${rate} ${horizon}`,
+);
 
 /** Posts what would be owned and owed at the horizon: V(H) as a receipt, debt as a cost. */
 const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
@@ -93,20 +91,34 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
   return { cash, onCard: { counted: short, cash: short, shop: shortAtShop } };
 };
 
+/** Net present cost of a plan, unrounded: all that a solver asks of it, so nothing else is kept. */
+export const presentCostOf = (plan: Plan, ctx: Context): ByReading<number> => {
+  const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
+  const sum = { counted: 0, cash: 0, shop: 0 };
+  project(
+    plan,
+    {
+      post(_line, month, counted, cash, shop) {
+        const factor = v[month] as number;
+        sum.counted += counted * factor;
+        sum.cash += cash * factor;
+        sum.shop += shop * factor;
+      },
+      time: () => undefined,
+    },
+    ctx,
+  );
+  return sum;
+};
+
 /** Evaluates one plan. */
 export const evaluatePlan = (plan: Plan, ctx: Context): Evaluated => {
   const sink = monthlySink(ctx.horizon);
   const day = project(plan, sink, ctx);
-  const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
-  const { flows } = sink;
   return {
     plan,
-    flows,
-    netPresentCost: {
-      counted: discounted(flows.counted, v),
-      cash: discounted(flows.cash, v),
-      shop: discounted(flows.shop, v),
-    },
+    flows: sink.flows,
+    netPresentCost: presentCostOf(plan, ctx),
     cashOnTheDay: day.cash.cash,
     onCard: day.onCard.cash,
   };

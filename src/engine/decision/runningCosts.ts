@@ -7,10 +7,10 @@ import type { WorkOnce } from '../cashflow/contracts/work.ts';
 import type { Category, Contract, Line } from '../cashflow/posting.ts';
 import { patchIncrements, renewalIncrements } from '../chance/renewal.ts';
 import { yearOf } from '../quantity/month.ts';
+import { remember } from '../quantity/remember.ts';
 import type { Component, RunningCosts } from '../scenario/inputs.ts';
 import { repairRatePerMile2019 } from '../scenario/tables.ts';
 import type { Context } from './context.ts';
-import { remember } from './memo.ts';
 
 /** The months in which a vehicle is run, and how it came to be there. */
 export interface Span {

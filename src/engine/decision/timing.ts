@@ -3,7 +3,7 @@ import { effective, perPeriod } from '../quantity/rate.ts';
 import { economicLife as leastAverageCost } from '../valuation/economicLife.ts';
 import type { Context } from './context.ts';
 import type { EconomicLife, ReplaceLater } from './decision.ts';
-import { evaluatePlan } from './evaluate.ts';
+import { presentCostOf } from './evaluate.ts';
 import { holdPresent, netValue, presentValueAt } from './presentVehicle.ts';
 import { allDone } from './ways/keep.ts';
 import { laterPlan } from './ways/later.ts';
@@ -12,7 +12,7 @@ import { laterPlan } from './ways/later.ts';
 export const replaceLaterCurve = (index: number, ctx: Context): ReplaceLater => {
   const curve = Array.from({ length: ctx.horizon + 1 }, (_, month) => ({
     month,
-    netPresentCost: evaluatePlan(laterPlan(index, month, 'unrounded', ctx), ctx).netPresentCost.counted,
+    netPresentCost: presentCostOf(laterPlan(index, month, 'unrounded', ctx), ctx).counted,
   }));
   return {
     replacement: index,
@@ -23,21 +23,21 @@ export const replaceLaterCurve = (index: number, ctx: Context): ReplaceLater => 
 };
 
 /**
- * The present vehicle's own average cost of owning over n months, its market value at the start charged; a figure of
- * its own, not to be set beside the costs of the ways compared. Its loan is no part of it.
+ * The present vehicle's own average cost of owning over n months, its market value at the start charged. It counts from
+ * the day the needed work is done, that work being paid for either way; its loan is no part of it. A figure of its own,
+ * not to be set beside the costs of the ways compared.
  */
 export const presentEconomicLife = (ctx: Context): EconomicLife => {
   const done = allDone(ctx);
   const sink = monthlySink(ctx.horizon);
   for (const contract of holdPresent(done, ctx.horizon, null, ctx)) contract(sink);
-  const { vehicle, workNeeded } = ctx.inputs;
-  const atStart = workNeeded.length > 0 ? vehicle.sellsFor.asItStands : vehicle.sellsFor.running;
+  const { vehicle } = ctx.inputs;
   const values = Array.from({ length: ctx.horizon + 1 }, (_, m) =>
-    m === 0 ? atStart : netValue(vehicle, presentValueAt(done, m, ctx), m, 'counted', ctx),
+    m === 0 ? vehicle.sellsFor.running : netValue(vehicle, presentValueAt(done, m, ctx), m, 'counted', ctx),
   );
   const life = leastAverageCost({
     values,
-    costs: Array.from(sink.flows.counted),
+    costs: Array.from(sink.flows.counted, (cost, m) => (m === 0 ? 0 : cost)),
     ratePerPeriod: perPeriod(effective(ctx.inputs.household.moneyEarns)),
   });
   return {
