@@ -1,6 +1,7 @@
 /**
  * Unit periods of the annual percentage rate: how time is counted between a loan's dates.
- * Source: 12 CFR part 1026 (Regulation Z), Appendix J, (b)(2) to (b)(5). All months count as equal.
+ * Source: 12 CFR part 1026 (Regulation Z), Appendix J, (b)(2) to (b)(5), the paragraphs from memory; the tests hold
+ * them against the dated examples of (c). All months count as equal.
  */
 import { addMonths, type CivilDate, daysBetween, isoDate } from '../quantity/civilDate.ts';
 
