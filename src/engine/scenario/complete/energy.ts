@@ -1,0 +1,72 @@
+import { type EnergyUnit, economyIn, energyPriceIn, LITRES_PER_GALLON } from '../../quantity/energy.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { RunningCosts } from '../inputs.ts';
+import { economyOf, economyRange, pricedUnit, usualForm } from '../reading/economy.ts';
+import type { SparseRunning } from '../schema/scenario.ts';
+import { RUNNING } from '../specs.ts';
+import type { Powertrain } from '../tables.ts';
+import { significant } from '../units.ts';
+import { type Fallback, following, type Pen } from './book.ts';
+
+const D = DEFAULTS.running;
+
+/** A price of energy given for one vehicle: the other buys at the same pump. */
+export interface PumpPrice {
+  readonly price: number;
+  readonly unit: EnergyUnit;
+  readonly whose: string;
+}
+
+interface Completed {
+  readonly energy: RunningCosts['energy'];
+  readonly unit: EnergyUnit;
+}
+
+const defaultPrice = (unit: EnergyUnit, pen: Pen, pump: PumpPrice | null): Fallback => {
+  const shared = pump && energyPriceIn(pump.price, pump.unit, unit);
+  if (pump && shared !== null) return following(significant(shared, 6), `as given for ${pump.whose}`);
+  const one = unit === 'kWh' ? D.pricePerKWh : D.pricePerGallon;
+  const inDollars = unit === 'litre' ? significant(one.value / LITRES_PER_GALLON, 3) : one.value;
+  return { ...one, value: significant(inDollars * pen.units.perDollar, 6) };
+};
+
+/** Energy of one vehicle: its economy as stated, in the household's distance, and the price of one unit. */
+export const completeEnergy = (
+  fuel: SparseRunning['fuel'],
+  powertrain: Powertrain,
+  pen: Pen,
+  pump: PumpPrice | null,
+): Completed => {
+  const battery = powertrain === 'battery';
+  const usual = usualForm(pen.units.distance, battery);
+  const one = battery ? D.milesPerKWh : D.milesPerGallon;
+  const assumed = economyIn(
+    { stated: 'perUnit', value: one.value, distance: 'miles', energy: battery ? 'kWh' : 'gallon' },
+    usual.distance,
+  );
+  const given = fuel?.economy && economyOf(fuel.economy, usual);
+  const stated = given && economyIn(given, pen.units.distance);
+  const form = stated ?? usual;
+  const perLitre = usual.energy === 'litre' ? assumed.value / LITRES_PER_GALLON : assumed.value;
+  const assumedValue = usual.stated === 'per100' ? 100 / perLitre : perLitre;
+  const economy = pen.take(
+    'economy',
+    'fuel.economy',
+    RUNNING.economy,
+    stated && fuel?.economy ? { ...fuel.economy, value: stated.value } : undefined,
+    { value: significant(assumedValue, 3), source: one.source, mark: one.mark },
+    { range: economyRange(form) },
+  );
+  const unit = form.energy;
+  const priced = fuel?.price && energyPriceIn(fuel.price.value, pricedUnit(fuel.price, unit) ?? unit, unit);
+  const max = significant(RUNNING.energyPrice.max * pen.units.perDollar, 3);
+  const price = pen.take(
+    'price',
+    'fuel.price',
+    RUNNING.energyPrice,
+    fuel?.price && { ...fuel.price, value: priced ?? fuel.price.value },
+    defaultPrice(unit, pen, pump),
+    { words: `price of a ${unit}`, range: { min: 0, max } },
+  );
+  return { energy: { stated: form.stated, economy, price }, unit };
+};

@@ -1,0 +1,113 @@
+import { DEFAULTS } from '../defaults.ts';
+import type { Component, UpkeepItem } from '../inputs.ts';
+import type { Stated } from '../reading/stated.ts';
+import type { SparseRunning } from '../schema/scenario.ts';
+import { WORK } from '../specs.ts';
+import { following, type Pen } from './book.ts';
+import { completeCost, doneBy } from './work.ts';
+
+const D = DEFAULTS.work;
+
+type SparseItem = NonNullable<SparseRunning['upkeep']>[number];
+type SparsePart = NonNullable<SparseRunning['components']>[number];
+
+/** What a part's clocks count from: the vehicle's own reading, age in months, and pace. */
+export interface Clocks {
+  readonly odometer: number;
+  readonly ageMonths: number;
+  readonly distanceAYear: number;
+}
+
+const UNKNOWN = 'not known when it was last done: taken as due';
+
+/** Distance and months since it was last done; each is worked out from the other, unknown both ways means due. */
+const since = (
+  item: SparseItem,
+  everyDistance: number | null,
+  everyMonths: number | null,
+  clocks: Clocks,
+  pen: Pen,
+): { readonly sinceDistance: number; readonly sinceMonths: number } => {
+  const { last_done: done, last_done_months_ago: ago } = item;
+  const reading = typeof done === 'object' ? done : undefined;
+  const driven: Stated | undefined = reading && { ...reading, value: clocks.odometer - reading.value };
+  const pace = clocks.distanceAYear / 12;
+  const byPace = 'worked out from the distance a year';
+  const distance = ago ? following(ago.value * pace, byPace) : following(everyDistance ?? 0, UNKNOWN);
+  const months = driven
+    ? following(Math.min(WORK.sinceMonths.max, Math.round(driven.value / pace)), byPace)
+    : following(everyMonths ?? 0, UNKNOWN);
+  return {
+    sinceDistance: pen.take('sinceDistance', 'last_done', WORK.sinceDistance, driven, distance),
+    sinceMonths: pen.take('sinceMonths', 'last_done_months_ago', WORK.sinceMonths, ago, months),
+  };
+};
+
+const upkeepItem = (item: SparseItem, pen: Pen, clocks: Clocks): UpkeepItem => {
+  const everyDistance = item.every
+    ? pen.take('everyDistance', 'every', WORK.everyDistance, item.every)
+    : null;
+  const everyMonths = item.or_months
+    ? pen.take('everyMonths', 'or_months', WORK.everyMonths, item.or_months)
+    : null;
+  return {
+    name: item.job,
+    by: doneBy(item),
+    ...completeCost(item, pen),
+    everyDistance,
+    everyMonths,
+    ...since(item, everyDistance, everyMonths, clocks, pen),
+  };
+};
+
+/** Scheduled upkeep, item by item. */
+export const completeUpkeep = (
+  file: SparseRunning['upkeep'],
+  pen: Pen,
+  whose: string,
+  clocks: Clocks,
+): UpkeepItem[] =>
+  (file ?? []).map((item, i) =>
+    upkeepItem(item, pen.at(`upkeep.${i}`, `upkeep.${i}`, `${item.job}, ${whose}`), clocks),
+  );
+
+const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
+  const clock = part.life.typical.clock ?? 'distance';
+  const [life, run] =
+    clock === 'distance' ? [WORK.lifeDistance, WORK.runDistance] : [WORK.lifeMonths, WORK.runMonths];
+  const sinceNew =
+    clock === 'distance'
+      ? following(clocks.odometer, 'the odometer: taken as never replaced', 'measured')
+      : following(clocks.ageMonths, "the vehicle's age: taken as never replaced", 'measured');
+  return {
+    name: part.name,
+    clock,
+    by: doneBy(part),
+    ...completeCost(part, pen),
+    scale: pen.take('scale', 'life.typical', life, part.life.typical),
+    shape: pen.take('shape', 'life.shape', WORK.shape, part.life.shape, D.shape),
+    run: pen.take('run', 'run', run, part.run, sinceNew),
+    repairIs: part.repair === 'patch' ? 'patch' : 'renewal',
+    tow: pen.take('tow', 'tow', WORK.tow, part.tow, D.tow),
+    daysWithout: pen.take('daysWithout', 'days_without', WORK.daysWithout, part.days_without, D.daysWithout),
+    unsafe: part.unsafe ?? false,
+    shareOfAverage: pen.take(
+      'shareOfAverage',
+      'share_of_average',
+      WORK.shareOfAverage,
+      part.share_of_average,
+      D.shareOfAverage,
+    ),
+  };
+};
+
+/** The parts that were named, each with its life law. */
+export const completeComponents = (
+  file: SparseRunning['components'],
+  pen: Pen,
+  whose: string,
+  clocks: Clocks,
+): Component[] =>
+  (file ?? []).map((part, i) =>
+    component(part, pen.at(`components.${i}`, `components.${i}`, `${part.name}, ${whose}`), clocks),
+  );

@@ -1,0 +1,213 @@
+import { distanceRatio } from '../../quantity/distance.ts';
+import type { EnergyUnit } from '../../quantity/energy.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { RunningCosts } from '../inputs.ts';
+import type { Stated } from '../reading/stated.ts';
+import type { SparseRunning } from '../schema/scenario.ts';
+import { RUNNING } from '../specs.ts';
+import {
+  REPAIR_BY_KIND,
+  REPAIR_BY_POWERTRAIN,
+  REPAIR_SOURCE,
+  UPKEEP_PER_MILE_2019,
+  UPKEEP_SOURCE,
+} from '../tables.ts';
+import { significant } from '../units.ts';
+import { following, type Pen } from './book.ts';
+import { completeEnergy, type PumpPrice } from './energy.ts';
+import { completeComponents, completeUpkeep } from './parts.ts';
+import { completeValue } from './value.ts';
+
+const D = DEFAULTS.running;
+
+/** What the household's part of the file decides about every vehicle. */
+export interface Shared {
+  readonly distanceAYear: number;
+  /** The table's prices to today's, in dollars. */
+  readonly priceRatio: Stated | undefined;
+  readonly pump: PumpPrice | null;
+}
+
+/** The four yearly bills' next due months, where the vehicle is kept; a bought one has none. */
+export type Due = Readonly<Record<'insurance' | 'registration' | 'inspection' | 'tax', Stated | undefined>>;
+
+/** What is known of a vehicle before its running costs are filled in. */
+export interface About {
+  readonly name: string;
+  readonly age: number;
+  readonly odometer: number;
+  readonly priceWhenNew: number;
+  /** Market value on the day it starts. */
+  readonly today: number;
+  readonly floor: number;
+  /** null: bought, so its bills fall at its start. */
+  readonly due: Due | null;
+}
+
+type SparseBills = SparseRunning;
+
+const bills = (file: SparseBills, pen: Pen, due: Due | null) => {
+  const nextDue = (key: string, name: keyof Due): number =>
+    due
+      ? pen.take(`${key}.nextDue`, `${name}_due`, RUNNING.due, due[name], D.due, {
+          words: `months until the ${name} is due`,
+        })
+      : 0;
+  const { insurance, registration, inspection, tax } = RUNNING;
+  return {
+    cover: {
+      aYear: pen.take('cover.aYear', 'insurance_a_year', insurance, file.insurance_a_year),
+      nextDue: nextDue('cover', 'insurance'),
+    },
+    registration: {
+      aYear: pen.take(
+        'registration.aYear',
+        'registration_a_year',
+        registration,
+        file.registration_a_year,
+        D.registration,
+      ),
+      nextDue: nextDue('registration', 'registration'),
+    },
+    inspection: {
+      aYear: pen.take(
+        'inspection.aYear',
+        'inspection_a_year',
+        inspection,
+        file.inspection_a_year,
+        D.inspection,
+      ),
+      nextDue: nextDue('inspection', 'inspection'),
+    },
+    tax: {
+      aYear: pen.take('tax.aYear', 'tax_a_year', tax, file.tax_a_year, D.tax),
+      nextDue: nextDue('tax', 'tax'),
+    },
+    parkingAMonth: pen.take(
+      'parkingAMonth',
+      'parking_a_month',
+      RUNNING.parking,
+      file.parking_a_month,
+      D.parking,
+    ),
+  };
+};
+
+/** The fleet averages, carried to the household's currency, distance and day. */
+const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
+  const powertrain = file.powertrain ?? 'combustion';
+  const { perDollar, distance } = pen.units;
+  const priced = shared.priceRatio?.value ?? DEFAULTS.household.tablePriceRatio.value;
+  const ratio = significant((priced * perDollar) / distanceRatio('miles', distance), 12);
+  const upkeep = significant(UPKEEP_PER_MILE_2019[powertrain] * ratio, 12);
+  const listed = file.upkeep !== undefined;
+  const repairs = pen.at('averageRepairs', '');
+  const ratioSource = shared.priceRatio
+    ? shared.priceRatio.source || 'given in the scenario'
+    : DEFAULTS.household.tablePriceRatio.source;
+  const typeFactor = significant(REPAIR_BY_KIND[file.kind ?? 'car'] * REPAIR_BY_POWERTRAIN[powertrain], 12);
+  const wide = { range: { min: 0, max: significant(ratio * 5, 3) }, isDefault: !shared.priceRatio };
+  return {
+    averageUpkeep: listed
+      ? 0
+      : pen.take(
+          'averageUpkeep',
+          'upkeep',
+          RUNNING.averageUpkeep,
+          undefined,
+          following(upkeep, UPKEEP_SOURCE, 'table'),
+        ),
+    averageRepairs: {
+      scale: repairs.take(
+        'scale',
+        'repairs_factor',
+        RUNNING.repairsFactor,
+        file.repairs_factor,
+        D.repairsFactor,
+      ),
+      priceRatio: repairs.take(
+        'priceRatio',
+        'repairs_factor',
+        RUNNING.priceRatio,
+        undefined,
+        following(ratio, ratioSource, shared.priceRatio?.how ?? 'table'),
+        wide,
+      ),
+      perDollar,
+      typeFactor: repairs.take(
+        'typeFactor',
+        'kind',
+        RUNNING.typeFactor,
+        undefined,
+        following(typeFactor, REPAIR_SOURCE, 'table'),
+      ),
+      statedAYear: file.repairs_a_year
+        ? repairs.take('statedAYear', 'repairs_a_year', RUNNING.repairsAYear, file.repairs_a_year)
+        : null,
+    },
+  };
+};
+
+const guarantee = (file: SparseRunning['guarantee'], pen: Pen): RunningCosts['guarantee'] => ({
+  months: pen.take('months', 'months', RUNNING.guaranteeMonths, file?.months, D.guaranteeMonths),
+  distance: pen.take(
+    'distance',
+    file?.km ? 'km' : file?.miles ? 'miles' : pen.units.distance,
+    RUNNING.guaranteeDistance,
+    guaranteedDistance(file, pen),
+    D.guaranteeDistance,
+  ),
+});
+
+/** A guarantee's distance is written in the unit its key names, whatever the household drives in. */
+const guaranteedDistance = (file: SparseRunning['guarantee'], pen: Pen): Stated | undefined => {
+  const written = file?.km ?? file?.miles;
+  if (!written) return undefined;
+  const ratio = distanceRatio(file?.km ? 'km' : 'miles', pen.units.distance);
+  return { ...written, value: ratio === 1 ? written.value : significant(written.value * ratio, 12) };
+};
+
+const selling = (file: SparseRunning['selling'], pen: Pen): RunningCosts['selling'] => ({
+  cost: pen.take('cost', 'cost', RUNNING.sellingCost, file?.cost, D.sellingCost),
+  hours: pen.take('hours', 'hours', RUNNING.sellingHours, file?.hours, D.sellingHours),
+  weeks: pen.take('weeks', 'weeks', RUNNING.sellingWeeks, file?.weeks, D.sellingWeeks),
+});
+
+/** What a vehicle costs to run, complete. `pen` stands at the vehicle. */
+export const completeRunning = (
+  file: SparseRunning,
+  pen: Pen,
+  about: About,
+  shared: Shared,
+): { readonly costs: RunningCosts; readonly energyUnit: EnergyUnit } => {
+  const { age, odometer, priceWhenNew, today, floor, due, name } = about;
+  const energy = completeEnergy(
+    file.fuel,
+    file.powertrain ?? 'combustion',
+    pen.at('energy', ''),
+    shared.pump,
+  );
+  const clocks = { odometer, ageMonths: age * 12, distanceAYear: shared.distanceAYear };
+  const costs: RunningCosts = {
+    age,
+    odometer,
+    priceWhenNew,
+    energy: energy.energy,
+    ...bills(file, pen, due),
+    ...averages(file, pen, shared),
+    upkeep: completeUpkeep(file.upkeep, pen, name, clocks),
+    components: completeComponents(file.components, pen, name, clocks),
+    guarantee: guarantee(file.guarantee, pen.at('guarantee', 'guarantee')),
+    value: completeValue(file.value_falls, pen.at('value', 'value_falls'), today),
+    floor,
+    brandFactor: pen.take(
+      'brandFactor',
+      'title_factor',
+      RUNNING.brandFactor,
+      file.title_factor,
+      D.brandFactor,
+    ),
+    selling: selling(file.selling, pen.at('selling', 'selling')),
+  };
+  return { costs, energyUnit: energy.unit };
+};

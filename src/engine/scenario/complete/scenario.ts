@@ -1,0 +1,78 @@
+import type { EnergyUnit } from '../../quantity/energy.ts';
+import { economyOf, pricedUnit, usualForm } from '../reading/economy.ts';
+import type { Quantity, Scenario } from '../scenario.ts';
+import type { Sparse, SparseReplacement, SparseRunning } from '../schema/scenario.ts';
+import type { Units } from '../units.ts';
+import { penFor } from './book.ts';
+import type { PumpPrice } from './energy.ts';
+import { completeFacts } from './facts.ts';
+import { completeDoingWithout, completeHousehold } from './household.ts';
+import { completeReplacement } from './replacement.ts';
+import type { Shared } from './running.ts';
+import { completeVehicle } from './vehicle.ts';
+import { completeJob } from './work.ts';
+
+const unitOf = (file: SparseRunning, units: Units): EnergyUnit => {
+  const usual = usualForm(units.distance, file.powertrain === 'battery');
+  return (file.fuel?.economy && economyOf(file.fuel.economy, usual)?.energy) ?? usual.energy;
+};
+
+/** The price of energy given for a vehicle, to be used for every other that buys the same. */
+const pumpOf = (file: SparseRunning, units: Units): PumpPrice | null => {
+  const given = file.fuel?.price;
+  const unit = given && pricedUnit(given, unitOf(file, units));
+  return given && unit ? { price: given.value, unit, whose: file.what } : null;
+};
+
+/** Any vehicle's given price of the same kind of energy, the present one's first. */
+const sharedPump = (file: SparseRunning, all: readonly SparseRunning[], units: Units): PumpPrice | null => {
+  const electric = unitOf(file, units) === 'kWh';
+  const pumps = all.flatMap((one) => pumpOf(one, units) ?? []);
+  return pumps.find((pump) => (pump.unit === 'kWh') === electric) ?? null;
+};
+
+/** One replacement or several, always as a list. */
+export const replacementsOf = (file: Sparse): readonly SparseReplacement[] =>
+  Array.isArray(file.replacement) ? file.replacement : [file.replacement];
+
+/**
+ * A sparse file made complete: every number from the file or from defaults.ts, each noted as a quantity. The file has
+ * passed the schema and the rules; nothing here can be wrong with it.
+ */
+export const completeScenario = (file: Sparse, units: Units, today: string): Scenario => {
+  const quantities: Quantity[] = [];
+  const root = penFor(quantities, units);
+  const date = file.date ?? today;
+  const replacements = replacementsOf(file);
+  const vehicles: readonly SparseRunning[] = [file.vehicle, ...replacements];
+  const household = completeHousehold(file, root);
+  const sharedFor = (one: SparseRunning): Shared => ({
+    distanceAYear: household.distanceAYear,
+    priceRatio: file.household?.table_price_ratio,
+    pump: sharedPump(one, vehicles, units),
+  });
+  const present = completeVehicle(file.vehicle, root, date, sharedFor(file.vehicle));
+  const parts = present.vehicle.components.map((part) => part.name);
+  const jobs = (file.work_needed ?? []).map((job, i) => completeJob(job, i, root, parts));
+  const several = Array.isArray(file.replacement);
+  const bought = replacements.map((one, i) => {
+    const pen = root.at(`replacement.${i}`, several ? `replacement.${i}` : 'replacement', one.what);
+    return completeReplacement(one, pen, date, sharedFor(one));
+  });
+  const doingWithout = completeDoingWithout(file.doing_without, root);
+  const facts = completeFacts(file, replacements, date, units, {
+    energyUnits: [present.energyUnit, ...bought.map((one) => one.energyUnit)],
+    jobs: jobs.map((job) => job.facts),
+  });
+  return {
+    facts,
+    inputs: {
+      household,
+      vehicle: present.vehicle,
+      workNeeded: jobs.map((job) => job.job),
+      replacement: bought.map((one) => one.replacement),
+      doingWithout,
+    },
+    quantities,
+  };
+};

@@ -1,0 +1,77 @@
+import type { EnergyUnit } from '../../quantity/energy.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { PresentVehicle } from '../inputs.ts';
+import { yearOf } from '../reading/year.ts';
+import type { SparseVehicle } from '../schema/scenario.ts';
+import { PURCHASE, RUNNING, SALE } from '../specs.ts';
+import { following, type Pen } from './book.ts';
+import { completeRunning, type Shared } from './running.ts';
+
+const D = DEFAULTS.vehicle;
+
+/** Whole years from a model year to the day of the decision, never below nil. */
+export const ageIn = (year: number, date: string): number => Math.max(0, Number(date.slice(0, 4)) - year);
+
+/** The present vehicle's numbers, complete. */
+export const completeVehicle = (
+  file: SparseVehicle,
+  root: Pen,
+  date: string,
+  shared: Shared,
+): { readonly vehicle: PresentVehicle; readonly energyUnit: EnergyUnit } => {
+  const pen = root.at('vehicle', 'vehicle', file.what);
+  const sale = pen.at('sellsFor', 'sells_for');
+  const prices = file.sells_for;
+  const year = file.year?.value ?? yearOf(file.what) ?? Number(date.slice(0, 4));
+  const age = pen.take(
+    'age',
+    'year',
+    RUNNING.age,
+    undefined,
+    following(ageIn(year, date), `model year ${year}`, 'measured'),
+    {
+      isDefault: false,
+    },
+  );
+  const odometer = pen.take('odometer', 'odometer', RUNNING.odometer, file.odometer);
+  const priceWhenNew = pen.take('priceWhenNew', 'price_when_new', RUNNING.priceWhenNew, file.price_when_new);
+  const running = sale.take('running', 'running', SALE.running, prices.running);
+  const asItStands = sale.take('asItStands', 'as_it_stands', SALE.asItStands, prices.as_it_stands);
+  const half = following(
+    asItStands * D.scrapOfAsItStands.value,
+    'our guess: half of what it brings as it stands',
+  );
+  const scrap = sale.take('scrap', 'scrap', SALE.scrap, prices.scrap, half);
+  const asScrap = following(scrap, 'as scrap');
+  const floor = pen.take('floor', 'floor', RUNNING.floor, file.floor, asScrap);
+  const due = {
+    insurance: file.insurance_due,
+    registration: file.registration_due,
+    inspection: file.inspection_due,
+    tax: file.tax_due,
+  };
+  const about = { name: file.what, age, odometer, priceWhenNew, today: running, floor, due };
+  const { costs, energyUnit } = completeRunning(file, pen, about, shared);
+  const loan = pen.at('loan', 'loan');
+  const vehicle: PresentVehicle = {
+    ...costs,
+    sellsFor: {
+      running,
+      asItStands,
+      tradeIn: prices.trade_in ? sale.take('tradeIn', 'trade_in', SALE.tradeIn, prices.trade_in) : null,
+      tradeInMended: prices.trade_in_mended
+        ? sale.take('tradeInMended', 'trade_in_mended', SALE.tradeInMended, prices.trade_in_mended)
+        : null,
+      scrap,
+    },
+    loan: file.loan
+      ? {
+          owed: loan.take('owed', 'owed', SALE.owed, file.loan.owed),
+          note: loan.take('note', 'apr', PURCHASE.apr, file.loan.apr),
+          monthsLeft: loan.take('monthsLeft', 'months_left', PURCHASE.monthsLeft, file.loan.months_left),
+        }
+      : null,
+    storageADay: pen.take('storageADay', 'storage_a_day', SALE.storage, file.storage_a_day, D.storage),
+  };
+  return { vehicle, energyUnit };
+};

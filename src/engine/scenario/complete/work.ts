@@ -1,0 +1,114 @@
+import { dangersOf, needsQualified } from '../dangers.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { DoneBy, Job, WorkCost } from '../inputs.ts';
+import type { Stated } from '../reading/stated.ts';
+import type { JobFacts } from '../scenario.ts';
+import type { SparseJob } from '../schema/scenario.ts';
+import { WORK } from '../specs.ts';
+import { type Fallback, following, type Pen } from './book.ts';
+
+const D = DEFAULTS.work;
+
+interface SparseCost {
+  readonly parts?: Stated | undefined;
+  readonly hours?: Stated | undefined;
+  readonly shop_price?: Stated | undefined;
+}
+
+/** Own hands when hours are given, else a shop. */
+export const doneBy = (file: SparseCost & { readonly by?: DoneBy | undefined }): DoneBy =>
+  file.by ?? (file.hours ? 'own' : 'shop');
+
+/** Parts, hours and a shop's price; what is missing is nil (a missing shop price: null), or as `like` has it. */
+export const completeCost = (
+  file: SparseCost | undefined,
+  pen: Pen,
+  like?: Omit<WorkCost, 'by'>,
+): Omit<WorkCost, 'by'> => {
+  const or = (value: number | undefined, nil: Fallback): Fallback =>
+    value === undefined ? nil : following(value, 'the same again');
+  const shop =
+    file?.shop_price || (like && like.shopPrice !== null)
+      ? pen.take(
+          'shopPrice',
+          'shop_price',
+          WORK.shopPrice,
+          file?.shop_price,
+          or(like?.shopPrice ?? undefined, D.parts),
+        )
+      : null;
+  return {
+    parts: pen.take('parts', 'parts', WORK.parts, file?.parts, or(like?.parts, D.parts)),
+    hours: pen.take('hours', 'hours', WORK.hours, file?.hours, or(like?.hours, D.hours)),
+    shopPrice: shop,
+  };
+};
+
+const NOTHING = { parts: 0, hours: 0, shopPrice: null } as const;
+
+const chanceOf = (
+  file: (SparseCost & { readonly chance: Stated }) | undefined,
+  pen: Pen,
+  none: Fallback,
+  words: string,
+  like?: Omit<WorkCost, 'by'>,
+): Job['notCured'] => ({
+  chance: pen.take('chance', 'chance', WORK.chance, file?.chance, none, { words }),
+  ...(file ? completeCost(file, pen, like) : (like ?? NOTHING)),
+});
+
+/** One job, complete. `components` are the names that `renews` may point at. */
+export const completeJob = (
+  file: SparseJob,
+  position: number,
+  root: Pen,
+  components: readonly string[],
+): { readonly job: Job; readonly facts: JobFacts } => {
+  const pen = root.at(`workNeeded.${position}`, `work_needed.${position}`, file.job);
+  const dangers = dangersOf(file.job, file.dangers);
+  const qualifiedOnly = needsQualified(dangers, file.qualified_only);
+  const cost = completeCost(file, pen);
+  const wait = file.can_wait;
+  const canWait =
+    wait === 'no' ? 0 : wait === 'yes' ? null : pen.take('canWait', 'can_wait', WORK.canWait, wait);
+  const safety = file.safety ?? false;
+  const { patch, left } = file;
+  const patchPen = pen.at('patch', 'patch', `patch of ${file.job}`);
+  const leftPen = pen.at('left', 'left');
+  const again = pen.at('notCured', 'not_cured', `${file.job}, second attempt`);
+  const more = pen.at('moreFound', 'more_found', `${file.job}, more found`);
+  const job: Job = {
+    name: file.job,
+    by: qualifiedOnly ? 'shop' : doneBy(file),
+    ...cost,
+    canWait,
+    safety,
+    immobilises: file.immobilises ?? (canWait === 0 && !safety),
+    notCured: chanceOf(file.not_cured, again, D.chanceNotCured, 'chance that it does not cure it', cost),
+    moreFound: chanceOf(file.more_found, more, D.chanceMoreFound, 'chance'),
+    patch: patch
+      ? {
+          by: qualifiedOnly ? 'shop' : doneBy(patch),
+          ...completeCost(patch, patchPen),
+          months: patchPen.take('months', 'lasts', WORK.lasts, patch.lasts),
+        }
+      : null,
+    left: {
+      aMonth: leftPen.take('aMonth', 'a_month', WORK.leftAMonth, left?.a_month, D.leftAMonth),
+      valueLost: leftPen.take('valueLost', 'value_lost', WORK.valueLost, left?.value_lost, D.valueLost),
+    },
+    buyerPays: pen.take('buyerPays', 'buyer_pays', WORK.buyerPays, file.buyer_pays, D.buyerPays),
+    daysWithout: pen.take('daysWithout', 'days_without', WORK.daysWithout, file.days_without, D.daysWithout),
+    renews: (file.renews ?? []).map((name) => components.indexOf(name)).filter((at) => at >= 0),
+  };
+  const facts: JobFacts = {
+    name: file.job,
+    dangers,
+    qualifiedOnly,
+    quoteEnds: file.quote_ends ?? '',
+    someoneElsePays: file.someone_else_pays ?? '',
+    firstTime: file.first_time ?? false,
+    alreadySpent: file.already_spent?.value ?? 0,
+  };
+  return { job, facts };
+};

@@ -1,0 +1,111 @@
+import type { Mark } from './scenario.ts';
+import { DECLINE_A_YEAR, REPAIR_PRICE_INDEX } from './tables.ts';
+
+/**
+ * Every default, in one place. Money is in US dollars and distance in miles; both are carried to the household's own
+ * units. Never here: insurance, the all-in price, the loan's rate, what it brings as it stands, whether it may wait.
+ */
+export interface Default {
+  readonly value: number;
+  /** The unit as it stands here. */
+  readonly unit: string;
+  /** When it was set down. */
+  readonly date: string;
+  readonly source: string;
+  readonly mark: Mark;
+}
+
+const SET = '2026-11';
+const guess = (value: number, unit: string, why = 'our guess'): Default => ({
+  value,
+  unit,
+  date: SET,
+  source: why,
+  mark: 'guess',
+});
+const nil = (unit: string, why: string): Default => guess(0, unit, why);
+const LEFT_OUT = 'not given, left out on both sides';
+const SAME = 'our guess; the same on both sides, so it cannot decide';
+
+export const DEFAULTS = {
+  household: {
+    lookAhead: guess(60, 'months', 'our choice: five years'),
+    moneyEarns: guess(0.04, 'a year'),
+    priceOfOwnHour: nil('dollars an hour', 'own time not priced; shown as hours'),
+    dayWithout: guess(35, 'dollars a day', 'our guess: two short rides'),
+    cardRate: guess(0.22, 'a year'),
+    savings: nil('dollars', 'not given'),
+    spareEachMonth: nil('dollars a month', 'not given'),
+    general: guess(0.025, 'a year'),
+    ownShare: guess(0.5, 'of the cost'),
+    partsShare: guess(0.5, 'of the bill'),
+    shopHour: guess(120, 'dollars an hour'),
+    tablePriceRatio: {
+      value: 1.5,
+      unit: `times the prices of 2019`,
+      date: '2025-07',
+      source: `BLS index of vehicle maintenance and repair: ${REPAIR_PRICE_INDEX.of2025July} in 2025-07 (from a mirror) against about ${REPAIR_PRICE_INDEX.of2019} in 2019 (from memory)`,
+      mark: 'table',
+    },
+  },
+  running: {
+    decline: {
+      value: DECLINE_A_YEAR,
+      unit: 'a year',
+      date: '2019',
+      source: 'US EPA OMEGA sample input, average depreciation',
+      mark: 'table',
+    },
+    declinePerDistance: nil('dollars a mile', 'none beyond the yearly decline'),
+    registration: nil('dollars a year', LEFT_OUT),
+    inspection: nil('dollars a year', LEFT_OUT),
+    tax: nil('dollars a year', LEFT_OUT),
+    parking: nil('dollars a month', LEFT_OUT),
+    due: guess(12, 'months', 'not given: a year from now'),
+    repairsFactor: guess(1, 'times the average', 'the average'),
+    guaranteeMonths: nil('months', 'none given'),
+    guaranteeDistance: nil('miles', 'none given'),
+    brandFactor: guess(1, 'of a clean title', 'a clean title'),
+    sellingCost: nil('dollars', 'our guess'),
+    sellingHours: guess(6, 'hours'),
+    sellingWeeks: guess(3, 'weeks'),
+    milesPerGallon: guess(25, 'miles a US gallon', SAME),
+    pricePerGallon: guess(3.4, 'dollars a US gallon', SAME),
+    milesPerKWh: guess(3, 'miles a kWh', SAME),
+    pricePerKWh: guess(0.17, 'dollars a kWh', SAME),
+    floorOfPrice: guess(0.05, 'of its price'),
+  },
+  vehicle: {
+    scrapOfAsItStands: guess(0.5, 'of what it brings as it stands'),
+    storage: nil('dollars a day', 'not given'),
+  },
+  work: {
+    parts: nil('dollars', 'not given'),
+    hours: nil('hours', 'not given'),
+    chanceNotCured: nil('chance', 'not given'),
+    chanceMoreFound: nil('chance', 'not given'),
+    leftAMonth: nil('dollars a month', 'not given'),
+    valueLost: nil('dollars', 'not given'),
+    buyerPays: nil('of the cost', 'our guess: a buyer pays for none of it'),
+    daysWithout: nil('days', 'not given'),
+    shape: guess(3, 'Weibull shape', 'our guess: it wears out'),
+    tow: nil('dollars', 'not given'),
+    shareOfAverage: guess(0.1, 'of average repairs'),
+  },
+  purchase: {
+    salesTax: nil('of the price', 'in the price with all fees, or none given'),
+    rebate: nil('dollars', 'none given'),
+    worthDayAfter: guess(0.9, 'of its price'),
+    firstPayment: guess(1, 'month', 'the usual'),
+    inspectionBefore: guess(150, 'dollars'),
+    catchUp: guess(600, 'dollars', 'our guess: tyres, brakes, fluids in the first year of a used one'),
+    newOne: nil('dollars', 'none for a new one'),
+  },
+  lease: {
+    dueAtSigning: nil('dollars', 'not given'),
+    acquisitionFee: nil('dollars', 'not given'),
+    dispositionFee: nil('dollars', 'not given'),
+    taxOnPayment: nil('of the payment', 'not given'),
+    purchaseFee: nil('dollars', 'not given'),
+  },
+} as const satisfies Readonly<Record<string, Readonly<Record<string, Default>>>>;

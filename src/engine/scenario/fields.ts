@@ -1,0 +1,234 @@
+import * as z from 'zod';
+import { parseCivilDate } from '../quantity/civilDate.ts';
+import { nearest } from './nearest.ts';
+import { showValue } from './problems.ts';
+import type { Fault } from './reading/measure.ts';
+import { unitWords } from './reading/measure.ts';
+import { rangeWords, type Stated, stated } from './reading/stated.ts';
+import type { Spec } from './specs.ts';
+import type { Units } from './units.ts';
+
+// No code is compiled at run time: the page's content policy forbids it, and a file is read once.
+z.config({ jitless: true });
+
+/** A custom issue carries its fault along; issues.ts turns it into a problem at its place. */
+export interface FaultParams {
+  readonly fault: Omit<Fault, 'at'>;
+}
+
+/** A field read by our own function, described to editors by `json`. */
+const field = <T>(
+  read: (raw: unknown) => { readonly ok: T } | readonly Fault[],
+  json: Record<string, unknown>,
+) =>
+  z
+    .unknown()
+    .transform((raw, context): T => {
+      const result: { readonly ok: T } | readonly Fault[] =
+        raw === undefined
+          ? [{ kind: 'missing', message: 'This is missing.', remedy: String(json.remedy ?? '') }]
+          : read(raw);
+      if ('ok' in result) return result.ok;
+      for (const { at, ...fault } of result)
+        context.addIssue({
+          code: 'custom',
+          message: fault.message,
+          params: { fault } satisfies FaultParams,
+          ...(at === undefined ? {} : { path: [at] }),
+        });
+      return z.NEVER;
+    })
+    .meta({ ...json, remedy: undefined });
+
+const json = (description: string, remedy: string, shape: Record<string, unknown>) => ({
+  description,
+  remedy,
+  ...shape,
+});
+
+const ANNOTATED = {
+  type: 'object',
+  properties: {
+    value: { type: ['number', 'string'] },
+    how: { enum: ['quoted', 'measured', 'guess'] },
+    source: { type: 'string' },
+    note: { type: 'string' },
+  },
+  required: ['value'],
+  additionalProperties: false,
+};
+
+const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
+
+/** A quantity: a number, a text with its unit, or `{value, how, source, note}`; becomes `Stated`. */
+export const num = (spec: Spec, units: Units) => {
+  const describe = `${capital(spec.words)}: ${unitWords(spec, units)}, ${rangeWords(spec, units)}.`;
+  return field<Stated>(
+    (raw) => {
+      const read = stated(raw, spec, units);
+      return Array.isArray(read) ? (read as Fault[]) : { ok: read as Stated };
+    },
+    json(describe, `Give ${unitWords(spec, units)}.`, {
+      anyOf: [{ type: 'number' }, { type: 'string' }, ANNOTATED],
+    }),
+  );
+};
+
+const YES: readonly unknown[] = ['yes', 'true', true];
+const NO: readonly unknown[] = ['no', 'false', false];
+const lower = (raw: unknown): unknown => (typeof raw === 'string' ? raw.trim().toLowerCase() : raw);
+
+/** Reads yes, no, true or false; null for anything else. */
+export const asYesNo = (raw: unknown): boolean | null => {
+  const word = lower(raw);
+  if (YES.includes(word)) return true;
+  return NO.includes(word) ? false : null;
+};
+
+/** Yes or no; YAML 1.2 hands both over as texts. */
+export const yesNo = (description: string) =>
+  field<boolean>(
+    (raw) => {
+      const ok = asYesNo(raw);
+      return ok === null
+        ? [
+            {
+              kind: 'not one of',
+              value: raw,
+              message: `"${showValue(raw)}" is neither yes nor no.`,
+              remedy: 'Write yes or no.',
+            },
+          ]
+        : { ok };
+    },
+    json(description, 'Write yes or no.', { enum: [true, false, 'yes', 'no'] }),
+  );
+
+const LONGEST_WORDS = 2_000;
+
+/** Words: one line or several, never empty. */
+export const words = (description: string, remedy = 'Write it in words.') =>
+  field<string>(
+    (raw) => {
+      if (typeof raw !== 'string' && typeof raw !== 'number')
+        return [
+          {
+            kind: 'wrong shape',
+            value: raw,
+            message: raw === null ? 'Nothing is written here.' : `${showValue(raw)} is not a text.`,
+            remedy,
+          },
+        ];
+      const text = String(raw).trim();
+      if (text === '') return [{ kind: 'wrong shape', message: 'Nothing is written here.', remedy }];
+      return text.length > LONGEST_WORDS
+        ? [
+            {
+              kind: 'too large',
+              message: `This text has ${text.length} characters.`,
+              remedy: `At most ${LONGEST_WORDS}.`,
+            },
+          ]
+        : { ok: text };
+    },
+    json(description, remedy, { type: ['string', 'number'] }),
+  );
+
+/** One of a few words. */
+export const oneOf = <const T extends string>(names: readonly T[], description: string) =>
+  field<T>(
+    (raw) => {
+      const ok = names.find((name) => name === lower(raw));
+      if (ok !== undefined) return { ok };
+      const near = typeof raw === 'string' ? nearest(raw, names) : null;
+      return [
+        {
+          kind: 'not one of',
+          value: raw,
+          message: `"${showValue(raw)}" is not one of the words allowed here.`,
+          remedy: `${near ? `Did you mean "${near}"? ` : ''}Allowed: ${names.join(', ')}.`,
+        },
+      ];
+    },
+    json(description, `Allowed: ${names.join(', ')}.`, { enum: names }),
+  );
+
+const notADate = (raw: unknown): Fault => ({
+  kind: 'not a date',
+  value: raw,
+  message: `"${showValue(raw)}" is not a date.`,
+  remedy: 'Write year-month-day, such as 2026-03-31.',
+});
+
+/** An ISO date. */
+export const date = (description: string) =>
+  field<string>(
+    (raw) => (typeof raw === 'string' && parseCivilDate(raw) ? { ok: raw } : [notADate(raw)]),
+    json(description, 'Write year-month-day, such as 2026-03-31.', { type: 'string', format: 'date' }),
+  );
+
+/** A date, or months from the day of the decision. */
+export const dateOrMonths = (spec: Spec, units: Units, description: string) =>
+  field<string | Stated>(
+    (raw) => {
+      if (typeof raw === 'string' && /^\d{4}-/.test(raw))
+        return parseCivilDate(raw) ? { ok: raw } : [notADate(raw)];
+      const read = stated(raw, spec, units);
+      return Array.isArray(read) ? (read as Fault[]) : { ok: read as Stated };
+    },
+    json(description, 'Write a date or a number of months.', { type: ['string', 'number'] }),
+  );
+
+/** A quantity, or one of a few words that stand for something else ("no", "don't know"). */
+export const numOr = <const T extends string>(
+  spec: Spec,
+  units: Units,
+  spoken: Readonly<Record<string, T>>,
+  description: string,
+) =>
+  field<Stated | T>(
+    (raw) => {
+      const word = typeof raw === 'boolean' ? (raw ? 'yes' : 'no') : lower(raw);
+      const found = typeof word === 'string' && Object.hasOwn(spoken, word) ? spoken[word] : undefined;
+      if (found !== undefined) return { ok: found };
+      const read = stated(raw, spec, units);
+      if (!Array.isArray(read)) return { ok: read as Stated };
+      const allowed = [...new Set(Object.keys(spoken))].slice(0, 2).join(', ');
+      return (read as Fault[]).map((fault) => ({
+        ...fault,
+        remedy: `Write ${allowed} or ${unitWords(spec, units)} (${rangeWords(spec, units)}).`,
+      }));
+    },
+    json(description, `Write ${Object.keys(spoken).slice(0, 2).join(', ')} or ${unitWords(spec, units)}.`, {
+      anyOf: [{ type: ['number', 'string', 'boolean'] }, ANNOTATED],
+    }),
+  );
+
+const IN_MONTHS = /\b(?:months?|years?|yrs?|mo)\b/i;
+
+/** A distance or a time: "140,000 miles", "48 months"; a bare number has clock null and counts as it stands. */
+export type Clocked = Stated & { readonly clock: 'distance' | 'months' | null };
+
+/** A number that may be counted in distance or in months, told apart by its unit. */
+export const clocked = (distance: Spec, months: Spec, units: Units, description: string) =>
+  field<Clocked>(
+    (raw) => {
+      const inner = raw !== null && typeof raw === 'object' && 'value' in raw ? raw.value : raw;
+      const inMonths = typeof inner === 'string' && IN_MONTHS.test(inner);
+      const read = stated(raw, inMonths ? months : distance, units);
+      if (Array.isArray(read)) return read as Fault[];
+      const clock = inMonths ? 'months' : typeof inner === 'string' ? 'distance' : null;
+      return { ok: { ...(read as Stated), clock } };
+    },
+    json(description, 'Give a distance, or a number of months.', {
+      anyOf: [{ type: 'number' }, { type: 'string' }, ANNOTATED],
+    }),
+  );
+
+/** A mapping with these keys and no others. */
+export const mapping = <S extends z.core.$ZodLooseShape>(shape: S, description: string) =>
+  z.strictObject(shape).meta({ description });
+
+/** A list; a key with nothing behind it is an empty one. */
+export const list = <S extends z.core.SomeType>(item: S, most = 100) =>
+  z.preprocess((raw) => (raw === null ? [] : raw), z.array(item).max(most));

@@ -1,0 +1,94 @@
+import { parseCivilDate } from '../quantity/civilDate.ts';
+import { completeScenario } from './complete/scenario.ts';
+import { type Finding, inOrder, type Path, type Problem, pathText, showValue } from './problems.ts';
+import { type Locate, readDocument, type Tree } from './reading/document.ts';
+import { stated } from './reading/stated.ts';
+import { isMapping, rawView } from './rules/raw.ts';
+import { applyRules } from './rules/rules.ts';
+import type { Scenario } from './scenario.ts';
+import { findingsOf } from './schema/issues.ts';
+import { scenarioSchema } from './schema/scenario.ts';
+import { RUNNING } from './specs.ts';
+import type { Units } from './units.ts';
+
+/** What parsing a scenario needs from outside: the name to print, and the day it is (ISO). */
+export interface ParseContext {
+  readonly file: string;
+  readonly today: string;
+}
+
+export type Parsed =
+  | { readonly scenario: Scenario; readonly warnings: readonly Problem[] }
+  | { readonly problems: readonly Problem[] };
+
+const DOLLARS: Units = { currency: 'USD', perDollar: 1, distance: 'miles' };
+
+/** The household's units, read ahead of everything else; where they are wrong, the rules say so. */
+const unitsOf = (tree: { readonly [key: string]: Tree }): Units => {
+  const currency = typeof tree.currency === 'string' ? tree.currency : DOLLARS.currency;
+  const read = tree.per_dollar === undefined ? [] : stated(tree.per_dollar, RUNNING.perDollar, DOLLARS);
+  const perDollar = 'value' in read && currency !== 'USD' ? read.value : 1;
+  return { currency, perDollar, distance: tree.km_a_year === undefined ? 'miles' : 'km' };
+};
+
+const placed = (finding: Finding, locate: Locate): Problem => {
+  const { path, value, ...rest } = finding;
+  const what = rest.kind === 'unknown key' ? 'key' : 'value';
+  const { line, column } = locate(path, what);
+  return {
+    line,
+    column,
+    path: pathText(path),
+    ...rest,
+    ...(value === undefined ? {} : { value: showValue(value) }),
+  };
+};
+
+/** One problem for one place and kind: a rule and the schema may both see that something is missing. */
+const once = (findings: readonly Finding[]): Finding[] => {
+  const seen = new Set<string>();
+  return findings.filter(({ path, kind }: { path: Path; kind: string }) => {
+    const id = `${kind} ${pathText(path)}`;
+    if (seen.has(id)) return false;
+    seen.add(id);
+    return true;
+  });
+};
+
+const notAScenario = (message: string, kind: Problem['kind']): Parsed => ({
+  problems: [
+    {
+      line: 1,
+      column: 1,
+      path: '',
+      kind,
+      message,
+      remedy: 'A scenario is a list of keys, such as "miles_a_year: 9000".',
+    },
+  ],
+});
+
+/**
+ * Reads a scenario: YAML 1.2 text in, a complete scenario with warnings out, or every problem at once, in the order of
+ * the text. Never throws, whatever the text; nothing is read from anywhere else.
+ */
+export const parseScenario = (text: string, context: ParseContext): Parsed => {
+  const { tree, locate, problems } = readDocument(text);
+  if (problems.length > 0) return { problems: inOrder(problems) };
+  if (tree === null) return notAScenario('This file is empty.', 'empty');
+  if (!isMapping(tree)) return notAScenario('This is not a scenario.', 'wrong shape');
+  const units = unitsOf(tree);
+  const written = tree.date;
+  const date = typeof written === 'string' && parseCivilDate(written) ? written : context.today;
+  const schema = scenarioSchema(units);
+  const shaped = schema.safeParse(tree);
+  const ruled = applyRules(rawView(tree, units, date));
+  const shape = shaped.success ? [] : findingsOf(schema, tree, shaped.error.issues);
+  const found = once([...shape, ...ruled.problems]);
+  if (found.length > 0 || !shaped.success)
+    return { problems: inOrder(found.map((finding) => placed(finding, locate))) };
+  return {
+    scenario: completeScenario(shaped.data, units, date),
+    warnings: inOrder(once(ruled.warnings).map((finding) => placed(finding, locate))),
+  };
+};

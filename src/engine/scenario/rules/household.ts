@@ -1,0 +1,134 @@
+import { type Finding, type Path, pathText, showValue } from '../problems.ts';
+import { HOUSEHOLD, PURCHASE, RUNNING } from '../specs.ts';
+import type { Raw } from './raw.ts';
+
+const CURRENCY = /^[A-Z]{3}$/;
+
+/** Miles or kilometres, never both: the key sets the unit of the whole file. */
+export const distanceGiven = (raw: Raw): Finding[] => {
+  const miles = raw.has(['miles_a_year']);
+  const km = raw.has(['km_a_year']);
+  if (miles && km)
+    return [
+      {
+        kind: 'either or',
+        path: ['km_a_year'],
+        message: 'The distance a year is given twice, in miles and in km.',
+        remedy: 'Keep the one you think in: it sets the unit of the whole file.',
+      },
+    ];
+  if (miles || km) return [];
+  return [
+    {
+      kind: 'missing',
+      path: ['miles_a_year'],
+      message: 'The distance driven a year is missing.',
+      remedy: 'Write "miles_a_year:" or "km_a_year:".',
+    },
+  ];
+};
+
+/** The public tables are in dollars: another currency needs its rate. */
+export const currencyGiven = (raw: Raw): Finding[] => {
+  const written = raw.at(['currency']);
+  const perDollar = raw.num(['per_dollar'], RUNNING.perDollar);
+  if (typeof written === 'string' && !CURRENCY.test(written))
+    return [
+      {
+        kind: 'not one of',
+        path: ['currency'],
+        value: written,
+        message: `"${showValue(written)}" is not a currency code.`,
+        remedy: 'Write the three capital letters of ISO 4217, such as EUR.',
+      },
+    ];
+  const isDollar = written === undefined || written === 'USD';
+  if (!isDollar && !raw.has(['per_dollar']))
+    return [
+      {
+        kind: 'missing',
+        path: ['per_dollar'],
+        message: `How many ${showValue(written)} one US dollar buys is missing.`,
+        remedy: 'Write "per_dollar:"; the public tables of upkeep and repairs are in dollars.',
+      },
+    ];
+  if (isDollar && perDollar !== undefined && perDollar !== 1)
+    return [
+      {
+        kind: 'contradiction',
+        path: ['per_dollar'],
+        value: perDollar,
+        message: `${perDollar} US dollars to the US dollar cannot be.`,
+        remedy: 'Write "currency:" as well, or take the line out.',
+      },
+    ];
+  return [];
+};
+
+/** Keys whose contents are words: they may be kept out of what is passed on. */
+const WORDS = new Set([
+  'title',
+  'note',
+  'source',
+  'what',
+  'job',
+  'name',
+  'mechanic',
+  'partner',
+  'someone_else_pays',
+  'not_money',
+]);
+const OWN_MONEY = new Set(['savings_for_this', 'spare_each_month']);
+
+const isWords = (path: Path): boolean =>
+  path.some(
+    (step, i) => WORDS.has(String(step)) && path.slice(i + 1).every((rest) => /^\d+$/.test(String(rest))),
+  );
+
+/** Private places must exist and hold words, or money that the costs do not rest on. */
+export const privateWords = (raw: Raw): Finding[] =>
+  raw.each(['private']).flatMap((at): Finding[] => {
+    const text = raw.at(at);
+    if (typeof text !== 'string') return [];
+    const path = text.split('.');
+    if (!raw.has(path))
+      return [
+        {
+          kind: 'private',
+          path: at,
+          value: text,
+          message: `"${showValue(text)}" is no place in this file.`,
+          remedy: 'Write the keys that lead to it, with points between them: household.partner.',
+        },
+      ];
+    if (isWords(path) || OWN_MONEY.has(pathText(path))) return [];
+    return [
+      {
+        kind: 'private',
+        path: at,
+        value: text,
+        message: `"${showValue(text)}" cannot be private.`,
+        remedy: "The figures depend on it, so it can't be kept out of a report that can be run again.",
+      },
+    ];
+  });
+
+/** Where the money earns more elsewhere than the loan costs, borrowing looks like profit. */
+export const earnsMoreThanLoan = (raw: Raw): Finding[] => {
+  const path: Path = ['household', 'money_earns'];
+  const earns = raw.num(path, HOUSEHOLD.moneyEarns);
+  if (earns === undefined) return [];
+  return raw.replacements.flatMap((at): Finding[] => {
+    const apr = raw.num([...at, 'loan', 'apr'], PURCHASE.apr);
+    if (apr === undefined || earns <= apr) return [];
+    return [
+      {
+        kind: 'caution',
+        path,
+        value: raw.at(path),
+        message: 'The money earns more here than the loan costs, so that borrowing looks like profit.',
+        remedy: 'Is there really such an account? Compare at the rate of the loan as well.',
+      },
+    ];
+  });
+};

@@ -1,0 +1,56 @@
+import { DEFAULTS } from '../defaults.ts';
+import { currencyGiven, distanceGiven, earnsMoreThanLoan, privateWords } from './household.ts';
+import type { Raw, Verdict } from './raw.ts';
+import {
+  leaseDistance,
+  longLoan,
+  newIsNew,
+  oneGuarantee,
+  paidOneWay,
+  pricedOnce,
+  termsFit,
+  usedIsDriven,
+} from './replacement.ts';
+import {
+  componentShares,
+  fuelFits,
+  fuelOnBothSides,
+  salePrices,
+  someRepairs,
+  valueTable,
+  yearKnown,
+} from './vehicle.ts';
+import {
+  datesPast,
+  qualifiedWork,
+  renewsKnown,
+  safetyFirst,
+  sameClock,
+  upkeepDue,
+  workPriced,
+} from './work.ts';
+
+/** Everything that takes more than one place of the file to see. */
+export const applyRules = (raw: Raw): Verdict => {
+  const sale = salePrices(raw);
+  const qualified = qualifiedWork(raw);
+  return {
+    problems: [
+      ...[distanceGiven, currencyGiven, privateWords, yearKnown, valueTable, fuelFits].flatMap((rule) =>
+        rule(raw),
+      ),
+      ...sale.problems,
+      ...componentShares(raw, DEFAULTS.work.shareOfAverage.value),
+      ...[workPriced, safetyFirst, renewsKnown, upkeepDue, sameClock].flatMap((rule) => rule(raw)),
+      ...qualified.problems,
+      ...[paidOneWay, pricedOnce, termsFit, leaseDistance, usedIsDriven, oneGuarantee, newIsNew].flatMap(
+        (rule) => rule(raw),
+      ),
+    ],
+    warnings: [
+      ...sale.warnings,
+      ...qualified.warnings,
+      ...[earnsMoreThanLoan, fuelOnBothSides, someRepairs, datesPast, longLoan].flatMap((rule) => rule(raw)),
+    ],
+  };
+};

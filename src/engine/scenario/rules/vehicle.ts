@@ -1,0 +1,238 @@
+import { energyPriceIn } from '../../quantity/energy.ts';
+import type { Finding, Path } from '../problems.ts';
+import { economyOf, economyRange, pricedIn, pricedUnit, usualForm } from '../reading/economy.ts';
+import { yearOf } from '../reading/year.ts';
+import { RUNNING, SALE, WORK } from '../specs.ts';
+import type { Units } from '../units.ts';
+import type { Raw } from './raw.ts';
+
+/** The paths of every vehicle in the file. */
+export const vehiclesOf = (raw: Raw): Path[] => [
+  ...(raw.has(['vehicle']) ? [['vehicle'] as Path] : []),
+  ...raw.replacements,
+];
+
+/** The model year: as given, or in the vehicle's name; undefined where there is none. */
+export const modelYear = (raw: Raw, at: Path): number | undefined => {
+  const what = raw.at([...at, 'what']);
+  return (
+    raw.num([...at, 'year'], RUNNING.year) ??
+    (typeof what === 'string' ? (yearOf(what) ?? undefined) : undefined)
+  );
+};
+
+const isNew = (raw: Raw, at: Path): boolean => {
+  const condition = raw.at([...at, 'condition']);
+  if (condition !== undefined) return condition === 'new';
+  const odometer = raw.num([...at, 'odometer'], RUNNING.odometer);
+  return odometer !== undefined && odometer <= 100;
+};
+
+/** Every vehicle that is not new needs its model year; none is of a year to come (next year's models are sold early). */
+export const yearKnown = (raw: Raw): Finding[] =>
+  vehiclesOf(raw).flatMap((at): Finding[] => {
+    const year = modelYear(raw, at);
+    const now = Number(raw.date.slice(0, 4));
+    if (year !== undefined && year > now + 1)
+      return [
+        {
+          kind: 'out of range',
+          path: [...at, raw.has([...at, 'year']) ? 'year' : 'what'],
+          value: year,
+          message: `${year} is a model year to come.`,
+          remedy: `The decision is of ${raw.date}; give the model year.`,
+        },
+      ];
+    if (year !== undefined || raw.has([...at, 'year']) || isNew(raw, at)) return [];
+    return [
+      {
+        kind: 'missing',
+        path: [...at, 'year'],
+        message: 'The model year is missing.',
+        remedy: 'Write "year:", or put it into "what:", such as "2009 wagon".',
+      },
+    ];
+  });
+
+/** Three prices of one day: as it stands is never above running, and a dealer seldom pays more than a person. */
+export const salePrices = (raw: Raw): { problems: Finding[]; warnings: Finding[] } => {
+  const at: Path = ['vehicle', 'sells_for'];
+  const running = raw.num([...at, 'running'], SALE.running);
+  const asItStands = raw.num([...at, 'as_it_stands'], SALE.asItStands);
+  const scrap = raw.num([...at, 'scrap'], SALE.scrap);
+  const above = (key: string, message: string): Finding => ({
+    kind: 'contradiction',
+    path: [...at, key],
+    value: raw.at([...at, key]),
+    message,
+    remedy: 'Look at the two prices again.',
+  });
+  const problems: Finding[] = [];
+  if (running !== undefined && asItStands !== undefined && asItStands > running)
+    problems.push(above('as_it_stands', 'It brings more as it stands than running.'));
+  if (scrap !== undefined && running !== undefined && scrap > running)
+    problems.push(above('scrap', 'It brings more as scrap than running.'));
+  const warnings = (['trade_in', 'trade_in_mended'] as const).flatMap((key): Finding[] => {
+    const price = raw.num([...at, key], SALE.tradeIn);
+    if (price === undefined || running === undefined || price <= running) return [];
+    return [
+      {
+        kind: 'caution',
+        path: [...at, key],
+        value: raw.at([...at, key]),
+        message: 'The trade-in is above what a private buyer pays.',
+        remedy: "Part of the other vehicle's price may stand in it: ask for that price without a trade-in.",
+      },
+    ];
+  });
+  return { problems, warnings };
+};
+
+/** A list of values runs forward in time; decline by distance is in one unit. */
+export const valueTable = (raw: Raw): Finding[] =>
+  vehiclesOf(raw).flatMap((vehicle): Finding[] => {
+    const at = [...vehicle, 'value_falls'];
+    const months = raw.each(at).map((point) => raw.num([...point, 'months'], RUNNING.pointMonth));
+    const back = months.findIndex(
+      (month, i) => i > 0 && month !== undefined && month <= (months[i - 1] ?? -1),
+    );
+    if (back > 0)
+      return [
+        {
+          kind: 'contradiction',
+          path: [...at, back, 'months'],
+          value: months[back],
+          message: 'The months of these values do not rise.',
+          remedy: 'List them from the nearest to the farthest.',
+        },
+      ];
+    if (Array.isArray(raw.at(at)) && months.length === 0)
+      return [
+        {
+          kind: 'empty',
+          path: at,
+          message: 'This list is empty.',
+          remedy: 'Give values, or a percentage a year.',
+        },
+      ];
+    const other = raw.units.distance === 'miles' ? 'a_km' : 'a_mile';
+    if (!raw.has([...at, other])) return [];
+    return [
+      {
+        kind: 'wrong unit',
+        path: [...at, other],
+        message: `This file is in ${raw.units.distance}.`,
+        remedy: `Write "${other === 'a_km' ? 'a_mile' : 'a_km'}:".`,
+      },
+    ];
+  });
+
+const wrongCurrency = (names: readonly string[], units: Units): boolean =>
+  names.some((name) => ![units.currency.toLowerCase(), '$', '€', '£'].includes(name.toLowerCase()));
+
+/** Economy in a unit that its drive uses, within what vehicles do; its price by the same kind of unit. */
+export const fuelFits = (raw: Raw): Finding[] =>
+  vehiclesOf(raw).flatMap((vehicle): Finding[] => {
+    const at = [...vehicle, 'fuel'];
+    const powertrain = raw.at([...vehicle, 'powertrain']) ?? 'combustion';
+    const usual = usualForm(raw.units.distance, powertrain === 'battery');
+    const given = raw.stated([...at, 'economy'], RUNNING.economy);
+    const economy = given ? economyOf(given, usual) : { ...usual, value: 0 };
+    const findings: Finding[] = [];
+    const path = [...at, 'economy'];
+    const wrong = (kind: Finding['kind'], where: Path, message: string, remedy: string) =>
+      findings.push({ kind, path: where, value: raw.at(where), message, remedy });
+    const fits = powertrain === 'battery' ? 'mi/kWh or kWh/100km' : 'mpg, l/100km or km/l';
+    if (!economy) wrong('wrong unit', path, 'This is not a unit of economy we know.', `Write it in ${fits}.`);
+    else if (given) {
+      const electric = economy.energy === 'kWh';
+      if (electric !== (powertrain === 'battery') && powertrain !== 'plug_in')
+        wrong(
+          'wrong unit',
+          path,
+          `This unit does not fit a ${String(powertrain)} vehicle.`,
+          `Write it in ${fits}.`,
+        );
+      else {
+        const { min, max } = economyRange(economy);
+        if (economy.value < min || economy.value > max)
+          wrong(
+            'out of range',
+            path,
+            'No vehicle has such an economy.',
+            `Allowed in this unit: ${min} to ${max}.`,
+          );
+      }
+    }
+    const price = raw.stated([...at, 'price'], RUNNING.energyPrice);
+    if (!price || !economy) return findings;
+    const unit = pricedUnit(price, economy.energy);
+    const fitting = unit !== null && energyPriceIn(price.value, unit, economy.energy) !== null;
+    if (!fitting || wrongCurrency(pricedIn(price), raw.units))
+      wrong(
+        'wrong unit',
+        [...at, 'price'],
+        'The price does not fit the economy.',
+        `Give the price of one ${economy.energy} in ${raw.units.currency}.`,
+      );
+    return findings;
+  });
+
+/** Economy known for one vehicle only makes the guess for the other decide. */
+export const fuelOnBothSides = (raw: Raw): Finding[] => {
+  const vehicles = vehiclesOf(raw);
+  const given = vehicles.map((at) => raw.has([...at, 'fuel', 'economy']));
+  const drives = new Set(vehicles.map((at) => raw.at([...at, 'powertrain']) ?? 'combustion'));
+  const uneven = given.includes(true) || drives.size > 1;
+  return vehicles.flatMap((at, i): Finding[] => {
+    if (!uneven || given[i]) return [];
+    return [
+      {
+        kind: 'caution',
+        path: [...at, 'fuel', 'economy'],
+        message: 'What it uses is not given, and a guess stands in while the other vehicle has its own.',
+        remedy: 'Write "fuel: { economy: ... }" for each vehicle.',
+      },
+    ];
+  });
+};
+
+/** An old vehicle of which no repairs are expected makes keeping it look free. */
+export const someRepairs = (raw: Raw): Finding[] =>
+  vehiclesOf(raw).flatMap((at): Finding[] => {
+    const age = Number(raw.date.slice(0, 4)) - (modelYear(raw, at) ?? Number(raw.date.slice(0, 4)));
+    const factor = raw.num([...at, 'repairs_factor'], RUNNING.repairsFactor);
+    const aYear = raw.num([...at, 'repairs_a_year'], RUNNING.repairsAYear);
+    const none =
+      aYear === 0 || (factor === 0 && aYear === undefined) || (factor === 0 && aYear !== undefined);
+    if (!none || raw.each([...at, 'components']).length > 0) return [];
+    if (at[0] === 'vehicle' && age < 10) return [];
+    const key = aYear === 0 ? 'repairs_a_year' : 'repairs_factor';
+    return [
+      {
+        kind: 'caution',
+        path: [...at, key],
+        value: raw.at([...at, key]),
+        message: 'No future repairs are counted for this vehicle.',
+        remedy: 'Take the line out to count the average, or name the parts under "components:".',
+      },
+    ];
+  });
+
+/** Named parts take their share out of the average, never more than all of it. */
+export const componentShares = (raw: Raw, usual: number): Finding[] =>
+  vehiclesOf(raw).flatMap((vehicle): Finding[] => {
+    const at = [...vehicle, 'components'];
+    const parts = raw.each(at);
+    const shares = parts.map((part) => raw.num([...part, 'share_of_average'], WORK.shareOfAverage) ?? usual);
+    const sum = shares.reduce((a, b) => a + b, 0);
+    if (sum <= 1 + 1e-9) return [];
+    return [
+      {
+        kind: 'contradiction',
+        path: at,
+        message: `These parts take ${Math.round(sum * 100)} % of the average repairs away.`,
+        remedy: `Give each a smaller "share_of_average:" (${usual * 100} % unless told): together at most 100 %.`,
+      },
+    ];
+  });

@@ -1,0 +1,204 @@
+import { dangersOf, needsQualified } from '../dangers.ts';
+import { asYesNo } from '../fields.ts';
+import { nearest } from '../nearest.ts';
+import { type Finding, type Path, showValue } from '../problems.ts';
+import type { Danger } from '../scenario.ts';
+import { DANGERS } from '../schema/work.ts';
+import { RUNNING, WORK } from '../specs.ts';
+import type { Raw } from './raw.ts';
+import { vehiclesOf } from './vehicle.ts';
+
+const jobsOf = (raw: Raw): Path[] => raw.each(['work_needed']);
+
+/** Own hours or a shop's price: one of them, or nobody can say what it costs. */
+const priced = (raw: Raw, at: Path): Finding[] => {
+  if (raw.has([...at, 'hours']) || raw.has([...at, 'shop_price'])) {
+    if (raw.at([...at, 'by']) !== 'own' || raw.has([...at, 'hours'])) return [];
+    return [
+      {
+        kind: 'missing',
+        path: [...at, 'hours'],
+        message: 'It is to be done with own hands, but the hours are missing.',
+        remedy: 'Write "hours:".',
+      },
+    ];
+  }
+  return [
+    {
+      kind: 'missing',
+      path: [...at, 'shop_price'],
+      message: 'What this work costs is missing.',
+      remedy: 'Write "parts:" and "hours:" for own hands, "shop_price:" for a shop, or all three.',
+    },
+  ];
+};
+
+/** Every piece of work has a price. */
+export const workPriced = (raw: Raw): Finding[] => [
+  ...jobsOf(raw).flatMap((at) => [
+    ...priced(raw, at),
+    ...(raw.has([...at, 'patch']) ? priced(raw, [...at, 'patch']) : []),
+  ]),
+  ...vehiclesOf(raw).flatMap((at) =>
+    ['upkeep', 'components'].flatMap((key) => raw.each([...at, key]).flatMap((item) => priced(raw, item))),
+  ),
+];
+
+/** A safety job does not wait. */
+export const safetyFirst = (raw: Raw): Finding[] =>
+  jobsOf(raw).flatMap((at): Finding[] => {
+    const wait = raw.at([...at, 'can_wait']);
+    const waits = asYesNo(wait) === true || (raw.num([...at, 'can_wait'], WORK.canWait) ?? 0) > 0;
+    if (asYesNo(raw.at([...at, 'safety'])) !== true || !waits) return [];
+    return [
+      {
+        kind: 'unsafe',
+        path: [...at, 'can_wait'],
+        value: wait,
+        message: 'Work that safety needs does not wait.',
+        remedy: 'Write "can_wait: no", or take "safety: yes" out if driving without it is safe.',
+      },
+    ];
+  });
+
+const dangers = (raw: Raw, at: Path): readonly Danger[] => {
+  const job = raw.at([...at, 'job']);
+  const listed = raw.at([...at, 'dangers']);
+  const known = Array.isArray(listed) ? DANGERS.filter((danger) => listed.includes(danger)) : undefined;
+  return dangersOf(typeof job === 'string' ? job : '', known);
+};
+
+/** Where only qualified work will do, the own-hands price is withdrawn, and a shop's is needed. */
+export const qualifiedWork = (raw: Raw): { problems: Finding[]; warnings: Finding[] } => {
+  const problems: Finding[] = [];
+  const warnings: Finding[] = [];
+  for (const at of jobsOf(raw)) {
+    const told = asYesNo(raw.at([...at, 'qualified_only'])) ?? undefined;
+    const found = dangers(raw, at);
+    const usual = needsQualified(found, undefined);
+    if (told === false && usual)
+      warnings.push({
+        kind: 'caution',
+        path: [...at, 'qualified_only'],
+        message: `This touches ${found.join(', ')}, where a mistake can kill.`,
+        remedy: 'Leave it at "no" only if whoever does it is qualified for it.',
+      });
+    if (!(told ?? usual)) continue;
+    if (!raw.has([...at, 'shop_price']))
+      problems.push({
+        kind: 'unsafe',
+        path: [...at, 'shop_price'],
+        message: "Only qualified work will do here, and a shop's price is missing.",
+        remedy: 'Write "shop_price:"; the own-hands price is not used for such work.',
+      });
+    else if (raw.has([...at, 'hours']))
+      warnings.push({
+        kind: 'caution',
+        path: [...at, 'hours'],
+        message: 'Only qualified work will do here: the own hours are not used.',
+        remedy: "The shop's price stands in.",
+      });
+  }
+  return { problems, warnings };
+};
+
+/** Work renews components that exist. */
+export const renewsKnown = (raw: Raw): Finding[] => {
+  const names = raw
+    .each(['vehicle', 'components'])
+    .map((part) => raw.at([...part, 'name']))
+    .filter((name) => typeof name === 'string');
+  return jobsOf(raw).flatMap((job) =>
+    raw.each([...job, 'renews']).flatMap((at): Finding[] => {
+      const name = raw.at(at);
+      if (typeof name !== 'string' || names.includes(name.trim())) return [];
+      const near = nearest(name, names);
+      return [
+        {
+          kind: 'not one of',
+          path: at,
+          value: name,
+          message: `"${showValue(name)}" is no component of the vehicle.`,
+          remedy: near
+            ? `Did you mean "${near}"?`
+            : names.length > 0
+              ? `Components: ${names.map(showValue).join(', ')}.`
+              : 'Name it under "vehicle: components:" first.',
+        },
+      ];
+    }),
+  );
+};
+
+/** Upkeep falls due by something, and was not last done in the future. */
+export const upkeepDue = (raw: Raw): Finding[] =>
+  vehiclesOf(raw).flatMap((vehicle) => {
+    const odometer = raw.num([...vehicle, 'odometer'], RUNNING.odometer);
+    return raw.each([...vehicle, 'upkeep']).flatMap((at): Finding[] => {
+      const done = raw.num([...at, 'last_done'], RUNNING.odometer);
+      if (done !== undefined && odometer !== undefined && done > odometer)
+        return [
+          {
+            kind: 'contradiction',
+            path: [...at, 'last_done'],
+            value: raw.at([...at, 'last_done']),
+            message: 'It was last done at a reading the odometer has not reached.',
+            remedy: `The odometer says ${odometer}; or write "don't know".`,
+          },
+        ];
+      if (raw.has([...at, 'every']) || raw.has([...at, 'or_months'])) return [];
+      return [
+        {
+          kind: 'missing',
+          path: [...at, 'every'],
+          message: 'When this falls due is missing.',
+          remedy: 'Write "every:" (a distance), "or_months:", or both.',
+        },
+      ];
+    });
+  });
+
+/** What a part has run is counted as its life is. */
+export const sameClock = (raw: Raw): Finding[] =>
+  vehiclesOf(raw).flatMap((vehicle) =>
+    raw.each([...vehicle, 'components']).flatMap((at): Finding[] => {
+      const inMonths = (path: Path): boolean | undefined => {
+        const value = raw.at(path) ?? null;
+        return typeof value === 'string' ? /month|year/i.test(value) : undefined;
+      };
+      const life = inMonths([...at, 'life', 'typical']) ?? false;
+      const run = inMonths([...at, 'run']);
+      if (run === undefined || run === life) return [];
+      return [
+        {
+          kind: 'wrong unit',
+          path: [...at, 'run'],
+          value: raw.at([...at, 'run']),
+          message: 'What it has run is not counted as its life is.',
+          remedy: `Give it in ${life ? 'months' : raw.units.distance}.`,
+        },
+      ];
+    }),
+  );
+
+/** A price that has run out on the day of the decision. */
+export const datesPast = (raw: Raw): Finding[] => {
+  const past = (path: Path, what: string): Finding[] => {
+    const date = raw.at(path);
+    if (typeof date !== 'string' || !/^\d{4}-\d{2}-\d{2}$/.test(date) || date >= raw.date) return [];
+    return [
+      {
+        kind: 'caution',
+        path,
+        value: date,
+        message: `${what} ended on ${date}, before the day of the decision.`,
+        remedy: 'Ask again before you rely on it.',
+      },
+    ];
+  };
+  return [
+    ...jobsOf(raw).flatMap((at) => past([...at, 'quote_ends'], "The shop's price")),
+    ...raw.replacements.flatMap((at) => past([...at, 'offer_ends'], 'The offer')),
+    ...past(['vehicle', 'must_pass_inspection_by'], 'The time to pass inspection'),
+  ];
+};

@@ -1,0 +1,149 @@
+import type { Mark, Unit } from './scenario.ts';
+
+/**
+ * Every number a scenario can hold: what it counts, its range (what the reader may write, and what the solver scans),
+ * whose number it usually is when it stands there bare, and what it is called. Money ranges are in US dollars, distance
+ * ranges in miles; both are carried to the household's own units.
+ */
+export interface Spec {
+  readonly unit: Unit;
+  readonly min: number;
+  readonly max: number;
+  readonly integer?: true;
+  readonly mark: Mark;
+  /** In a household's words, lower case: "yearly cost of insurance". */
+  readonly words: string;
+}
+
+const spec = (unit: Unit, min: number, max: number, mark: Mark, words: string): Spec => ({
+  unit,
+  min,
+  max,
+  mark,
+  words,
+});
+const whole = (unit: Unit, min: number, max: number, mark: Mark, words: string): Spec => ({
+  ...spec(unit, min, max, mark, words),
+  integer: true,
+});
+
+export const HOUSEHOLD = {
+  distanceAYear: spec('distance a year', 1, 60_000, 'guess', 'distance driven a year'),
+  lookAhead: whole('months', 1, 240, 'guess', 'how far ahead we look'),
+  moneyEarns: spec('rate a year', 0, 0.5, 'guess', 'what the money would earn elsewhere'),
+  priceOfOwnHour: spec('money an hour', 0, 500, 'guess', 'price of one own hour'),
+  dayWithout: spec('money a day', 0, 500, 'guess', 'a day without a vehicle'),
+  cardRate: spec('rate a year', 0, 0.6, 'quoted', 'rate of the card that pays what savings do not'),
+  savings: spec('money', 0, 200_000, 'measured', 'savings for this'),
+  spareEachMonth: spec('money a month', 0, 20_000, 'guess', 'spare each month'),
+  pricesRise: spec('rate a year', -0.1, 0.3, 'guess', 'how prices rise'),
+  ownShare: spec('share', 0, 1, 'guess', 'share of later repairs done at home'),
+  partsShare: spec('share', 0, 1, 'guess', "parts as a share of a shop's bill"),
+  shopHour: spec('money an hour', 0, 500, 'guess', "a shop's price of one hour"),
+  tablePriceRatio: spec('factor', 0.1, 10, 'guess', "today's repair prices against the table's of 2019"),
+} as const satisfies Record<string, Spec>;
+
+export const RUNNING = {
+  year: whole('years', 1900, 2200, 'measured', 'model year'),
+  age: whole('years', 0, 100, 'measured', 'age'),
+  odometer: spec('distance', 0, 1_000_000, 'measured', 'odometer'),
+  priceWhenNew: spec('money', 500, 500_000, 'quoted', 'price when new'),
+  insurance: spec('money a year', 0, 30_000, 'quoted', 'yearly cost of insurance'),
+  registration: spec('money a year', 0, 10_000, 'quoted', 'yearly registration'),
+  inspection: spec('money a year', 0, 5_000, 'quoted', 'yearly inspection'),
+  tax: spec('money a year', 0, 20_000, 'quoted', 'yearly vehicle tax'),
+  due: whole('months', 0, 12, 'measured', 'months until due'),
+  parking: spec('money a month', 0, 5_000, 'quoted', 'parking a month'),
+  averageUpkeep: spec('money per distance', 0, 2, 'table', 'average scheduled upkeep'),
+  repairsFactor: spec('factor', 0, 10, 'guess', 'repairs against the average'),
+  priceRatio: spec('factor', 0, 10, 'table', "today's repair prices against the table's"),
+  typeFactor: spec('factor', 0.1, 3, 'table', 'repairs for its type and drive'),
+  perDollar: spec('factor', 0.000_001, 1_000_000, 'quoted', 'currency units per US dollar'),
+  repairsAYear: spec('money a year', 0, 50_000, 'guess', 'repairs a year'),
+  guaranteeMonths: whole('months', 0, 180, 'quoted', 'guarantee, months'),
+  guaranteeDistance: spec('distance', 0, 1_000_000, 'quoted', 'guarantee, distance'),
+  declineAYear: spec('rate a year', -0.2, 0.9, 'guess', 'how fast its value falls'),
+  declinePerDistance: spec('money per distance', 0, 5, 'guess', 'value lost by distance driven'),
+  pointMonth: whole('months', 0, 600, 'guess', 'month of a value'),
+  pointValue: spec('money', 0, 500_000, 'guess', 'value'),
+  floor: spec('money', 0, 100_000, 'guess', 'the least it ever brings'),
+  brandFactor: spec('share', 0.05, 1, 'guess', 'value against a clean title'),
+  sellingCost: spec('money', 0, 10_000, 'guess', 'cost of selling'),
+  sellingHours: spec('hours', 0, 200, 'guess', 'own hours of selling'),
+  sellingWeeks: spec('weeks', 0, 104, 'guess', 'weeks it takes to sell'),
+  economy: spec('economy', 0, 250, 'measured', 'energy economy'),
+  energyPrice: spec('money per energy', 0, 50, 'guess', 'price of energy'),
+} as const satisfies Record<string, Spec>;
+
+export const SALE = {
+  running: spec('money', 0, 200_000, 'quoted', 'private sale, running'),
+  asItStands: spec('money', 0, 200_000, 'quoted', 'sale as it stands'),
+  tradeIn: spec('money', 0, 200_000, 'quoted', 'trade-in as it stands'),
+  tradeInMended: spec('money', 0, 200_000, 'quoted', 'trade-in with the work done'),
+  scrap: spec('money', 0, 100_000, 'quoted', 'scrap value'),
+  storage: spec('money a day', 0, 500, 'quoted', 'storage a day'),
+  owed: spec('money', 0, 300_000, 'quoted', 'owed on the present loan'),
+} as const satisfies Record<string, Spec>;
+
+export const WORK = {
+  parts: spec('money', 0, 50_000, 'quoted', 'parts'),
+  hours: spec('hours', 0, 500, 'guess', 'own hours'),
+  shopPrice: spec('money', 0, 100_000, 'quoted', "a shop's price"),
+  canWait: whole('months', 0, 240, 'guess', 'months it can wait'),
+  chance: spec('share', 0, 1, 'guess', 'chance'),
+  lasts: whole('months', 1, 240, 'guess', 'months the patch holds'),
+  leftAMonth: spec('money a month', 0, 5_000, 'guess', 'cost of leaving it, a month'),
+  valueLost: spec('money', 0, 100_000, 'guess', 'taken off the sale price if left'),
+  buyerPays: spec('share', 0, 1, 'guess', 'share of the work a buyer pays for'),
+  daysWithout: spec('days', 0, 365, 'guess', 'days without the vehicle'),
+  spent: spec('money', 0, 500_000, 'measured', 'already spent'),
+  everyDistance: spec('distance', 100, 500_000, 'measured', 'due every'),
+  everyMonths: whole('months', 1, 240, 'measured', 'due every, months'),
+  sinceDistance: spec('distance', 0, 1_000_000, 'measured', 'driven since last done'),
+  sinceMonths: whole('months', 0, 1_200, 'measured', 'months since last done'),
+  lifeDistance: spec('distance', 100, 2_000_000, 'guess', 'typical life'),
+  lifeMonths: spec('months', 1, 1_200, 'guess', 'typical life, months'),
+  shape: spec('factor', 0.3, 12, 'guess', 'how sharply it wears out'),
+  runDistance: spec('distance', 0, 2_000_000, 'measured', 'already run'),
+  runMonths: spec('months', 0, 1_200, 'measured', 'already run, months'),
+  tow: spec('money', 0, 5_000, 'guess', 'tow'),
+  shareOfAverage: spec('share', 0, 1, 'guess', 'its share of average repairs'),
+} as const satisfies Record<string, Spec>;
+
+export const PURCHASE = {
+  price: spec('money', 0, 500_000, 'quoted', 'price'),
+  worthDayAfter: spec('money', 0, 500_000, 'guess', 'worth the day after'),
+  salesTax: spec('share', 0, 0.4, 'table', 'sales tax'),
+  rebate: spec('money', 0, 50_000, 'quoted', 'rebate'),
+  fee: spec('money', 0, 50_000, 'quoted', 'fee'),
+  apr: spec('rate a year', 0, 0.6, 'quoted', "the loan's rate"),
+  months: whole('months', 1, 180, 'quoted', 'months of the loan'),
+  monthsLeft: whole('months', 1, 180, 'quoted', 'months left of the present loan'),
+  downPayment: spec('money', 0, 500_000, 'quoted', 'down payment'),
+  firstPayment: whole('months', 1, 24, 'quoted', 'month of the first payment'),
+  lowRate: spec('rate a year', 0, 0.6, 'quoted', 'low rate instead of the rebate'),
+  inspectionBefore: spec('money', 0, 2_000, 'quoted', 'inspection before buying'),
+  catchUp: spec('money', 0, 20_000, 'guess', 'first-year catch-up'),
+  oneOff: spec('money', -100_000, 100_000, 'guess', 'one-off'),
+  oneOffMonth: whole('months', 0, 240, 'guess', 'month of the one-off'),
+} as const satisfies Record<string, Spec>;
+
+export const LEASE = {
+  startsFrom: spec('money', 500, 500_000, 'quoted', 'price the lease starts from'),
+  residual: spec('money', 0, 500_000, 'quoted', 'residual value of the lease'),
+  moneyFactor: spec('factor', 0, 0.02, 'quoted', 'lease interest (money factor)'),
+  months: whole('months', 1, 120, 'quoted', 'months of the lease'),
+  dueAtSigning: spec('money', 0, 100_000, 'quoted', 'due at signing'),
+  distanceAYear: spec('distance a year', 0, 60_000, 'quoted', 'distance the lease allows'),
+  overDistance: spec('money per distance', 0, 5, 'quoted', 'price of distance over the allowance'),
+  acquisitionFee: spec('money', 0, 10_000, 'quoted', 'acquisition fee'),
+  dispositionFee: spec('money', 0, 10_000, 'quoted', 'disposition fee'),
+  taxOnPayment: spec('share', 0, 0.4, 'table', 'tax on the lease payment'),
+  purchaseFee: spec('money', 0, 10_000, 'quoted', 'purchase fee at the end'),
+  earlyTermination: spec('money', 0, 100_000, 'quoted', 'ending the lease early'),
+} as const satisfies Record<string, Spec>;
+
+export const WITHOUT = {
+  aDay: spec('money a day', 0, 500, 'guess', 'a day of doing without'),
+  daysAMonth: spec('days', 0, 31, 'guess', 'days a month that need a ride'),
+} as const satisfies Record<string, Spec>;
