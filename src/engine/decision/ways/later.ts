@@ -90,7 +90,7 @@ const monthsOfSaving = (index: number, ctx: Context): number | null => {
         ? deal.payment.dueAtSigning + deal.payment.acquisitionFee
         : deal.price;
   const short = onTheDay - ctx.inputs.vehicle.sellsFor.asItStands - household.savings;
-  return short > 0 ? Math.ceil(short / household.spareEachMonth) : null;
+  return short > 0 ? Math.max(1, Math.ceil(short / household.spareEachMonth - 1e-9)) : null;
 };
 
 /** The ways that drive on with the work undone while saving for the replacement. */

@@ -1,0 +1,75 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type LedgerRow, ledgerTotal } from '../../src/engine/cashflow/ledger.ts';
+import { READINGS } from '../../src/engine/cashflow/posting.ts';
+import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
+import { evaluate } from '../../src/engine/decision/evaluate.ts';
+import { resultOf } from '../../src/engine/decision/results.ts';
+import { waysOf } from '../../src/engine/decision/ways/ways.ts';
+import { addCents, inUnits, NIL } from '../../src/engine/quantity/money.ts';
+import { anyInputs } from '../support/anyHousehold.ts';
+import { factsOf } from '../support/household.ts';
+
+describe('law 1: the ledger adds up', () => {
+  it('every total is the sum of its rows to the cent, by category and by year, in every reading', () => {
+    fc.assert(
+      fc.property(anyInputs, (inputs) => {
+        const ctx = contextOf(inputs, factsOf(inputs), EXPECTED);
+        for (const way of waysOf('to the cent', ctx).open) {
+          const result = resultOf(way.build(), ctx);
+          for (const reading of READINGS) {
+            const parts = (key: (row: LedgerRow) => string) => {
+              const groups = new Set(result.ledger.map(key));
+              const totals = [...groups].map((group) =>
+                ledgerTotal(
+                  result.ledger.filter((row) => key(row) === group),
+                  'present',
+                  reading,
+                ),
+              );
+              return addCents(NIL, ...totals);
+            };
+            expect(parts((row) => row.category)).toBe(result.netPresentCost[reading]);
+            expect(parts((row) => String(Math.ceil(row.month / 12)))).toBe(result.netPresentCost[reading]);
+          }
+        }
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('agrees with the unrounded evaluation of the same contracts within half a cent a row', () => {
+    fc.assert(
+      fc.property(anyInputs, (inputs) => {
+        const facts = factsOf(inputs);
+        const ctx = contextOf(inputs, facts, EXPECTED);
+        const plain = evaluate(inputs, EXPECTED, { facts, rounding: 'to the cent' });
+        waysOf('to the cent', ctx).open.forEach((way, i) => {
+          const result = resultOf(way.build(), ctx);
+          for (const reading of READINGS) {
+            const gap =
+              inUnits(result.netPresentCost[reading]) - (plain[i]?.netPresentCost[reading] as number);
+            expect(Math.abs(gap)).toBeLessThanOrEqual(0.005 * result.ledger.length + 1e-6);
+          }
+        });
+      }),
+      { numRuns: 30 },
+    );
+  });
+
+  it('with loans unrounded too, within a cent a row', () => {
+    fc.assert(
+      fc.property(anyInputs, (inputs) => {
+        const facts = factsOf(inputs);
+        const ctx = contextOf(inputs, facts, EXPECTED);
+        const plain = evaluate(inputs, EXPECTED, { facts, rounding: 'unrounded' });
+        waysOf('to the cent', ctx).open.forEach((way, i) => {
+          const result = resultOf(way.build(), ctx);
+          const gap = inUnits(result.netPresentCost.counted) - (plain[i]?.netPresentCost.counted as number);
+          expect(Math.abs(gap)).toBeLessThanOrEqual(0.01 * result.ledger.length + 0.01 * ctx.horizon);
+        });
+      }),
+      { numRuns: 30 },
+    );
+  });
+});

@@ -1,0 +1,96 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { type Pair, pairDifference } from '../../src/engine/decision/pair.ts';
+import { withInput } from '../../src/engine/scenario/change.ts';
+import type { Inputs } from '../../src/engine/scenario/inputs.ts';
+import { anyInputs } from '../support/anyHousehold.ts';
+import { factsOf } from '../support/household.ts';
+
+/** The sale as it stands, whatever the scenario calls it: with nothing to mend it goes privately. */
+const pairOf = (inputs: Inputs): Pair => ({
+  keep: 'keep',
+  replace:
+    inputs.workNeeded.length > 0
+      ? 'replace/small-hatchback/as-it-stands/as-it-stands'
+      : 'replace/small-hatchback/as-it-stands/private',
+});
+
+const D = (inputs: Inputs): number => pairDifference(inputs, factsOf(inputs), pairOf(inputs));
+
+/** Buyers who pay for work, or a price that falls by the shop price of what is undone, make a cost a receipt too. */
+const plainly = (inputs: Inputs): Inputs => ({
+  ...inputs,
+  workNeeded: inputs.workNeeded.map((job) => ({ ...job, buyerPays: 0 })),
+});
+
+const ONLY_KEEP = [
+  'vehicle.parkingAMonth',
+  'vehicle.averageUpkeep',
+  'vehicle.registration.aYear',
+  'vehicle.tax.aYear',
+  'vehicle.inspection.aYear',
+  'vehicle.averageRepairs.scale',
+  'vehicle.energy.price',
+  'vehicle.storageADay',
+  'workNeeded.0.parts',
+  'workNeeded.0.hours',
+  'workNeeded.0.notCured.chance',
+  'workNeeded.0.moreFound.chance',
+  'vehicle.components.0.parts',
+  'vehicle.components.0.tow',
+  'vehicle.upkeep.0.parts',
+];
+
+const ONLY_REPLACE = [
+  'replacement.0.price',
+  'replacement.0.salesTax',
+  'replacement.0.parkingAMonth',
+  'replacement.0.averageUpkeep',
+  'replacement.0.cover.aYear',
+  'replacement.0.registration.aYear',
+  'replacement.0.averageRepairs.scale',
+  'replacement.0.energy.price',
+  'replacement.0.inspectionBefore',
+  'replacement.0.catchUp',
+  'replacement.0.fees.0.amount',
+  'replacement.0.payment.apr',
+];
+
+const has = (inputs: Inputs, key: string): boolean =>
+  typeof key
+    .split('.')
+    .reduce<unknown>((tree, step) => (tree as Record<string, unknown> | undefined)?.[step], inputs) ===
+  'number';
+
+const valueAt = (inputs: Inputs, key: string): number =>
+  key.split('.').reduce<unknown>((tree, step) => (tree as Record<string, unknown>)[step], inputs) as number;
+
+/** Chances stay chances when they are raised. */
+const raised = (key: string, value: number): number =>
+  key.endsWith('chance')
+    ? Math.min(1, value + 0.2)
+    : value * 1.3 + (key.endsWith('apr') || key.endsWith('Tax') ? 0.01 : 1);
+
+describe('law 5: an added cost never helps the side that bears it', () => {
+  it.each(ONLY_KEEP)('keep: %s', (key) => {
+    fc.assert(
+      fc.property(anyInputs.map(plainly), (inputs) => {
+        fc.pre(has(inputs, key));
+        const change = D(withInput(inputs, key, raised(key, valueAt(inputs, key)))) - D(inputs);
+        expect(change).toBeLessThanOrEqual(1e-6);
+      }),
+      { numRuns: 40 },
+    );
+  });
+
+  it.each(ONLY_REPLACE)('replace: %s', (key) => {
+    fc.assert(
+      fc.property(anyInputs.map(plainly), (inputs) => {
+        fc.pre(has(inputs, key));
+        const change = D(withInput(inputs, key, raised(key, valueAt(inputs, key)))) - D(inputs);
+        expect(change).toBeGreaterThanOrEqual(-1e-6);
+      }),
+      { numRuns: 40 },
+    );
+  });
+});
