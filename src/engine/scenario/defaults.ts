@@ -25,7 +25,6 @@ const guess = (value: number, unit: string, why = 'our guess'): Default => ({
 });
 const nil = (unit: string, why: string): Default => guess(0, unit, why);
 const LEFT_OUT = 'not given, left out on both sides';
-const SAME = 'our guess; the same on both sides, so it cannot decide';
 
 export const DEFAULTS = {
   household: {
@@ -69,10 +68,10 @@ export const DEFAULTS = {
     sellingCost: nil('dollars', 'our guess'),
     sellingHours: guess(6, 'hours'),
     sellingWeeks: guess(3, 'weeks'),
-    milesPerGallon: guess(25, 'miles a US gallon', SAME),
-    pricePerGallon: guess(3.4, 'dollars a US gallon', SAME),
-    milesPerKWh: guess(3, 'miles a kWh', SAME),
-    pricePerKWh: guess(0.17, 'dollars a kWh', SAME),
+    milesPerGallon: guess(25, 'miles a US gallon'),
+    pricePerGallon: guess(3.4, 'dollars a US gallon'),
+    milesPerKWh: guess(3, 'miles a kWh'),
+    pricePerKWh: guess(0.17, 'dollars a kWh'),
     floorOfPrice: guess(0.05, 'of its price'),
   },
   vehicle: {

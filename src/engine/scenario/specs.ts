@@ -54,7 +54,7 @@ export const RUNNING = {
   tax: spec('money a year', 0, 20_000, 'quoted', 'yearly vehicle tax'),
   due: whole('months', 0, 12, 'measured', 'months until due'),
   parking: spec('money a month', 0, 5_000, 'quoted', 'parking a month'),
-  averageUpkeep: spec('money per distance', 0, 2, 'table', 'average scheduled upkeep'),
+  averageUpkeep: spec('money per distance', 0, 2, 'guess', 'average scheduled upkeep'),
   repairsFactor: spec('factor', 0, 10, 'guess', 'repairs against the average'),
   priceRatio: spec('factor', 0, 10, 'table', "today's repair prices against the table's"),
   typeFactor: spec('factor', 0.1, 3, 'table', 'repairs for its type and drive'),
@@ -113,7 +113,7 @@ export const WORK = {
 export const PURCHASE = {
   price: spec('money', 0, 500_000, 'quoted', 'price'),
   worthDayAfter: spec('money', 0, 500_000, 'guess', 'worth the day after'),
-  salesTax: spec('share', 0, 0.4, 'table', 'sales tax'),
+  salesTax: spec('share', 0, 0.4, 'quoted', 'sales tax'),
   rebate: spec('money', 0, 50_000, 'quoted', 'rebate'),
   fee: spec('money', 0, 50_000, 'quoted', 'fee'),
   apr: spec('rate a year', 0, 0.6, 'quoted', "the loan's rate"),
@@ -138,7 +138,7 @@ export const LEASE = {
   overDistance: spec('money per distance', 0, 5, 'quoted', 'price of distance over the allowance'),
   acquisitionFee: spec('money', 0, 10_000, 'quoted', 'acquisition fee'),
   dispositionFee: spec('money', 0, 10_000, 'quoted', 'disposition fee'),
-  taxOnPayment: spec('share', 0, 0.4, 'table', 'tax on the lease payment'),
+  taxOnPayment: spec('share', 0, 0.4, 'quoted', 'tax on the lease payment'),
   purchaseFee: spec('money', 0, 10_000, 'quoted', 'purchase fee at the end'),
   earlyTermination: spec('money', 0, 100_000, 'quoted', 'ending the lease early'),
 } as const satisfies Record<string, Spec>;

@@ -22,12 +22,24 @@ interface Completed {
   readonly unit: EnergyUnit;
 }
 
-const defaultPrice = (unit: EnergyUnit, pen: Pen, pump: PumpPrice | null): Fallback => {
+/** A guess says so; it adds that it cannot decide where that is so. */
+const guessed = (source: string, sameEnergy: boolean): string =>
+  sameEnergy ? `${source}; the same on both sides, so it cannot decide` : source;
+
+const defaultPrice = (
+  unit: EnergyUnit,
+  pen: Pen,
+  { pump, sameEnergy }: { readonly pump: PumpPrice | null; readonly sameEnergy: boolean },
+): Fallback => {
   const shared = pump && energyPriceIn(pump.price, pump.unit, unit);
   if (pump && shared !== null) return following(significant(shared, 6), `as given for ${pump.whose}`);
   const one = unit === 'kWh' ? D.pricePerKWh : D.pricePerGallon;
   const inDollars = unit === 'litre' ? significant(one.value / LITRES_PER_GALLON, 3) : one.value;
-  return { ...one, value: significant(inDollars * pen.units.perDollar, 6) };
+  return following(
+    significant(inDollars * pen.units.perDollar, 6),
+    guessed(one.source, sameEnergy),
+    one.mark,
+  );
 };
 
 /** Energy of one vehicle: its economy as stated, in the household's distance, and the price of one unit. */
@@ -35,7 +47,7 @@ export const completeEnergy = (
   fuel: SparseRunning['fuel'],
   powertrain: Powertrain,
   pen: Pen,
-  pump: PumpPrice | null,
+  shared: { readonly pump: PumpPrice | null; readonly sameEnergy: boolean },
 ): Completed => {
   const battery = powertrain === 'battery';
   const usual = usualForm(pen.units.distance, battery);
@@ -54,7 +66,7 @@ export const completeEnergy = (
     'fuel.economy',
     RUNNING.economy,
     stated && fuel?.economy ? { ...fuel.economy, value: stated.value } : undefined,
-    { value: significant(assumedValue, 3), source: one.source, mark: one.mark },
+    following(significant(assumedValue, 3), guessed(one.source, shared.sameEnergy), one.mark),
     { range: economyRange(form) },
   );
   const unit = form.energy;
@@ -65,7 +77,7 @@ export const completeEnergy = (
     'fuel.price',
     RUNNING.energyPrice,
     fuel?.price && { ...fuel.price, value: priced ?? fuel.price.value },
-    defaultPrice(unit, pen, pump),
+    defaultPrice(unit, pen, shared),
     { words: `price of a ${unit}`, range: { min: 0, max } },
   );
   return { energy: { stated: form.stated, economy, price }, unit };

@@ -3,6 +3,7 @@ import type { Component, UpkeepItem } from '../inputs.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenario.ts';
 import { WORK } from '../specs.ts';
+import { significant } from '../units.ts';
 import { following, type Pen } from './book.ts';
 import { completeCost, doneBy } from './work.ts';
 
@@ -30,16 +31,27 @@ const since = (
 ): { readonly sinceDistance: number; readonly sinceMonths: number } => {
   const { last_done: done, last_done_months_ago: ago } = item;
   const reading = typeof done === 'object' ? done : undefined;
-  const driven: Stated | undefined = reading && { ...reading, value: clocks.odometer - reading.value };
+  const driven: Stated | undefined = reading && {
+    ...reading,
+    value: significant(clocks.odometer - reading.value, 12),
+  };
   const pace = clocks.distanceAYear / 12;
   const byPace = 'worked out from the distance a year';
-  const distance = ago ? following(ago.value * pace, byPace) : following(everyDistance ?? 0, UNKNOWN);
+  const distance = ago
+    ? following(Math.round(ago.value * pace), byPace)
+    : following(everyDistance ?? 0, UNKNOWN);
   const months = driven
     ? following(Math.min(WORK.sinceMonths.max, Math.round(driven.value / pace)), byPace)
     : following(everyMonths ?? 0, UNKNOWN);
   return {
-    sinceDistance: pen.take('sinceDistance', 'last_done', WORK.sinceDistance, driven, distance),
-    sinceMonths: pen.take('sinceMonths', 'last_done_months_ago', WORK.sinceMonths, ago, months),
+    sinceDistance:
+      everyDistance === null
+        ? 0
+        : pen.take('sinceDistance', 'last_done', WORK.sinceDistance, driven, distance),
+    sinceMonths:
+      everyMonths === null
+        ? 0
+        : pen.take('sinceMonths', 'last_done_months_ago', WORK.sinceMonths, ago, months),
   };
 };
 

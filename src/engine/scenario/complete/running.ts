@@ -26,6 +26,8 @@ export interface Shared {
   /** The table's prices to today's, in dollars. */
   readonly priceRatio: Stated | undefined;
   readonly pump: PumpPrice | null;
+  /** No vehicle's economy is given, and all are driven alike: the guess cannot decide. */
+  readonly sameEnergy: boolean;
 }
 
 /** The four yearly bills' next due months, where the vehicle is kept; a bought one has none. */
@@ -44,9 +46,7 @@ export interface About {
   readonly due: Due | null;
 }
 
-type SparseBills = SparseRunning;
-
-const bills = (file: SparseBills, pen: Pen, due: Due | null) => {
+const bills = (file: SparseRunning, pen: Pen, due: Due | null) => {
   const nextDue = (key: string, name: keyof Due): number =>
     due
       ? pen.take(`${key}.nextDue`, `${name}_due`, RUNNING.due, due[name], D.due, {
@@ -101,6 +101,7 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
   const ratio = significant((priced * perDollar) / distanceRatio('miles', distance), 12);
   const upkeep = significant(UPKEEP_PER_MILE_2019[powertrain] * ratio, 12);
   const listed = file.upkeep !== undefined;
+  const upkeepKey = distance === 'km' ? 'upkeep_a_km' : 'upkeep_a_mile';
   const repairs = pen.at('averageRepairs', '');
   const ratioSource = shared.priceRatio
     ? shared.priceRatio.source || 'given in the scenario'
@@ -112,9 +113,9 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
       ? 0
       : pen.take(
           'averageUpkeep',
-          'upkeep',
+          upkeepKey,
           RUNNING.averageUpkeep,
-          undefined,
+          file[upkeepKey],
           following(upkeep, UPKEEP_SOURCE, 'table'),
         ),
     averageRepairs: {
@@ -130,7 +131,7 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
         'repairs_factor',
         RUNNING.priceRatio,
         undefined,
-        following(ratio, ratioSource, shared.priceRatio?.how ?? 'table'),
+        following(ratio, ratioSource, shared.priceRatio ? (shared.priceRatio.how ?? 'guess') : 'table'),
         wide,
       ),
       perDollar,
@@ -140,6 +141,7 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
         RUNNING.typeFactor,
         undefined,
         following(typeFactor, REPAIR_SOURCE, 'table'),
+        { isDefault: file.kind === undefined && file.powertrain === undefined },
       ),
       statedAYear: file.repairs_a_year
         ? repairs.take('statedAYear', 'repairs_a_year', RUNNING.repairsAYear, file.repairs_a_year)
@@ -181,12 +183,7 @@ export const completeRunning = (
   shared: Shared,
 ): { readonly costs: RunningCosts; readonly energyUnit: EnergyUnit } => {
   const { age, odometer, priceWhenNew, today, floor, due, name } = about;
-  const energy = completeEnergy(
-    file.fuel,
-    file.powertrain ?? 'combustion',
-    pen.at('energy', ''),
-    shared.pump,
-  );
+  const energy = completeEnergy(file.fuel, file.powertrain ?? 'combustion', pen.at('energy', ''), shared);
   const clocks = { odometer, ageMonths: age * 12, distanceAYear: shared.distanceAYear };
   const costs: RunningCosts = {
     age,

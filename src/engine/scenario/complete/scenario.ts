@@ -45,11 +45,14 @@ export const completeScenario = (file: Sparse, units: Units, today: string): Sce
   const date = file.date ?? today;
   const replacements = replacementsOf(file);
   const vehicles: readonly SparseRunning[] = [file.vehicle, ...replacements];
+  const sameEnergy =
+    vehicles.every((one) => !one.fuel?.economy) && new Set(vehicles.map((one) => one.powertrain)).size === 1;
   const household = completeHousehold(file, root);
   const sharedFor = (one: SparseRunning): Shared => ({
     distanceAYear: household.distanceAYear,
     priceRatio: file.household?.table_price_ratio,
     pump: sharedPump(one, vehicles, units),
+    sameEnergy,
   });
   const present = completeVehicle(file.vehicle, root, date, sharedFor(file.vehicle));
   const parts = present.vehicle.components.map((part) => part.name);

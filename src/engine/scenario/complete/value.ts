@@ -25,7 +25,7 @@ export const completeValue = (file: SparseRunning['value_falls'], pen: Pen, toda
   }
   const parts = file && 'value' in file ? { a_year: file } : file;
   const whole = file !== undefined && 'value' in file;
-  const perDistance = parts && 'a_km' in parts && parts.a_km ? 'a_km' : 'a_mile';
+  const perDistance = pen.units.distance === 'km' ? 'a_km' : 'a_mile';
   const stated =
     parts && perDistance in parts ? (parts as Record<string, typeof parts.a_year>)[perDistance] : undefined;
   return {

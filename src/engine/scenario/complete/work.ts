@@ -4,7 +4,7 @@ import type { DoneBy, Job, WorkCost } from '../inputs.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { JobFacts } from '../scenario.ts';
 import type { SparseJob } from '../schema/scenario.ts';
-import { WORK } from '../specs.ts';
+import { type Spec, WORK } from '../specs.ts';
 import { type Fallback, following, type Pen } from './book.ts';
 
 const D = DEFAULTS.work;
@@ -19,28 +19,23 @@ interface SparseCost {
 export const doneBy = (file: SparseCost & { readonly by?: DoneBy | undefined }): DoneBy =>
   file.by ?? (file.hours ? 'own' : 'shop');
 
-/** Parts, hours and a shop's price; what is missing is nil (a missing shop price: null), or as `like` has it. */
+/** Parts, hours and a shop's price; what is missing is nil (a shop's price: null), or as `like` has it. */
 export const completeCost = (
   file: SparseCost | undefined,
   pen: Pen,
   like?: Omit<WorkCost, 'by'>,
+  prefix = '',
 ): Omit<WorkCost, 'by'> => {
+  const words = (spec: Spec) => ({ words: `${prefix}${spec.words}` });
   const or = (value: number | undefined, nil: Fallback): Fallback =>
     value === undefined ? nil : following(value, 'the same again');
-  const shop =
-    file?.shop_price || (like && like.shopPrice !== null)
-      ? pen.take(
-          'shopPrice',
-          'shop_price',
-          WORK.shopPrice,
-          file?.shop_price,
-          or(like?.shopPrice ?? undefined, D.parts),
-        )
-      : null;
+  const take = (key: string, path: keyof SparseCost, spec: Spec, same: number | undefined): number =>
+    pen.take(key, path, spec, file?.[path], or(same, spec === WORK.hours ? D.hours : D.parts), words(spec));
+  const priced = file?.shop_price !== undefined || (like !== undefined && like.shopPrice !== null);
   return {
-    parts: pen.take('parts', 'parts', WORK.parts, file?.parts, or(like?.parts, D.parts)),
-    hours: pen.take('hours', 'hours', WORK.hours, file?.hours, or(like?.hours, D.hours)),
-    shopPrice: shop,
+    parts: take('parts', 'parts', WORK.parts, like?.parts),
+    hours: take('hours', 'hours', WORK.hours, like?.hours),
+    shopPrice: priced ? take('shopPrice', 'shop_price', WORK.shopPrice, like?.shopPrice ?? undefined) : null,
   };
 };
 
@@ -54,7 +49,7 @@ const chanceOf = (
   like?: Omit<WorkCost, 'by'>,
 ): Job['notCured'] => ({
   chance: pen.take('chance', 'chance', WORK.chance, file?.chance, none, { words }),
-  ...(file ? completeCost(file, pen, like) : (like ?? NOTHING)),
+  ...(file ? completeCost(file, pen, like, like ? 'second attempt: ' : 'more found: ') : (like ?? NOTHING)),
 });
 
 /** One job, complete. `components` are the names that `renews` may point at. */
@@ -75,8 +70,8 @@ export const completeJob = (
   const { patch, left } = file;
   const patchPen = pen.at('patch', 'patch', `patch of ${file.job}`);
   const leftPen = pen.at('left', 'left');
-  const again = pen.at('notCured', 'not_cured', `${file.job}, second attempt`);
-  const more = pen.at('moreFound', 'more_found', `${file.job}, more found`);
+  const again = pen.at('notCured', 'not_cured');
+  const more = pen.at('moreFound', 'more_found');
   const job: Job = {
     name: file.job,
     by: qualifiedOnly ? 'shop' : doneBy(file),
@@ -85,7 +80,7 @@ export const completeJob = (
     safety,
     immobilises: file.immobilises ?? (canWait === 0 && !safety),
     notCured: chanceOf(file.not_cured, again, D.chanceNotCured, 'chance that it does not cure it', cost),
-    moreFound: chanceOf(file.more_found, more, D.chanceMoreFound, 'chance'),
+    moreFound: chanceOf(file.more_found, more, D.chanceMoreFound, 'chance of finding more'),
     patch: patch
       ? {
           by: qualifiedOnly ? 'shop' : doneBy(patch),

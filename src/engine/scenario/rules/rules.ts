@@ -13,6 +13,7 @@ import {
 } from './replacement.ts';
 import {
   componentShares,
+  distanceKeys,
   fuelFits,
   fuelOnBothSides,
   salePrices,
@@ -36,8 +37,8 @@ export const applyRules = (raw: Raw): Verdict => {
   const qualified = qualifiedWork(raw);
   return {
     problems: [
-      ...[distanceGiven, currencyGiven, privateWords, yearKnown, valueTable, fuelFits].flatMap((rule) =>
-        rule(raw),
+      ...[distanceGiven, currencyGiven, privateWords, yearKnown, valueTable, distanceKeys, fuelFits].flatMap(
+        (rule) => rule(raw),
       ),
       ...sale.problems,
       ...componentShares(raw, DEFAULTS.work.shareOfAverage.value),

@@ -88,7 +88,7 @@ export const salePrices = (raw: Raw): { problems: Finding[]; warnings: Finding[]
   return { problems, warnings };
 };
 
-/** A list of values runs forward in time; decline by distance is in one unit. */
+/** A list of values runs forward in time. */
 export const valueTable = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((vehicle): Finding[] => {
     const at = [...vehicle, 'value_falls'];
@@ -115,17 +115,28 @@ export const valueTable = (raw: Raw): Finding[] =>
           remedy: 'Give values, or a percentage a year.',
         },
       ];
-    const other = raw.units.distance === 'miles' ? 'a_km' : 'a_mile';
-    if (!raw.has([...at, other])) return [];
-    return [
-      {
-        kind: 'wrong unit',
-        path: [...at, other],
-        message: `This file is in ${raw.units.distance}.`,
-        remedy: `Write "${other === 'a_km' ? 'a_mile' : 'a_km'}:".`,
-      },
-    ];
+    return [];
   });
+
+/** Money for a distance is in the file's own unit. */
+export const distanceKeys = (raw: Raw): Finding[] => {
+  const [own, other] = raw.units.distance === 'miles' ? ['a_mile', 'a_km'] : ['a_km', 'a_mile'];
+  const wrong = (path: Path, key: string): Finding[] =>
+    raw.has(path)
+      ? [
+          {
+            kind: 'wrong unit',
+            path,
+            message: `This file is in ${raw.units.distance}.`,
+            remedy: `Write "${key}:".`,
+          },
+        ]
+      : [];
+  return vehiclesOf(raw).flatMap((at) => [
+    ...wrong([...at, 'value_falls', other], own),
+    ...wrong([...at, `upkeep_${other}`], `upkeep_${own}`),
+  ]);
+};
 
 const wrongCurrency = (names: readonly string[], units: Units): boolean =>
   names.some((name) => ![units.currency.toLowerCase(), '$', '€', '£'].includes(name.toLowerCase()));

@@ -102,6 +102,8 @@ export const runningShape = (units: Units) => ({
     'Economy ("25 mpg", "7.5 l/100km") and the price of one gallon, litre or kWh.',
   ).optional(),
   upkeep: list(upkeepItem(units)).optional(),
+  upkeep_a_mile: num(RUNNING.averageUpkeep, units).optional(),
+  upkeep_a_km: num(RUNNING.averageUpkeep, units).optional(),
   components: list(component(units)).optional(),
   repairs_a_year: num(RUNNING.repairsAYear, units).optional(),
   repairs_factor: num(RUNNING.repairsFactor, units).optional(),
