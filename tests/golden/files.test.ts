@@ -1,12 +1,13 @@
-import { copyFileSync, mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdirSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { describe, expect, it } from 'vitest';
+import { SHORT } from '../terminal/scenario.ts';
 import { inFolder, inShell, stillworth } from './command.ts';
 
 /** A folder with a sound scenario, `mine.yaml`, in it. */
 const withScenario = (use: (folder: string) => void | Promise<void>): Promise<void> =>
   inFolder((folder) => {
-    copyFileSync('scenarios/short-form.yaml', join(folder, 'mine.yaml'));
+    writeFileSync(join(folder, 'mine.yaml'), SHORT);
     return use(folder);
   });
 
@@ -46,9 +47,7 @@ describe('what a run writes', () => {
         const refused = stillworth(folder, ['report', 'mine.yaml', '--out', out, '--force']);
         expect({ out, code: refused.code, printed: refused.out }).toEqual({ out, code: 2, printed: '' });
       }
-      expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe(
-        readFileSync('scenarios/short-form.yaml', 'utf8'),
-      );
+      expect(readFileSync(join(folder, 'mine.yaml'), 'utf8')).toBe(SHORT);
     }));
 
   it('does not begin before the folder is there', () =>

@@ -1,0 +1,144 @@
+import { describe, expect, it } from 'vitest';
+import { run } from '../../src/terminal/run.ts';
+import { SHORT } from './scenario.ts';
+import { type Given, world } from './world.ts';
+
+const ran = async (argv: readonly string[], given: Given = {}) => {
+  const made = world({ ...given, files: { 'mine.yaml': SHORT, ...given.files } });
+  const code = await run(argv, made.effects);
+  return { code, ...made };
+};
+
+describe('a run', () => {
+  it('prints help and version to standard output', async () => {
+    const help = await ran(['--help']);
+    expect(help).toMatchObject({ code: 0, told: '' });
+    expect(help.printed).toMatch(/^stillworth 1\.2\.3\n/);
+    expect(await ran(['--version'])).toMatchObject({ code: 0, told: '', printed: '1.2.3\n' });
+  });
+
+  it('tells misuse on standard error and where to find help', async () => {
+    const { code, printed, told } = await ran(['chekc', 'mine.yaml']);
+    expect({ code, printed, told }).toEqual({
+      code: 2,
+      printed: '',
+      told: 'There is no command "chekc". Did you mean "check"?\nAll there is: stillworth --help\n',
+    });
+  });
+
+  it.each(['check', 'report', 'costs'])('%s says what keeps it from reading', async (command) => {
+    expect(await ran([command, 'mine.yaml'], { readFails: 'EACCES' })).toMatchObject({
+      code: 2,
+      printed: '',
+      told: 'mine.yaml: permission denied\n',
+    });
+  });
+
+  it.each(['check', 'report', 'costs'])('%s tells every problem of a wrong scenario', async (command) => {
+    const wrong = 'miles_a_year: -1\nvehicle: 3\n';
+    const { code, printed, told, files } = await ran([command, 'mine.yaml'], {
+      files: { 'mine.yaml': wrong },
+    });
+    expect({ code, printed }).toEqual({ code: 1, printed: '' });
+    expect(told.split('\n').length).toBeGreaterThan(3);
+    for (const line of told.trimEnd().split('\n')) expect(line).toMatch(/^mine\.yaml:\d+:\d+: /);
+    expect([...files.keys()]).toEqual(['mine.yaml']);
+  });
+
+  it('checks, and counts what was given and what was not', async () => {
+    const { code, printed } = await ran(['check', 'mine.yaml']);
+    expect(code).toBe(0);
+    expect(printed).toMatch(/^mine\.yaml is in order: \d+ numbers given, \d+ taken from the defaults\.\n$/);
+  });
+
+  it('reports: the answer, a file, and where it is', async () => {
+    const { code, printed, files } = await ran(['report', 'mine.yaml']);
+    expect(code).toBe(0);
+    expect(printed).toMatch(/\n\nReport: mine\.html\n$/);
+    expect(printed.split('\n').length).toBeGreaterThan(5);
+    expect(files.get('mine.html')).toMatch(/^<!doctype html>[\s\S]*<\/html>\s*$/);
+  });
+
+  it('makes the first line stand out on a terminal, and only there', async () => {
+    const plain = await ran(['report', 'mine.yaml']);
+    const strong = await ran(['report', 'mine.yaml'], { colour: true });
+    expect(plain.printed).not.toContain('\u001b');
+    expect(strong.printed.replace('\u001b[1m', '').replace('\u001b[22m', '')).toBe(plain.printed);
+    expect(strong.printed.indexOf('\u001b[22m')).toBeLessThan(strong.printed.indexOf('\n'));
+  });
+
+  it('reads its input with -, and needs to be told where a report goes then', async () => {
+    expect(await ran(['check', '-'], { input: SHORT })).toMatchObject({ code: 0, told: '' });
+    expect(await ran(['report', '-'], { input: SHORT })).toMatchObject({ code: 2, printed: '' });
+    expect(await ran(['report', '-', '--json'], { input: SHORT })).toMatchObject({ code: 0, told: '' });
+    const named = await ran(['report', '-', '--out', 'a.html'], { input: SHORT });
+    expect(named.code).toBe(0);
+    expect(named.files.has('a.html')).toBe(true);
+  });
+
+  it('prints the decision as JSON and writes nothing', async () => {
+    const { code, printed, told, files } = await ran(['report', '--json', 'mine.yaml']);
+    expect({ code, told }).toEqual({ code: 0, told: '' });
+    const decision = JSON.parse(printed);
+    expect(decision.options[0]).toMatchObject({
+      id: expect.any(String),
+      netPresentCost: expect.stringMatching(/^-?\d+\.\d\d$/),
+      equivalentMonthlyCost: expect.stringMatching(/^-?\d+\.\d\d$/),
+    });
+    expect(decision.difference).toMatch(/^-?\d+\.\d\d$/);
+    expect([...files.keys()]).toEqual(['mine.yaml']);
+    expect(await ran(['report', '--json', 'mine.yaml', '--out', 'a'])).toMatchObject({
+      code: 2,
+      printed: '',
+    });
+  });
+
+  it('writes costs to standard output, or to a file that is not there yet', async () => {
+    const { printed } = await ran(['costs', 'mine.yaml']);
+    const filed = await ran(['costs', 'mine.yaml', '--out', 'a.csv']);
+    expect(filed).toMatchObject({ code: 0, printed: '' });
+    expect(filed.files.get('a.csv')).toBe(printed);
+    const there = { files: { 'a.csv': 'theirs' } };
+    expect(await ran(['costs', 'mine.yaml', '--out', 'a.csv'], there)).toMatchObject({ code: 2 });
+    const forced = await ran(['costs', 'mine.yaml', '--out', 'a.csv', '--force'], there);
+    expect(forced.files.get('a.csv')).toBe(printed);
+  });
+
+  it('starts a scenario where nothing stands', async () => {
+    const { code, files, printed } = await ran(['new', 'other.yaml']);
+    expect(code).toBe(0);
+    expect(printed).toContain('stillworth report other.yaml');
+    expect(await ran(['new', '-'])).toMatchObject({ code: 0, printed: files.get('other.yaml') });
+    const refused = await ran(['new', 'mine.yaml']);
+    expect(refused).toMatchObject({ code: 2, printed: '' });
+    expect(refused.told).toContain('mine.yaml: there is already a file of that name');
+    expect(refused.files.get('mine.yaml')).toBe(SHORT);
+  });
+
+  it('keeps private words and comments out of the report it writes', async () => {
+    const text = `# Only Wren knows.\nprivate: [household.mechanic]\n${SHORT}`;
+    const { files } = await ran(['report', 'mine.yaml'], { files: { 'mine.yaml': text } });
+    expect(files.get('mine.html')).not.toMatch(/Wren/);
+    expect(files.get('mine.html')).toContain('(private)');
+  });
+
+  it('ends quietly when nobody reads on, and loudly when its output cannot be written', async () => {
+    expect(await ran(['--help'], { printFails: 'EPIPE' })).toMatchObject({ code: 0, told: '' });
+    expect(await ran(['--help'], { printFails: 'ENOSPC' })).toMatchObject({
+      code: 2,
+      told: 'standard output: the disk is full; nothing was written\n',
+    });
+  });
+
+  it('owns up to its own faults', async () => {
+    const made = world({ files: { 'mine.yaml': SHORT } });
+    const broken = {
+      ...made.effects,
+      today: () => {
+        throw new TypeError('no calendar');
+      },
+    };
+    expect(await run(['check', 'mine.yaml'], broken)).toBe(3);
+    expect(made.told).toMatch(/^A fault of stillworth 1\.2\.3 itself[\s\S]*no calendar/);
+  });
+});
