@@ -1,0 +1,39 @@
+import type { Decision, OptionResult } from '../engine/decision/decision.ts';
+import { type Formats, formatsFor, span } from './format.ts';
+import { plain } from './markup/html.ts';
+import { withoutPrivate } from './privacy.ts';
+import {
+  decidingSentence,
+  notMoneySentence,
+  safetyFirst,
+  savingsSentence,
+  tipSentence,
+} from './words/facts.ts';
+import { costOf, disagreement, verdictText } from './words/verdict.ts';
+
+const wayLine = (d: Decision, option: OptionResult, format: Formats): string =>
+  `${option.label}: about ${costOf(d, option, format)} over ${span(d.horizon)}, in today's money; works out at ${format.round(
+    option.equivalentMonthlyCost.counted / 100,
+  )} a month.`;
+
+/**
+ * The answer in a few plain lines, safety first: the verdict, what each of the two best ways costs, what tips it, what
+ * is left of the savings, and what was not counted. Nothing marked private is in them.
+ */
+export const answerLines = (decision: Decision): string[] => {
+  const d = withoutPrivate(decision);
+  const format = formatsFor(d.facts);
+  const lines: (string | null)[] = [
+    ...safetyFirst(d),
+    disagreement(d),
+    verdictText(d, format),
+    d.bestKeep && wayLine(d, d.bestKeep, format),
+    d.bestReplace && wayLine(d, d.bestReplace, format),
+    ...(d.verdict.kind === 'none' ? d.closed.map((c) => `${c.label}: not open, because ${c.why}.`) : []),
+    tipSentence(d, format),
+    d.difference && decidingSentence(d),
+    savingsSentence(d, format),
+    notMoneySentence(d),
+  ];
+  return lines.filter((line) => line !== null).map((line) => plain(line).replace(/\s+/g, ' '));
+};

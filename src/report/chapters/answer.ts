@@ -1,0 +1,104 @@
+import { short } from '../charts/look.ts';
+import { type ReadingRow, readingsChart } from '../charts/readings.ts';
+import { day, span } from '../format.ts';
+import { type Html, html } from '../markup/html.ts';
+import { isPrivate } from '../privacy.ts';
+import { table } from '../tables/table.ts';
+import {
+  decidingSentence,
+  differenceWords,
+  noticesAt,
+  notMoneySentence,
+  ownHoursSentence,
+  safetyFirst,
+  savingsWords,
+  tipSentence,
+} from '../words/facts.ts';
+import { capital, type Sentence } from '../words/sentence.ts';
+import { costOf, disagreement, howMuchLess, lessAMonth, verdictSentence } from '../words/verdict.ts';
+import { READINGS, readingWords } from '../words/ways.ts';
+import { block, key, notes, type Page, paragraphs, pick } from './page.ts';
+
+const sentence = (s: Sentence): Html =>
+  html`${s.map((piece) => (typeof piece === 'string' ? piece : html`<strong>${piece.strong}</strong>`))}`;
+
+/** The three numbers a tired person looks for: how much less, a month, what is left of the savings. */
+const threeNumbers = ({ d, format }: Page): Html => {
+  const left = isPrivate(d.facts, 'savings_for_this')
+    ? null
+    : html`<div><dt>Savings left the day after</dt>${[
+        d.bestKeep &&
+          html`<dd>${key('keep')}${savingsWords(d.bestKeep.savingsAfter, format)} <span>if kept</span></dd>`,
+        d.bestReplace &&
+          html`<dd>${key('replace')}${savingsWords(d.bestReplace.savingsAfter, format)} <span>if handed on</span></dd>`,
+      ]}</div>`;
+  const who = d.verdict.cheaper === 'keep' ? 'if kept' : 'if handed on';
+  const less = d.difference
+    ? html`<div><dt>How much less</dt><dd class="big">${howMuchLess(d, format)}</dd><dd><span>${who}, over ${span(d.horizon)}</span></dd></div>
+<div><dt>A month</dt><dd class="big">${lessAMonth(d, format)}</dd><dd><span>less, ${who}</span></dd></div>`
+    : '';
+  return html`<dl class="three">${less}${left}</dl>\n`;
+};
+
+const readingsFigure = ({ d, format, figure }: Page): Html | null => {
+  const { bestKeep, bestReplace, difference } = d;
+  if (!bestKeep || !bestReplace || !difference) return null;
+  const rows: ReadingRow[] = READINGS.flatMap((reading) =>
+    ([bestKeep, bestReplace] as const).map((option) => ({
+      reading: capital(readingWords[reading]),
+      side: option.side === 'keep' ? ('keep' as const) : ('replace' as const),
+      cost: option.netPresentCost[reading] / 100,
+      words: `${costOf(d, option, format, reading)} ${option.side === 'keep' ? 'kept' : 'handed on'}`,
+    })),
+  );
+  const apart = READINGS.map((r) => `${readingWords[r]}, ${differenceWords(difference[r], format)}`);
+  return figure({
+    id: 'readings',
+    finding: d.verdict.readingsDisagree
+      ? 'The three ways of counting do not agree.'
+      : 'The three ways of counting agree.',
+    shows: `What each costs over ${span(d.horizon)}, in today's money.`,
+    told: `Pairs of bars. ${capital(apart.join('; '))}.`,
+    chart: (look) => readingsChart(rows, look),
+    table: table({
+      caption: 'The two best ways, counted three ways',
+      head: ['', short(bestKeep.label, 60), short(bestReplace.label, 60), 'Apart'],
+      rows: READINGS.map((r) => [
+        capital(readingWords[r]),
+        format.money(bestKeep.netPresentCost[r] / 100),
+        format.money(bestReplace.netPresentCost[r] / 100),
+        differenceWords(difference[r], format),
+      ]),
+    }),
+  });
+};
+
+/** What stands first: the title, what is unsafe, the verdict, three numbers, and how few numbers decide. */
+export const answerChapter = (page: Page): Html => {
+  const { d, format } = page;
+  const first = safetyFirst(d);
+  const disagree = disagreement(d);
+  return html`<section id="answer" aria-labelledby="title">
+<p class="dateline">${d.facts.invented && html`<span>An invented household</span> `}<span>${day(d.facts.date)}, looking ${span(d.horizon)} ahead</span></p>
+<h1 id="title">${d.facts.title}</h1>
+${block(
+  first.length === 0 ? null : html`<div class="first">${paragraphs(first)}</div>`,
+  disagree === null ? null : html`<p class="disagree">${disagree}</p>`,
+  html`<p class="lead">${sentence(verdictSentence(d, format))}</p>`,
+  threeNumbers(page),
+  html`<p>${[d.difference && decidingSentence(d), tipSentence(d, format), notMoneySentence(d)].filter((s) => s).join(' ')}</p>`,
+  notes(
+    pick(
+      d,
+      'household.priceOfOwnHour',
+      'household.lookAhead',
+      'household.moneyEarns',
+      'household.distanceAYear',
+    ),
+    format,
+  ),
+  readingsFigure(page),
+  paragraphs([...noticesAt(d, 'answer'), ...[ownHoursSentence(d, format)].filter((s) => s !== null)]),
+)}</section>
+`;
+};

@@ -1,0 +1,71 @@
+import type { Mark, Quantity } from '../../engine/scenario/scenario.ts';
+import { counted, inWords } from '../format.ts';
+import { html } from '../markup/html.ts';
+import { folded, table } from '../tables/table.ts';
+import { noticesAt } from '../words/facts.ts';
+import { markWords } from '../words/marks.ts';
+import { capital, listed } from '../words/sentence.ts';
+import { tipsNearestFirst } from '../words/tipping.ts';
+import { block, type Chapter, type Page, paragraphs } from './page.ts';
+
+const MARKS: readonly Mark[] = ['quoted', 'measured', 'guess', 'table'];
+const said: Readonly<Record<Mark, string>> = {
+  quoted: 'quoted',
+  measured: 'measured',
+  guess: 'our own guess',
+  table: 'from a table',
+};
+
+const assumptions = ({ format }: Page, caption: string, of: readonly Quantity[]) =>
+  table({
+    caption,
+    kind: 'wordy',
+    words: 4,
+    head: ['What', 'Value', 'Whose number', 'Where it comes from'],
+    rows: of.map((q) => [
+      q.label,
+      format.quantity(q),
+      html`<span class="mark ${q.mark}">${markWords[q.mark]}</span>${q.isDefault && html`<br><small>filled in</small>`}`,
+      html`${q.source}${q.note !== '' && html` <small>${q.note}</small>`}`,
+    ]),
+  });
+
+const groups: readonly (readonly [string, RegExp])[] = [
+  ['The household and its prices', /^household\./],
+  ['The vehicle we have', /^vehicle\./],
+  ['The work it needs', /^workNeeded\./],
+  ['What would replace it', /^replacement\./],
+  ['Doing without', /^doingWithout\./],
+];
+
+/** Whose numbers the answer rests on; every one of them, with its source. */
+export const assumedChapter = (page: Page): Chapter => {
+  const { d } = page;
+  const counts = MARKS.map(
+    (mark) => [d.quantities.filter((q) => q.mark === mark).length, said[mark]] as const,
+  );
+  const filled = d.quantities.filter((q) => q.isDefault).length;
+  const deciding = tipsNearestFirst(d)
+    .slice(0, 6)
+    .map((b) => b.quantity);
+  return {
+    id: 'assumed',
+    question: 'What did we take for granted?',
+    body: html`${block(
+      html`<p>Of ${counted(d.quantities.length, 'number')}, ${listed(
+        counts.filter(([n]) => n > 0).map(([n, words]) => `${inWords(n)} ${n === 1 ? 'is' : 'are'} ${words}`),
+      )}. ${filled === 0 ? 'None was filled in for us.' : `${capital(inWords(filled))} ${filled === 1 ? 'was' : 'were'} filled in because nobody gave a figure.`}</p>`,
+      paragraphs(noticesAt(d, 'assumptions')),
+      deciding.length === 0
+        ? null
+        : html`<h3>The ones that weigh most</h3>${assumptions(page, 'The numbers that weigh most', deciding)}`,
+      folded(
+        `All ${counted(d.quantities.length, 'number')}, and where each comes from`,
+        ...groups
+          .map(([name, like]) => [name, d.quantities.filter((q) => like.test(q.key))] as const)
+          .filter(([, of]) => of.length > 0)
+          .map(([name, of]) => html`<h3>${name}</h3>${assumptions(page, name, of)}`),
+      ),
+    )}`,
+  };
+};

@@ -1,0 +1,104 @@
+import type { ReplaceLater } from '../../engine/decision/decision.ts';
+import { economicLifeChart } from '../charts/economicLife.ts';
+import { replaceLaterChart } from '../charts/replaceLater.ts';
+import { calendar, counted, span, stepBeside } from '../format.ts';
+import { type Html, html } from '../markup/html.ts';
+import { table } from '../tables/table.ts';
+import { block, type Chapter, notes, type Page, pick } from './page.ts';
+
+const bestWords = ({ d }: Page, later: ReplaceLater): string => {
+  const { month } = later.best;
+  if (month === 0) return `For the ${later.name}, today is the cheapest day to change over.`;
+  if (month >= d.horizon)
+    return `For the ${later.name}, not changing over at all within ${span(d.horizon)} costs least.`;
+  const named = calendar(d.facts.date, month);
+  return `For the ${later.name}, changing over after ${counted(month, 'month')}${named && ` (${named})`} costs least.`;
+};
+
+const laterFigure = (page: Page, later: ReplaceLater): Html => {
+  const { d, format, figure } = page;
+  const rows = later.curve.map((p) => ({ month: p.month, cost: p.netPresentCost }));
+  const [now, never] = [rows[0]?.cost ?? 0, rows.at(-1)?.cost ?? 0];
+  const say = (units: number): string => format.round(units, stepBeside(units, now - never));
+  return figure({
+    id: `later-${later.replacement}`,
+    finding: bestWords(page, later),
+    shows: `What it costs over ${span(d.horizon)}, in today's money, to keep it until a month and change over then. Today skips the work it needs; any later month pays for it.`,
+    told: `A line from ${say(now)} for changing over today to ${say(never)} for never. ${bestWords(page, later)}`,
+    chart: (look) =>
+      replaceLaterChart(
+        rows,
+        {
+          now: `today: ${say(now)}`,
+          never: `never: ${say(never)}`,
+          best: `month ${later.best.month}: ${say(later.best.netPresentCost)}`,
+        },
+        look,
+      ),
+    table: table({
+      caption: `Changing over later: ${later.name}`,
+      head: ['After month', `Costs over ${span(d.horizon)}`],
+      rows: rows
+        .filter((r) => r.month % 6 === 0 || r.month === later.best.month || r.month === d.horizon)
+        .map((r) => [
+          r.month === 0 ? 'today' : r.month === d.horizon ? 'never' : r.month,
+          format.money(Math.round(r.cost)),
+        ]),
+    }),
+  });
+};
+
+const lifeFigure = ({ d, format, figure }: Page): Html | null => {
+  const life = d.economicLife;
+  if (life.curve.length < 2) return null;
+  const best = `${counted(life.best.months, 'month')}: ${format.round(life.best.averageCost)} a month`;
+  const still = life.best.months >= (life.curve.at(-1)?.months ?? 0);
+  const finding = still
+    ? `Owning the ${life.name} gets cheaper a month the longer it stays, as far as we look.`
+    : `Owning the ${life.name} costs least a month when it stays ${counted(life.best.months, 'month')}.`;
+  return figure({
+    id: 'life',
+    finding,
+    shows:
+      'Average cost of owning it, a month, by how many months it stays; what it would bring today is charged at the start.',
+    told: `A falling line${still ? '' : ' that rises again'}; its least is ${best}.`,
+    chart: (look) => economicLifeChart(life.curve, { best }, look),
+    table: table({
+      caption: `Average cost of owning: ${life.name}`,
+      head: ['Months', 'A month, on average'],
+      rows: life.curve
+        .filter((p) => p.months % 6 === 0 || p.months === life.best.months)
+        .map((p) => [p.months, format.money(Math.round(p.averageCost))]),
+    }),
+  });
+};
+
+/** When to let it go: the changing-over month that costs least, and the months over which owning it costs least. */
+export const whenChapter = (page: Page): Chapter => {
+  const { d, format } = page;
+  const best = d.bestReplace?.replacement;
+  const laters = d.replaceLater.toSorted(
+    (a, b) =>
+      Number(b.replacement === best) - Number(a.replacement === best) || a.replacement - b.replacement,
+  );
+  const [first, ...others] = laters;
+  return {
+    id: 'when',
+    question: 'When would be the time to let it go?',
+    body: html`${block(
+      html`<p>${first ? bestWords(page, first) : 'There is nothing to change over to, so the only question is how long to keep it.'} ${others.map((o) => `${bestWords(page, o)} `)}</p>`,
+      notes(
+        pick(
+          d,
+          'household.pricesRise.vehicles',
+          'vehicle.value.perYear',
+          'vehicle.sellsFor.running',
+          'vehicle.floor',
+        ),
+        format,
+      ),
+      first ? laterFigure(page, first) : null,
+      lifeFigure(page),
+    )}`,
+  };
+};

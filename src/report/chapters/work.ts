@@ -1,0 +1,60 @@
+import type { JobFacts } from '../../engine/scenario/scenario.ts';
+import { day, weekends } from '../format.ts';
+import { type Html, html } from '../markup/html.ts';
+import { cautionWords, DEFER } from '../words/cautions.ts';
+import { noticesAt } from '../words/facts.ts';
+import { capital, listed } from '../words/sentence.ts';
+import { block, type Chapter, type Page, paragraphs } from './page.ts';
+
+const terms = ({ d, format }: Page, index: number): string => {
+  const value = (what: string): number | undefined =>
+    d.quantities.find((q) => q.key === `workNeeded.${index}.${what}`)?.value;
+  const [parts, hours, shop] = [value('parts'), value('hours'), value('shopPrice')];
+  const own = d.facts.jobs[index]?.qualifiedOnly
+    ? []
+    : [
+        ...(parts === undefined ? [] : [`${format.money(parts)} in parts`]),
+        ...(hours === undefined ? [] : [`${hours} own hours (${weekends(hours)})`]),
+      ];
+  const there = shop === undefined ? '' : `${own.length === 0 ? '' : '; '}${format.money(shop)} at a shop`;
+  return own.length === 0 && there === '' ? '' : `${capital(listed(own))}${there}.`;
+};
+
+const remarks = ({ format }: Page, job: JobFacts): string =>
+  [
+    job.qualifiedOnly ? 'Only qualified work will do, so no own-hands price is shown.' : '',
+    job.firstTime
+      ? 'A first time at it: 1.5 to 2 times the hours in the book are common (common practice, no source).'
+      : '',
+    job.quoteEnds === '' ? '' : `The quote holds until ${day(job.quoteEnds)}.`,
+    job.someoneElsePays === ''
+      ? 'Nobody has said whether somebody else pays: a recall, a guarantee on earlier work, a service contract, an insurer.'
+      : `Does somebody else pay? ${capital(job.someoneElsePays)}.`,
+    job.alreadySpent > 0 ? `Already spent on it, doesn't count: ${format.money(job.alreadySpent)}.` : '',
+  ]
+    .filter((s) => s !== '')
+    .join(' ');
+
+const jobBlock = (page: Page, job: JobFacts, index: number): Html => {
+  const dangers = page.d.cautions.find((c) => c.job === job.name)?.dangers ?? job.dangers;
+  return block(
+    html`<h3>${capital(job.name)}</h3>`,
+    html`<p>${terms(page, index)} ${remarks(page, job)}</p>`,
+    dangers.length === 0
+      ? null
+      : html`<ul class="note care" aria-label="Take care: ${job.name}">${dangers.map((danger) => html`<li><b>${capital(danger.replace('-', ' '))}</b> ${cautionWords[danger]}</li>`)}</ul>`,
+  );
+};
+
+/** The work it needs, job by job, with what to take care of beside each. */
+export const workChapter = (page: Page): Chapter => {
+  const { jobs } = page.d.facts;
+  return {
+    id: 'work',
+    question: 'What does the work ask of us?',
+    body: html`${block(
+      html`<p>${jobs.length === 0 ? 'It needs no work now.' : `It needs ${listed(jobs.map((j) => j.name))}.`} ${jobs.length > 0 && DEFER}</p>`,
+      paragraphs(noticesAt(page.d, 'work')),
+    )}${jobs.map((job, i) => jobBlock(page, job, i))}`,
+  };
+};

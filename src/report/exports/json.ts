@@ -1,0 +1,143 @@
+import type {
+  BreakEven,
+  ByReading,
+  Decision,
+  LoanView,
+  OptionResult,
+  Swing,
+} from '../../engine/decision/decision.ts';
+import { type Cents, centsText } from '../../engine/quantity/money.ts';
+import type { Quantity } from '../../engine/scenario/scenario.ts';
+import { isPrivate, withoutPrivate } from '../privacy.ts';
+
+/** Amounts are decimal strings in the household's currency; costs positive, receipts negative. */
+const amounts = (of: ByReading<Cents>): Record<'counted' | 'cash' | 'shop', string> => ({
+  counted: centsText(of.counted),
+  cash: centsText(of.cash),
+  shop: centsText(of.shop),
+});
+
+const amount = (units: number): string => centsText(Math.round(units * 100) as Cents);
+
+const quantity = (q: Quantity) => ({
+  key: q.key,
+  path: q.path,
+  label: q.label,
+  unit: q.unit,
+  value: q.value,
+  mark: q.mark,
+  isDefault: q.isDefault,
+  source: q.source,
+  note: q.note,
+});
+
+const option = (o: OptionResult, savings: boolean) => ({
+  id: o.id,
+  side: o.side,
+  label: o.label,
+  work: o.work,
+  letGo: o.letGo,
+  replacement: o.replacement,
+  replaceMonth: o.replaceMonth,
+  netPresentCost: centsText(o.netPresentCost.counted),
+  netPresentCostCash: centsText(o.netPresentCost.cash),
+  netPresentCostShop: centsText(o.netPresentCost.shop),
+  equivalentMonthlyCost: centsText(o.equivalentMonthlyCost.counted),
+  equivalentMonthlyCostCash: centsText(o.equivalentMonthlyCost.cash),
+  equivalentMonthlyCostShop: centsText(o.equivalentMonthlyCost.shop),
+  costPerDistance: o.costPerDistance,
+  cashOnTheDay: centsText(o.cashOnTheDay),
+  ...(savings ? { savingsAfter: centsText(o.savingsAfter) } : {}),
+  hours: o.hours,
+  valueAtEnd: centsText(o.valueAtEnd),
+  owedAtEnd: centsText(o.owedAtEnd),
+});
+
+const breakEven = (b: BreakEven) => ({
+  key: b.quantity.key,
+  label: b.quantity.label,
+  unit: b.quantity.unit,
+  today: b.quantity.value,
+  status: b.status,
+  roots: b.roots,
+  slope: b.slope,
+});
+
+const swing = (s: Swing) => ({
+  key: s.quantity.key,
+  low: { value: s.low.value, difference: amount(s.low.difference) },
+  high: { value: s.high.value, difference: amount(s.high.difference) },
+});
+
+const payment = (p: LoanView) => ({
+  replacement: p.replacement,
+  name: p.name,
+  amountFinanced: centsText(p.amountFinanced),
+  payment: centsText(p.payment),
+  months: p.months,
+  noteRate: p.noteRate,
+  apr: p.apr,
+  totalOfPayments: centsText(p.totalOfPayments),
+  interest: centsText(p.interest),
+  monthsUnderWater: p.monthsUnderWater,
+  owedAtHorizon: centsText(p.owedAtHorizon),
+  longer: {
+    months: p.longer.months,
+    payment: centsText(p.longer.payment),
+    totalOfPayments: centsText(p.longer.totalOfPayments),
+  },
+});
+
+/**
+ * The whole decision as plain data, in the field's terms. `difference` is the cheapest replacement's net present cost
+ * less the cheapest keep's (positive: keeping is cheaper), null where a side has no open way; `crossing` is the month
+ * from which one side stays cheaper, null when it is so from the start or never; `breakEvens` give the input's own
+ * unit. Shares and rates are fractions, times whole months. Nothing marked private is in it.
+ */
+export const decisionJson = (decision: Decision) => {
+  const d = withoutPrivate(decision);
+  const savings = !isPrivate(d.facts, 'savings_for_this');
+  return {
+    stillworth: d.version,
+    title: d.facts.title,
+    date: d.facts.date,
+    currency: d.facts.currency,
+    distanceUnit: d.facts.distanceUnit,
+    horizon: d.horizon,
+    verdict: {
+      kind: d.verdict.kind,
+      cheaper: d.verdict.cheaper,
+      readingsDisagree: d.verdict.readingsDisagree,
+      settledBy: d.verdict.settledBy.map((b) => b.quantity.key),
+      deciding: d.verdict.deciding,
+    },
+    bestKeep: d.bestKeep?.id ?? null,
+    bestReplace: d.bestReplace?.id ?? null,
+    difference: d.difference && centsText(d.difference.counted),
+    differences: d.difference && amounts(d.difference),
+    crossing: d.crossing && { month: d.crossing.month, cheaper: d.crossing.then },
+    options: d.options.map((o) => option(o, savings)),
+    closed: d.closed,
+    breakEvens: d.breakEvens.map(breakEven),
+    swings: d.swings.map(swing),
+    ownHourTips: d.ownHourTips,
+    doubleHours: d.doubleHours === null ? null : centsText(d.doubleHours),
+    payments: d.payments.map(payment),
+    replaceLater: d.replaceLater.map((r) => ({
+      replacement: r.replacement,
+      name: r.name,
+      best: { month: r.best.month, netPresentCost: amount(r.best.netPresentCost) },
+      curve: r.curve.map((p) => ({ month: p.month, netPresentCost: amount(p.netPresentCost) })),
+    })),
+    economicLife: {
+      name: d.economicLife.name,
+      months: d.economicLife.best.months,
+      averageCost: amount(d.economicLife.best.averageCost),
+    },
+    sunk: { spent: centsText(d.sunk.spent), returns: centsText(d.sunk.returns) },
+    notices: d.notices,
+    cautions: d.cautions,
+    notMoney: d.facts.notMoney,
+    quantities: d.quantities.map(quantity),
+  };
+};

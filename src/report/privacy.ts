@@ -1,0 +1,71 @@
+import type { Decision } from '../engine/decision/decision.ts';
+import type { Facts } from '../engine/scenario/scenario.ts';
+
+const withoutPositions = (path: string): string =>
+  path.replace(/\[(\d+)\]/g, '.$1').replace(/\.\d+(?=\.|$)/g, '');
+
+/** True when a path of the scenario file, or anything it stands in, is marked private. */
+export const isPrivate = (facts: Facts, path: string): boolean => {
+  const plain = withoutPositions(path);
+  return facts.private.some((p) => {
+    const marked = withoutPositions(p);
+    const last = (s: string): string => s.split('.').at(-1) ?? s;
+    return (
+      plain === marked || plain.startsWith(`${marked}.`) || (!marked.includes('.') && last(plain) === marked)
+    );
+  });
+};
+
+/** Words that are private, each with what stands in for it. */
+const substitutes = (facts: Facts): readonly (readonly [string, string])[] => {
+  const words: readonly (readonly [path: string, word: string, instead: string])[] = [
+    ['household.mechanic', facts.mechanic, 'whoever does the work'],
+    ['household.partner', facts.partner, 'whoever shares the money'],
+    ['vehicle.what', facts.vehicleName, 'present vehicle'],
+    ...facts.replacementNames.map((name, i) => ['replacement.what', name, `replacement ${i + 1}`] as const),
+    ...facts.jobs.map((job, i) => ['work_needed.job', job.name, `job ${i + 1}`] as const),
+    ...facts.notMoney.map((text) => ['not_money', text, ''] as const),
+    ['title', facts.title, 'Mend it, or hand it on?'],
+    ['note', facts.note, ''],
+  ];
+  return words
+    .filter(([path, word]) => word.trim() !== '' && isPrivate(facts, path))
+    .map(([, word, instead]) => [word, instead] as const)
+    .toSorted((a, b) => b[0].length - a[0].length);
+};
+
+const swapWords = <T>(value: T, words: readonly (readonly [string, string])[]): T => {
+  if (typeof value === 'string')
+    return words.reduce<string>((text, [word, instead]) => text.replaceAll(word, instead), value) as T;
+  if (Array.isArray(value)) return value.map((v) => swapWords(v, words)) as T;
+  if (value === null || typeof value !== 'object') return value;
+  return Object.fromEntries(Object.entries(value).map(([k, v]) => [k, swapWords(v, words)])) as T;
+};
+
+/**
+ * The decision as it may be passed on: numbers marked private leave every list, lines of the ledger that come from
+ * them lose their words (their money stays, or no total would add up), and private words are replaced wherever they stand.
+ */
+export const withoutPrivate = (d: Decision): Decision => {
+  if (d.facts.private.length === 0) return d;
+  const shown = (q: { readonly path: string }): boolean => !isPrivate(d.facts, q.path);
+  const option = (o: Decision['options'][number]): Decision['options'][number] => ({
+    ...o,
+    ledger: o.ledger.map((r) => (shown(r) ? r : { ...r, what: 'kept private', path: '', reason: '' })),
+  });
+  const notMoney = isPrivate(d.facts, 'not_money') ? [] : d.facts.notMoney;
+  const cleared: Decision = {
+    ...d,
+    facts: { ...d.facts, notMoney },
+    quantities: d.quantities.filter(shown),
+    options: d.options.map(option),
+    bestKeep: d.bestKeep && option(d.bestKeep),
+    bestReplace: d.bestReplace && option(d.bestReplace),
+    breakEvens: d.breakEvens.filter((b) => shown(b.quantity)),
+    swings: d.swings.filter((s) => shown(s.quantity)),
+    breakEvenLine:
+      d.breakEvenLine && shown(d.breakEvenLine.x) && shown(d.breakEvenLine.y) ? d.breakEvenLine : null,
+    verdict: { ...d.verdict, settledBy: d.verdict.settledBy.filter((b) => shown(b.quantity)) },
+  };
+  return { ...swapWords(cleared, substitutes(d.facts)), version: d.version };
+};

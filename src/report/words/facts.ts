@@ -1,0 +1,79 @@
+import type { Decision, Notice } from '../../engine/decision/decision.ts';
+import type { Cents } from '../../engine/quantity/money.ts';
+import { counted, type Formats, inWords, number } from '../format.ts';
+import { isPrivate } from '../privacy.ts';
+import { capital } from './sentence.ts';
+import { tipsNearestFirst, tipWords } from './tipping.ts';
+
+/** What must be said above the money. Where nobody wrote it out, what is known of the vehicle says it. */
+export const safetyFirst = (d: Decision): readonly string[] => {
+  const said = d.notices.filter((n) => n.place === 'first').map((n) => n.text);
+  if (said.length > 0) return said;
+  if (d.facts.recallStop) return ['An open recall says not to drive it: call the maker; the remedy is free.'];
+  return d.facts.mayBeDriven === false ? ['It is not to be driven as it stands.'] : [];
+};
+
+export const noticesAt = (d: Decision, place: Notice['place']): readonly string[] =>
+  d.notices.filter((n) => n.place === place).map((n) => n.text);
+
+/** "3 of 21 numbers decide this; one is a guess." */
+export const decidingSentence = (d: Decision): string => {
+  const { count, guesses, of } = d.verdict.deciding;
+  if (count === 0)
+    return `None of ${number(of)} numbers decides this alone: none tips it within half of its value.`;
+  const which =
+    guesses === 0 ? 'none is a guess' : guesses === 1 ? 'one is a guess' : `${inWords(guesses)} are guesses`;
+  return `${number(count)} of ${number(of)} numbers ${count === 1 ? 'decides' : 'decide'} this; ${which}.`;
+};
+
+/** Savings after a way, never with a bare minus: "$1,100", "nothing, and $400 borrowed". */
+export const savingsWords = (left: Cents, format: Formats): string =>
+  left >= 0 ? format.round(left / 100) : `nothing, and ${format.round(-left / 100)} borrowed`;
+
+/** "Savings left the day after: $1,100 or nothing, …"; null when savings are private or no way is open. */
+export const savingsSentence = (d: Decision, format: Formats): string | null => {
+  if (isPrivate(d.facts, 'savings_for_this')) return null;
+  const each = [
+    d.bestKeep && `${savingsWords(d.bestKeep.savingsAfter, format)} if kept`,
+    d.bestReplace && `${savingsWords(d.bestReplace.savingsAfter, format)} if handed on`,
+  ].filter((s) => s !== null);
+  return each.length === 0 ? null : `Savings left the day after: ${each.join('; ')}.`;
+};
+
+/** "What would tip it first: …"; says so where nothing does. */
+export const tipSentence = (d: Decision, format: Formats): string | null => {
+  if (!d.difference) return null;
+  const [first] = tipsNearestFirst(d);
+  return first
+    ? `What would tip it first: ${tipWords(first, format)}.`
+    : 'No single number tips it anywhere in its range.';
+};
+
+export const notMoneySentence = (d: Decision): string | null =>
+  d.facts.notMoney.length === 0 ? null : `Not counted: ${d.facts.notMoney.join('; ')}.`;
+
+/** What one's own time does to the answer; null where no own hours are at stake. */
+export const ownHoursSentence = (d: Decision, format: Formats): string | null => {
+  if (!d.bestKeep || !d.bestReplace || d.bestKeep.hours.total + d.bestReplace.hours.total === 0) return null;
+  const priced = d.facts.hoursPriced ? '' : 'Own hours count as nothing here. ';
+  return d.ownHourTips === null
+    ? `${priced}At no price of an own hour does the answer tip.`
+    : `${priced}It tips when an own hour is worth about ${format.round(d.ownHourTips)}.`;
+};
+
+/** "keeping costs about $4,200 less", for a signed difference in cents. */
+export const differenceWords = (difference: Cents, format: Formats): string => {
+  if (difference === 0) return 'both cost the same';
+  return `${difference > 0 ? 'keeping' : 'replacing'} costs about ${format.round(Math.abs(difference) / 100)} less`;
+};
+
+/** What is already spent, which no way can get back. */
+export const sunkSentence = (d: Decision, format: Formats): string | null => {
+  if (d.sunk.spent === 0) return null;
+  const back =
+    d.sunk.returns === 0 ? '' : ` Returned, it would bring back ${format.money(d.sunk.returns / 100)}.`;
+  return `Already spent, doesn't count: ${format.money(d.sunk.spent / 100)}.${back}`;
+};
+
+export const monthsWords = (months: number): string => counted(months, 'month');
+export const capitalised = capital;

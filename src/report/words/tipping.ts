@@ -1,0 +1,32 @@
+import type { BreakEven, Decision } from '../../engine/decision/decision.ts';
+import type { Quantity } from '../../engine/scenario/scenario.ts';
+import { type Formats, percent, roundTo } from '../format.ts';
+
+/** Where it tips, to three significant digits: a root is never known better than the numbers around it. */
+export const tipAt = (q: Quantity, at: number, format: Formats): string => {
+  const step = at === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(at))) - 2);
+  const about = roundTo(at, q.integer ? Math.max(1, step) : step);
+  return format.quantity(q, about);
+};
+
+/** "42% more than today", "twice … " is left to the reader; '' where today's value is nil. */
+export const howFar = (distance: number | null): string =>
+  distance === null
+    ? 'from nothing today'
+    : `${percent(Math.abs(distance), 0)} ${distance < 0 ? 'less' : 'more'}`;
+
+/** Break-evens that tip somewhere, nearest to today's value first; those without a distance come last. */
+export const tipsNearestFirst = (d: Decision): readonly BreakEven[] => {
+  const nearest = (b: BreakEven): number =>
+    Math.min(...b.roots.map((r) => Math.abs(r.distance ?? Number.POSITIVE_INFINITY)));
+  return d.breakEvens
+    .filter((b) => b.roots.length > 0)
+    .toSorted((a, b) => nearest(a) - nearest(b) || (a.quantity.key < b.quantity.key ? -1 : 1));
+};
+
+/** "repairs nobody named, 2009 wagon: $2,690 a year instead of $1,900 a year (41% more)". */
+export const tipWords = (b: BreakEven, format: Formats): string => {
+  const [root] = b.roots;
+  if (!root) return `${b.quantity.label}: nowhere in its range`;
+  return `${b.quantity.label}: ${tipAt(b.quantity, root.at, format)} instead of ${format.quantity(b.quantity)} (${howFar(root.distance)})`;
+};

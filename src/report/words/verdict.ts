@@ -1,0 +1,109 @@
+import type { Decision, OptionResult, Reading } from '../../engine/decision/decision.ts';
+import { type Formats, span, stepBeside, stepOf } from '../format.ts';
+import { capital, listed, plainText, type Sentence, strong } from './sentence.ts';
+import { tipAt } from './tipping.ts';
+import { keeping, READINGS, readingWords, replacing } from './ways.ts';
+
+/** Two ways within this share of the cheaper one's cost are "about even" in prose. */
+const ABOUT_EVEN = 0.01;
+
+type Winner = 'keep' | 'replace' | 'even';
+
+const units = (cents: number): number => cents / 100;
+
+/** Who is cheaper in one reading, or that nobody is. */
+export const winner = (d: Decision, reading: Reading): Winner => {
+  if (!d.difference || !d.bestKeep || !d.bestReplace) return 'even';
+  const less = Math.min(d.bestKeep.netPresentCost[reading], d.bestReplace.netPresentCost[reading]);
+  if (Math.abs(d.difference[reading]) <= ABOUT_EVEN * Math.abs(less)) return 'even';
+  return d.difference[reading] > 0 ? 'keep' : 'replace';
+};
+
+/** How much less the cheaper way costs, "$4,200"; the step is that of the difference itself. */
+export const howMuchLess = (d: Decision, format: Formats, reading: Reading = 'counted'): string =>
+  format.round(Math.abs(units(d.difference?.[reading] ?? 0)));
+
+/** The same a month: the two equivalent monthly costs apart. */
+export const lessAMonth = (d: Decision, format: Formats): string => {
+  const apart =
+    (d.bestReplace?.equivalentMonthlyCost.counted ?? 0) - (d.bestKeep?.equivalentMonthlyCost.counted ?? 0);
+  return format.round(Math.abs(units(apart)));
+};
+
+/** What a way costs, to the digits its difference from the other lets one see. */
+export const costOf = (
+  d: Decision,
+  option: OptionResult,
+  format: Formats,
+  reading: Reading = 'counted',
+): string => {
+  const total = units(option.netPresentCost[reading]);
+  const step = d.difference ? stepBeside(total, units(d.difference[reading])) : stepOf(total) / 10;
+  return format.round(total, Math.max(1, step));
+};
+
+const hands = (d: Decision): string => {
+  if ((d.bestKeep?.hours.total ?? 0) <= 0) return '';
+  return d.facts.mechanic === '' ? ' with own hands doing the work' : ` if ${d.facts.mechanic} does the work`;
+};
+
+/** "; about $2,100 less at shop prices too": the all-shop reading, where it agrees or is a wash. */
+const atShopPrices = (d: Decision, format: Formats): string => {
+  if (!d.difference || (d.bestKeep?.hours.total ?? 0) <= 0) return '';
+  const there = winner(d, 'shop');
+  if (there === 'even') return '; about even at shop prices';
+  if (there !== d.verdict.cheaper) return '';
+  return `; about ${howMuchLess(d, format, 'shop')} less at shop prices`;
+};
+
+/** Said before the verdict where the three readings disagree; null where they agree. */
+export const disagreement = (d: Decision): string | null => {
+  if (!d.verdict.readingsDisagree || !d.difference) return null;
+  const cheaperIn = (side: 'keep' | 'replace'): readonly string[] =>
+    READINGS.filter((r) =>
+      side === 'keep' ? (d.difference?.[r] ?? 0) > 0 : (d.difference?.[r] ?? 0) < 0,
+    ).map((r) => readingWords[r]);
+  const [keep, replace] = [cheaperIn('keep'), cheaperIn('replace')];
+  if (keep.length === 0 || replace.length === 0) return null;
+  return `Who does the work decides this. With ${listed(keep)}, keeping costs less; with ${listed(replace)}, handing it on does.`;
+};
+
+const settling = (d: Decision, format: Formats): string => {
+  const [first] = d.verdict.settledBy;
+  const root = first?.roots[0];
+  if (!first || !root) return '';
+  return ` What would settle it: ${first.quantity.label}. It tips at ${tipAt(first.quantity, root.at, format)}; today's ${format.quantity(first.quantity)} is nobody's quote.`;
+};
+
+const onlyWay = (d: Decision, option: OptionResult, what: string, format: Formats): Sentence => [
+  `${capital(what)} is the only way open: it costs `,
+  strong(`about ${costOf(d, option, format)}`),
+  ` over ${span(d.horizon)}, in today's money (${format.round(units(option.equivalentMonthlyCost.counted))} a month).`,
+];
+
+/** The answer in one sentence, or two. */
+export const verdictSentence = (d: Decision, format: Formats): Sentence => {
+  const { kind, cheaper } = d.verdict;
+  if (kind === 'none')
+    return [strong('No way is open'), ' as things stand. What closes each one is said below.'];
+  if (kind === 'keepOnly' && d.bestKeep) return onlyWay(d, d.bestKeep, keeping(d), format);
+  if (kind === 'replaceOnly' && d.bestReplace) return onlyWay(d, d.bestReplace, replacing(d), format);
+  const over = ` over ${span(d.horizon)}`;
+  if (cheaper === 'same') return [strong('The two cost the same'), `${over}.${settling(d, format)}`];
+  const what = cheaper === 'keep' ? keeping(d) : replacing(d);
+  if (kind === 'close') {
+    return [
+      strong('Too close to call.'),
+      ` On today's numbers ${what} costs about ${howMuchLess(d, format)} less${over} (${lessAMonth(d, format)} a month).${settling(d, format)}`,
+    ];
+  }
+  const closing = d.verdict.readingsDisagree ? '' : atShopPrices(d, format);
+  return [
+    `${capital(what)} costs `,
+    strong(`about ${howMuchLess(d, format)} less`),
+    `${over} (${lessAMonth(d, format)} a month)${hands(d)}${closing}.`,
+  ];
+};
+
+/** The verdict without its weights: for the terminal and for tests. */
+export const verdictText = (d: Decision, format: Formats): string => plainText(verdictSentence(d, format));
