@@ -16,7 +16,8 @@ export { perPeriod, type Rate, realRate } from './engine/quantity/rate.ts';
 
 // 2 scenario: a file's text in, complete inputs or problems out.
 export type { Inputs } from './engine/scenario/inputs.ts';
-export { parseScenario, startingScenario } from './engine/scenario/parse.ts';
+export { parseScenario } from './engine/scenario/parse.ts';
+export { startingScenario } from './engine/scenario/starting.ts';
 export { type Problem, problemText } from './engine/scenario/problems.ts';
 export type { Facts, Quantity, Scenario } from './engine/scenario/scenario.ts';
 

@@ -1,4 +1,4 @@
-import { startingScenario } from '../../engine/scenario/parse.ts';
+import { startingScenario } from '../../engine/scenario/starting.ts';
 import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
 import { systemCode, trouble } from '../trouble.ts';
