@@ -14,9 +14,9 @@ describe('law 1: the ledger adds up', () => {
   it('every total is the sum of its rows to the cent, by category and by year, in every reading', () => {
     fc.assert(
       fc.property(anyInputs, (inputs) => {
-        const ctx = contextOf(inputs, factsOf(inputs), EXPECTED);
-        for (const way of waysOf('to the cent', ctx).open) {
-          const result = resultOf(way.build(), ctx);
+        const ctx = contextOf(inputs, factsOf(inputs), EXPECTED, 'to the cent');
+        for (const way of waysOf(ctx).open) {
+          const result = resultOf(way.build(ctx), ctx);
           for (const reading of READINGS) {
             const parts = (key: (row: LedgerRow) => string) => {
               const groups = new Set(result.ledger.map(key));
@@ -42,10 +42,10 @@ describe('law 1: the ledger adds up', () => {
     fc.assert(
       fc.property(anyInputs, (inputs) => {
         const facts = factsOf(inputs);
-        const ctx = contextOf(inputs, facts, EXPECTED);
+        const ctx = contextOf(inputs, facts, EXPECTED, 'to the cent');
         const plain = evaluate(inputs, EXPECTED, { facts, rounding: 'to the cent' });
-        waysOf('to the cent', ctx).open.forEach((way, i) => {
-          const result = resultOf(way.build(), ctx);
+        waysOf(ctx).open.forEach((way, i) => {
+          const result = resultOf(way.build(ctx), ctx);
           for (const reading of READINGS) {
             const gap =
               inUnits(result.netPresentCost[reading]) - (plain[i]?.netPresentCost[reading] as number);
@@ -61,10 +61,10 @@ describe('law 1: the ledger adds up', () => {
     fc.assert(
       fc.property(anyInputs, (inputs) => {
         const facts = factsOf(inputs);
-        const ctx = contextOf(inputs, facts, EXPECTED);
+        const ctx = contextOf(inputs, facts, EXPECTED, 'to the cent');
         const plain = evaluate(inputs, EXPECTED, { facts, rounding: 'unrounded' });
-        waysOf('to the cent', ctx).open.forEach((way, i) => {
-          const result = resultOf(way.build(), ctx);
+        waysOf(ctx).open.forEach((way, i) => {
+          const result = resultOf(way.build(ctx), ctx);
           const gap = inUnits(result.netPresentCost.counted) - (plain[i]?.netPresentCost.counted as number);
           expect(Math.abs(gap)).toBeLessThanOrEqual(0.01 * result.ledger.length + 0.01 * ctx.horizon);
         });

@@ -1,19 +1,21 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
 import { type Pair, pairDifference } from '../../src/engine/decision/pair.ts';
-import { withInput } from '../../src/engine/scenario/change.ts';
+import type { Way } from '../../src/engine/decision/ways/way.ts';
+import { waysOf } from '../../src/engine/decision/ways/ways.ts';
 import type { Inputs } from '../../src/engine/scenario/inputs.ts';
+import { withInput } from '../../src/engine/scenario/lens.ts';
 import { anyInputs } from '../support/anyHousehold.ts';
 import { factsOf } from '../support/household.ts';
 
-/** The sale as it stands, whatever the scenario calls it: with nothing to mend it goes privately. */
-const pairOf = (inputs: Inputs): Pair => ({
-  keep: 'keep',
-  replace:
-    inputs.workNeeded.length > 0
-      ? 'replace/small-hatchback/as-it-stands/as-it-stands'
-      : 'replace/small-hatchback/as-it-stands/private',
-});
+/** Mending and keeping against the sale as it stands (with nothing to mend it goes privately). */
+const pairOf = (inputs: Inputs): Pair => {
+  const { open } = waysOf(contextOf(inputs, factsOf(inputs), EXPECTED, 'unrounded'));
+  const sale = inputs.workNeeded.length > 0 ? 'as-it-stands' : 'private';
+  const way = (id: string): Way => open.find((one) => one.id === id) as Way;
+  return { keep: way('keep'), replace: way(`replace/small-hatchback/as-it-stands/${sale}`) };
+};
 
 const D = (inputs: Inputs): number => pairDifference(inputs, factsOf(inputs), pairOf(inputs));
 

@@ -35,7 +35,8 @@ export const renewalIncrements = (
   const half = 1 - (dF[1] ?? 0) / 2;
   for (let i = 1; i <= n; i++) {
     let sum = failsWithin(installed, run, i * step) + ((dF[1] ?? 0) / 2) * (M[i - 1] as number);
-    for (let j = 2; j <= i; j++) sum += (dF[j] as number) * 0.5 * ((M[i - j] as number) + (M[i - j + 1] as number));
+    for (let j = 2; j <= i; j++)
+      sum += (dF[j] as number) * 0.5 * ((M[i - j] as number) + (M[i - j + 1] as number));
     M[i] = sum / half;
   }
   return Float64Array.from(

@@ -1,11 +1,5 @@
 import { type LeaseTerms, lease } from '../cashflow/contracts/lease.ts';
-import {
-  type LoanFlows,
-  loanFlows,
-  loanPayments,
-  owedAt,
-  type Rounding,
-} from '../cashflow/contracts/loan.ts';
+import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../cashflow/contracts/loan.ts';
 import { type PurchaseTerms, purchase, purchaseFigures } from '../cashflow/contracts/purchase.ts';
 import { oneOff } from '../cashflow/contracts/recurring.ts';
 import { marketValue } from '../cashflow/contracts/value.ts';
@@ -66,7 +60,7 @@ export const purchaseLoan = (
   payment: LoanPayment,
   terms: PurchaseTerms,
   financing: Financing,
-  rounding: Rounding,
+  ctx: Context,
 ): LoanFlows =>
   loanFlows(
     {
@@ -76,7 +70,7 @@ export const purchaseLoan = (
       firstPaymentMonth: payment.firstPayment,
       delayInterest: payment.interestDuringDelay ? 'charged' : 'free',
     },
-    rounding,
+    ctx.rounding,
   );
 
 /** Buying or leasing a replacement at the end of `month` and running it to the horizon. */
@@ -85,7 +79,6 @@ export const bought = (
   month: number,
   brought: Brought,
   financing: Financing,
-  rounding: Rounding,
   ctx: Context,
 ): Bought => {
   const offer = ctx.inputs.replacement[index] as Replacement;
@@ -93,7 +86,7 @@ export const bought = (
   const path = ctx.inputs.replacement.length === 1 ? 'replacement' : `replacement[${index}]`;
   return offer.payment.kind === 'lease'
     ? leased(offer, offer.payment, name, path, month, ctx)
-    : owned(offer, name, path, month, brought, financing, rounding, ctx);
+    : owned(offer, name, path, month, brought, financing, ctx);
 };
 
 const worth =
@@ -117,7 +110,6 @@ const owned = (
   month: number,
   brought: Brought,
   financing: Financing,
-  rounding: Rounding,
   ctx: Context,
 ): Bought => {
   const terms = purchaseTerms(offer, brought, financing, ctx.vehiclePriceLevel(month));
@@ -128,7 +120,7 @@ const owned = (
     reason,
   });
   const loan =
-    offer.payment.kind === 'loan' ? purchaseLoan(offer, offer.payment, terms, financing, rounding) : null;
+    offer.payment.kind === 'loan' ? purchaseLoan(offer, offer.payment, terms, financing, ctx) : null;
   const contracts = [purchase(line, path, terms, month), ...around(offer, name, path, month, ctx)];
   if (loan) {
     const paid = line('loan', 'loan payment', `${path}.loan`, 'monthly, as the loan says');

@@ -13,21 +13,23 @@ interface Found {
 }
 
 /**
- * The schema's ranges are wide (a price may be millions), and the answer lies near today's value, so a wide range is
- * scanned in two: up to four times today's value, and the rest.
+ * The schema's ranges are wide (a price may be half a million), and what a reader asks about lies near today's value:
+ * of the 200 points of a scan, most go to the stretch up to four times today's value, and the rest beyond it.
  */
-const stretches = ({ min, max, value }: Quantity): [number, number][] => {
+const stretches = ({ min, max, value }: Quantity): { low: number; high: number; points: number }[] => {
   const near = value > 0 ? value * 4 : max;
   return near > min && near < max / 2
     ? [
-        [min, near],
-        [near, max],
+        { low: min, high: near, points: 140 },
+        { low: near, high: max, points: 60 },
       ]
-    : [[min, max]];
+    : [{ low: min, high: max, points: 200 }];
 };
 
 const continuous = (quantity: Quantity, f: DifferenceAt): { status: BreakEvenStatus; found: Found[] } => {
-  const scans: Crossings[] = stretches(quantity).map(([low, high]) => crossings(f, low, high));
+  const scans: Crossings[] = stretches(quantity).map(({ low, high, points }) =>
+    crossings(f, low, high, points),
+  );
   if (scans.every((scan) => scan.status === 'always')) return { status: 'always', found: [] };
   const found = scans.flatMap((scan) => scan.roots);
   return { status: statusOf(found.length), found };
@@ -56,13 +58,9 @@ const sideAbove = (at: number, next: number, integer: boolean, f: DifferenceAt):
 
 /**
  * Where the answer tips when one number moves and all others stay: every root in the schema's range, the nearest to
- * today's value first. Integer inputs are tried at every value. Null where D is not defined over the range (a way
- * closes), or the number does not touch D at all.
+ * today's value first. Integer inputs are tried at every value.
  */
-export const breakEvenOf = (quantity: Quantity, f: DifferenceAt): BreakEven | null => {
-  const slope = slopeAt(quantity, f);
-  if (!Number.isFinite(f(quantity.min)) || !Number.isFinite(f(quantity.max)) || !Number.isFinite(slope))
-    return null;
+export const breakEvenOf = (quantity: Quantity, f: DifferenceAt): BreakEven => {
   const { status, found } = quantity.integer ? whole(quantity, f) : continuous(quantity, f);
   const sorted = [...found].sort((a, b) => a.at - b.at);
   const roots = sorted
@@ -73,7 +71,7 @@ export const breakEvenOf = (quantity: Quantity, f: DifferenceAt): BreakEven | nu
       above: sideAbove(at, sorted[i + 1]?.at ?? quantity.max, quantity.integer, f),
     }))
     .sort((a, b) => Math.abs(a.at - quantity.value) - Math.abs(b.at - quantity.value));
-  return { quantity, status, roots, slope };
+  return { quantity, status, roots, slope: slopeAt(quantity, f) };
 };
 
 /** D's change per unit of the quantity at today's value, from a small step either way within the range. */

@@ -1,3 +1,4 @@
+import type { Rounding } from '../cashflow/contracts/loan.ts';
 import type { WorkPrices } from '../cashflow/contracts/work.ts';
 import { type Levels, priceLevels } from '../cashflow/levels.ts';
 import { smoothLevel } from '../quantity/month.ts';
@@ -13,6 +14,8 @@ export interface Context {
   readonly inputs: Inputs;
   readonly facts: Facts;
   readonly future: Future;
+  /** `to the cent` for the ledger, `unrounded` for a solver. */
+  readonly rounding: Rounding;
   /** H in months. */
   readonly horizon: number;
   readonly distanceAMonth: number;
@@ -27,7 +30,7 @@ export interface Context {
 }
 
 /** Reads the shared part of the inputs once for all contracts. */
-export const contextOf = (inputs: Inputs, facts: Facts, future: Future): Context => {
+export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding: Rounding): Context => {
   const { household } = inputs;
   const rise = household.pricesRise;
   const horizon = household.lookAhead;
@@ -45,6 +48,7 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future): Context
     inputs,
     facts,
     future,
+    rounding,
     horizon,
     distanceAMonth: household.distanceAYear / 12,
     levels,

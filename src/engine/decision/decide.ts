@@ -1,6 +1,6 @@
 import { addCents, NIL, toCents } from '../quantity/money.ts';
-import { withInput } from '../scenario/change.ts';
 import type { Inputs } from '../scenario/inputs.ts';
+import { withInput } from '../scenario/lens.ts';
 import type { Quantity, Scenario } from '../scenario/scenario.ts';
 import { breakEvenPeriod } from '../valuation/breakEvenPeriod.ts';
 import { breakEvenOf, type DifferenceAt, nearestTip } from './breakEven.ts';
@@ -16,6 +16,7 @@ import { swingOf, widthOf } from './swings.ts';
 import { presentEconomicLife, replaceLaterCurve } from './timing.ts';
 import { verdictOf } from './verdict.ts';
 import { laterPlan } from './ways/later.ts';
+import type { Way } from './ways/way.ts';
 import { waysOf } from './ways/ways.ts';
 import { whatIfs } from './whatIf.ts';
 
@@ -35,10 +36,9 @@ const sensitivityOf = (scenario: Scenario, pair: Pair): Sensitivity => {
     ({ key }: Quantity): DifferenceAt =>
     (value) =>
       D(withInput(inputs, key, value));
-  const breakEvens = quantities.flatMap((quantity) => breakEvenOf(quantity, at(quantity)) ?? []);
+  const breakEvens = quantities.map((quantity) => breakEvenOf(quantity, at(quantity)));
   const swings = quantities
     .map((quantity) => swingOf(quantity, at(quantity)))
-    .filter((swing) => Number.isFinite(widthOf(swing)))
     .sort((a, b) => widthOf(b) - widthOf(a));
   const x = quantities.find(({ key }) => key === DISTANCE);
   const y = swings.find(({ quantity }) => quantity.key !== DISTANCE && !quantity.integer)?.quantity;
@@ -61,7 +61,7 @@ const crossingOf = (keep: OptionResult, replace: OptionResult): Decision['crossi
 const bestLater = (ctx: Context, curves: Decision['replaceLater'], taken: ReadonlySet<string>): Plan[] =>
   curves
     .filter(({ best }) => best.month > 0 && best.month < ctx.horizon)
-    .map(({ replacement, best }) => laterPlan(replacement, best.month, 'to the cent', ctx))
+    .map(({ replacement, best }) => laterPlan(replacement, best.month, ctx))
     .filter((plan) => !taken.has(plan.id));
 
 /** The loan of each replacement, in its cheapest way. */
@@ -83,15 +83,18 @@ const paymentsOf = (plans: readonly Plan[], results: readonly OptionResult[], ct
  */
 export const decide = (scenario: Scenario, version: string): Decision => {
   const { inputs, facts, quantities } = scenario;
-  const ctx = contextOf(inputs, facts, EXPECTED);
-  const ways = waysOf('to the cent', ctx);
-  const plans = ways.open.map((way) => way.build());
-  const replaceLater = inputs.replacement.map((_, index) => replaceLaterCurve(index, ctx));
+  const ctx = contextOf(inputs, facts, EXPECTED, 'to the cent');
+  const smooth: Context = { ...ctx, rounding: 'unrounded' };
+  const ways = waysOf(ctx);
+  const plans = ways.open.map((way) => way.build(ctx));
+  const replaceLater = inputs.replacement.map((_, index) => replaceLaterCurve(index, smooth));
   const later = bestLater(ctx, replaceLater, new Set(plans.map((plan) => plan.id)));
   const options = [...plans, ...later].map((plan) => resultOf(plan, ctx));
   const bestKeep = cheapest(options, 'keep');
   const bestReplace = cheapest(options, 'replace');
-  const pair = bestKeep && bestReplace ? { keep: bestKeep.id, replace: bestReplace.id } : null;
+  const wayOf = (best: OptionResult | null): Way | undefined => ways.open.find(({ id }) => id === best?.id);
+  const [keep, replace] = [wayOf(bestKeep), wayOf(bestReplace)];
+  const pair = keep && replace ? { keep, replace } : null;
   const difference = bestKeep && bestReplace ? differenceOf(bestKeep, bestReplace) : null;
   const sensitivity: Sensitivity = pair
     ? sensitivityOf(scenario, pair)
@@ -119,7 +122,7 @@ export const decide = (scenario: Scenario, version: string): Decision => {
       : { doubleHours: null, ifNotCured: null, shopFrom: [], atLoanRate: null }),
     payments,
     replaceLater,
-    economicLife: presentEconomicLife(ctx),
+    economicLife: presentEconomicLife(smooth),
     sunk: {
       spent: addCents(
         NIL,

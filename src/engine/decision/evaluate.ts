@@ -131,8 +131,8 @@ export const evaluatePlan = (plan: Plan, ctx: Context): Evaluated => {
  * @returns the open ways in a settled order; costs positive, receipts negative, months 0..H, in currency units
  */
 export const evaluate = (inputs: Inputs, future: Future, setting: Setting): Evaluated[] => {
-  const ctx = contextOf(inputs, setting.facts, future);
-  return waysOf(setting.rounding, ctx)
+  const ctx = contextOf(inputs, setting.facts, future, setting.rounding);
+  return waysOf(ctx)
     .open.filter((way) => !setting.only || setting.only.includes(way.id))
-    .map((way) => evaluatePlan(way.build(), ctx));
+    .map((way) => evaluatePlan(way.build(ctx), ctx));
 };

@@ -1,14 +1,8 @@
-import {
-  type LoanFlows,
-  loanFlows,
-  loanPayments,
-  owedAt,
-  type Rounding,
-} from '../cashflow/contracts/loan.ts';
+import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../cashflow/contracts/loan.ts';
 import { oneOff } from '../cashflow/contracts/recurring.ts';
 import { brokenValue, marketValue, netOfSelling } from '../cashflow/contracts/value.ts';
 import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
-import type { RunningCosts } from '../scenario/inputs.ts';
+import type { PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
 import type { Context } from './context.ts';
 import { jobShopPrice, neededWork, properlyDoneIn, renewedBy, type Treatments } from './neededWork.ts';
 import { runningCosts } from './runningCosts.ts';
@@ -16,15 +10,18 @@ import { runningCosts } from './runningCosts.ts';
 /** The channels by which the present vehicle can go on the day of the decision. */
 export type LetGo = 'private' | 'trade-in' | 'as it stands' | 'scrap';
 
-/** One way of letting it go today: what it brings, what it costs, and its hours. */
+/** One way of letting it go today. What it brings stands in the inputs, under `price`. */
 export interface Offer {
   readonly letGo: LetGo;
   readonly mended: boolean;
-  readonly price: number;
+  readonly price: keyof PresentVehicle['sellsFor'];
   readonly path: string;
   /** Sold privately: its cost, own hours and the weeks it takes, still insured. */
   readonly privately: boolean;
 }
+
+/** What an offer brings; 0 where nobody put a price on it. */
+export const priceOf = (offer: Offer, ctx: Context): number => ctx.inputs.vehicle.sellsFor[offer.price] ?? 0;
 
 /** Every way of letting it go that somebody has put a price on. */
 export const offersToday = (ctx: Context): Offer[] => {
@@ -34,27 +31,28 @@ export const offersToday = (ctx: Context): Offer[] => {
   const add = (
     letGo: LetGo,
     mended: boolean,
-    price: number | null,
+    price: Offer['price'],
     key: string,
     privately: boolean,
   ): void => {
-    if (price !== null) offers.push({ letGo, mended, price, path: `vehicle.sells_for.${key}`, privately });
+    if (sellsFor[price] !== null)
+      offers.push({ letGo, mended, price, path: `vehicle.sells_for.${key}`, privately });
   };
   if (needsWork) {
-    add('as it stands', false, sellsFor.asItStands, 'as_it_stands', true);
-    add('private', true, sellsFor.running, 'running', true);
-    add('trade-in', true, sellsFor.tradeInMended, 'trade_in_mended', false);
+    add('as it stands', false, 'asItStands', 'as_it_stands', true);
+    add('private', true, 'running', 'running', true);
+    add('trade-in', true, 'tradeInMended', 'trade_in_mended', false);
   } else {
     // With nothing to mend it stands as it runs.
-    add('private', false, sellsFor.running, 'running', true);
+    add('private', false, 'running', 'running', true);
   }
-  add('trade-in', false, sellsFor.tradeIn, 'trade_in', false);
-  add('scrap', false, sellsFor.scrap, 'scrap', false);
+  add('trade-in', false, 'tradeIn', 'trade_in', false);
+  add('scrap', false, 'scrap', 'scrap', false);
   return offers;
 };
 
 /** A present loan's flows; null when nothing is owed. */
-export const presentLoan = (ctx: Context, rounding: Rounding): LoanFlows | null => {
+export const presentLoan = (ctx: Context): LoanFlows | null => {
   const { loan } = ctx.inputs.vehicle;
   if (!loan || loan.owed === 0) return null;
   return loanFlows(
@@ -65,7 +63,7 @@ export const presentLoan = (ctx: Context, rounding: Rounding): LoanFlows | null 
       firstPaymentMonth: 1,
       delayInterest: 'free',
     },
-    rounding,
+    ctx.rounding,
   );
 };
 
@@ -89,14 +87,14 @@ const sale =
 export const letGoToday = (offer: Offer, ctx: Context): Contract[] => {
   const { selling, cover } = ctx.inputs.vehicle;
   const line = saleLine(`sold: ${offer.letGo}`, offer.path, 'the one receipt for it, on the day');
-  if (!offer.privately) return [sale(line, 0, offer.price, 0, 0, 0)];
+  if (!offer.privately) return [sale(line, 0, priceOf(offer, ctx), 0, 0, 0)];
   const insured = saleLine(
     'insured while for sale',
     'vehicle.selling.weeks',
     'the weeks a private sale takes',
   );
   return [
-    sale(line, 0, offer.price, selling.cost, selling.hours, ctx.work.ownHour),
+    sale(line, 0, priceOf(offer, ctx), selling.cost, selling.hours, ctx.work.ownHour),
     oneOff(insured, 0, (cover.aYear * selling.weeks) / 52),
   ];
 };

@@ -12,7 +12,7 @@ import { laterPlan } from './ways/later.ts';
 export const replaceLaterCurve = (index: number, ctx: Context): ReplaceLater => {
   const curve = Array.from({ length: ctx.horizon + 1 }, (_, month) => ({
     month,
-    netPresentCost: presentCostOf(laterPlan(index, month, 'unrounded', ctx), ctx).counted,
+    netPresentCost: presentCostOf(laterPlan(index, month, ctx), ctx).counted,
   }));
   return {
     replacement: index,

@@ -44,7 +44,6 @@ const withNothingCured = (inputs: Inputs): Inputs => ({
 /** D with a shop taking over from month m: own hands in both courses up to it, a shop from then on. */
 const shopFrom = (inputs: Inputs, facts: Facts, pair: Pair): Decision['shopFrom'] => {
   const both = evaluatePair(inputs, facts, pair);
-  if (!both) return [];
   const rate = effective(inputs.household.moneyEarns);
   const cost = (flows: (typeof both)['keep']['flows'], from: number): number =>
     flows.counted.reduce(
@@ -62,7 +61,7 @@ const shopFrom = (inputs: Inputs, facts: Facts, pair: Pair): Decision['shopFrom'
 /** The loan rate of the replacement in the pair, if the household's money is said to earn more than it. */
 const dearerMoney = (inputs: Inputs, replacement: number | null): number | null => {
   const deal = replacement === null ? undefined : inputs.replacement[replacement];
-  if (!deal || deal.payment.kind !== 'loan') return null;
+  if (deal?.payment.kind !== 'loan') return null;
   const effectiveRate = (1 + deal.payment.apr / 12) ** 12 - 1;
   return inputs.household.moneyEarns > effectiveRate ? effectiveRate : null;
 };

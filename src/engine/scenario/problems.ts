@@ -65,11 +65,15 @@ export const showValue = (value: unknown): string => {
   return safe.length > 40 ? `${safe.slice(0, 37)}...` : safe;
 };
 
+/** The message with the value it is about, unless it shows it already. */
+const withValue = ({ message, value }: Problem): string =>
+  value === undefined || message.includes(value) ? message : message.replace(/\.$/, ` (${value}).`);
+
 /** One line of text: `file:line:column: path: what is wrong. What to do.` */
 export const problemText = (file: string, problem: Problem): string => {
   const where = `${file}:${problem.line}:${problem.column}:`;
   const path = problem.path === '' ? '' : ` ${problem.path}:`;
-  return `${where}${path} ${problem.message} ${problem.remedy}`.trimEnd();
+  return `${where}${path} ${withValue(problem)} ${problem.remedy}`.trimEnd();
 };
 
 /** In the order of the text. */

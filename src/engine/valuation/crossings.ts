@@ -107,10 +107,11 @@ const scan = (f: Fn, low: number, high: number, points: number, limits: Threshol
     last = k;
   });
 
+  const size = (k: number): number => Math.abs(ys[Math.min(Math.max(k, 0), points - 1)] as number);
   for (let k = 1; k < points - 1; k++) {
-    const [before, here, after] = [ys[k - 1], ys[k], ys[k + 1]].map((y) => Math.abs(y as number));
     const sameSign = signs[k] !== 0 && signs[k - 1] === signs[k] && signs[k + 1] === signs[k];
-    if (sameSign && (here as number) <= (before as number) && (here as number) < (after as number)) {
+    const dips = size(k) <= size(k - 1) && size(k) < size(k + 1);
+    if (sameSign && dips && mayReachZero(size, k)) {
       found.push(...followDip(f, x(k - 1), x(k + 1), high - low, limits));
     }
   }
@@ -124,6 +125,18 @@ const refine = (f: Fn, a: number, b: number, range: number, { unit }: Thresholds
   const aside = Math.max(1e-12 * range, 8 * Number.EPSILON * Math.abs(at));
   const sides = [f(Math.max(a, at - aside)), f(at), f(Math.min(b, at + aside))];
   return { at, kind: sides.every((y) => Math.abs(y) < unit) ? 'root' : 'jump' };
+};
+
+/**
+ * Whether a dip at scan point k could go down to zero between the points: a curve bent upwards stays above the lines
+ * through the points on either side of it, carried on towards k. (Ripples of rounding are not worth following.)
+ */
+const mayReachZero = (size: (k: number) => number, k: number): boolean => {
+  const fromLeft = size(k - 1) - Math.max(0, size(k - 2) - size(k - 1));
+  const fromRight = size(k + 1) - Math.max(0, size(k + 2) - size(k + 1));
+  return (
+    Math.min(fromLeft, fromRight) - Math.abs(size(k - 1) - size(k)) - Math.abs(size(k + 1) - size(k)) <= 0
+  );
 };
 
 /** Golden section towards the least |f| between a and b, where f has one sign at both ends. */

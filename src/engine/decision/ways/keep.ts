@@ -1,4 +1,4 @@
-import { owedAt, type Rounding } from '../../cashflow/contracts/loan.ts';
+import { owedAt } from '../../cashflow/contracts/loan.ts';
 import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
 import { mayWait, type Treatment, type Treatments } from '../neededWork.ts';
@@ -13,10 +13,9 @@ export const keepPlan = (
   label: string,
   work: Plan['work'],
   treatments: Treatments,
-  rounding: Rounding,
   ctx: Context,
 ): Plan => {
-  const loan = presentLoan(ctx, rounding);
+  const loan = presentLoan(ctx);
   return {
     id,
     side: 'keep',
@@ -42,7 +41,7 @@ export const treatmentsOf = (ctx: Context, choose: (i: number) => Treatment): Tr
 export const allDone = (ctx: Context): Treatments => treatmentsOf(ctx, () => 'done');
 
 /** The ways that keep it: mended, patched, or with left undone what can wait. */
-export const keepWays = (rounding: Rounding, ctx: Context): Ways => {
+export const keepWays = (ctx: Context): Ways => {
   const { workNeeded } = ctx.inputs;
   const open: Way[] = [];
   const closed: ClosedWay[] = [];
@@ -54,7 +53,7 @@ export const keepWays = (rounding: Rounding, ctx: Context): Ways => {
         id,
         side: 'keep',
         label,
-        build: () => keepPlan(id, label, work, treatments, rounding, ctx),
+        build: (at) => keepPlan(id, label, work, treatments, at),
       });
   };
   add('keep', workNeeded.length > 0 ? 'Mend it and keep it' : 'Keep it', 'mended', allDone(ctx));

@@ -1,4 +1,4 @@
-import { owedAt, type Rounding } from '../../cashflow/contracts/loan.ts';
+import { owedAt } from '../../cashflow/contracts/loan.ts';
 import { type Bought, bought, NOTHING_BROUGHT } from '../bought.ts';
 import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
@@ -23,29 +23,21 @@ import type { Way, Ways } from './way.ts';
  * Keeping to the end of month k, then replacing. k = 0 sells as it stands and skips the needed work; from k = 1 it is
  * done, save what can wait beyond k; k = H never replaces.
  */
-export const laterPlan = (index: number, month: number, rounding: Rounding, ctx: Context): Plan => {
+export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
   const id = `later/${replacementIds(ctx.facts.replacementNames)[index]}/${month}`;
   const name = ctx.facts.replacementNames[index] as string;
   const label = `Keep it for ${month} months, then get the ${name}`;
-  if (month >= ctx.horizon)
-    return { ...keepPlan(id, label, 'mended', allDone(ctx), rounding, ctx), side: 'later' };
+  if (month >= ctx.horizon) return { ...keepPlan(id, label, 'mended', allDone(ctx), ctx), side: 'later' };
   const treatments = treatmentsOf(ctx, (i) => {
     const job = ctx.inputs.workNeeded[i];
     return job && mayWait(job, Math.max(1, month)) ? 'wait' : 'done';
   });
-  const loan = presentLoan(ctx, rounding);
+  const loan = presentLoan(ctx);
   const payoff = loan ? owedAt(loan, month) : 0;
   const standing = treatmentsOf(ctx, () => 'wait');
   const at0 = month === 0;
   const proceeds = at0 ? ctx.inputs.vehicle.sellsFor.asItStands : presentValueAt(treatments, month, ctx);
-  const next: Bought = bought(
-    index,
-    month,
-    { ...NOTHING_BROUGHT, payoff, proceeds },
-    'as offered',
-    rounding,
-    ctx,
-  );
+  const next: Bought = bought(index, month, { ...NOTHING_BROUGHT, payoff, proceeds }, 'as offered', ctx);
   const offer = offersToday(ctx).find((o) => !o.mended && o.privately);
   const old =
     at0 && offer
@@ -56,7 +48,7 @@ export const laterPlan = (index: number, month: number, rounding: Rounding, ctx:
     side: 'later',
     label,
     replacement: index,
-    work: treatments.includes('wait') ? 'left' : 'mended',
+    work: at0 ? 'skipped' : treatments.includes('wait') ? 'left' : 'mended',
     letGo: at0 ? 'as it stands' : 'private',
     replaceMonth: month,
     contracts: [...old, ...payOff(loan, month), ...next.contracts],
@@ -94,7 +86,7 @@ const monthsOfSaving = (index: number, ctx: Context): number | null => {
 };
 
 /** The ways that drive on with the work undone while saving for the replacement. */
-export const drivingOnWays = (rounding: Rounding, ctx: Context): Ways => {
+export const drivingOnWays = (ctx: Context): Ways => {
   const open: Way[] = [];
   const closed: ClosedWay[] = [];
   const most = drivableUndone(ctx);
@@ -116,7 +108,7 @@ export const drivingOnWays = (rounding: Rounding, ctx: Context): Ways => {
         id,
         side: 'later',
         label,
-        build: () => ({ ...laterPlan(index, saving, rounding, ctx), id, label }),
+        build: (at) => ({ ...laterPlan(index, saving, at), id, label }),
       });
   });
   return { open, closed };

@@ -1,4 +1,3 @@
-import type { Rounding } from '../../cashflow/contracts/loan.ts';
 import { bought } from '../bought.ts';
 import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
@@ -10,7 +9,7 @@ import { capital, letGoWords, replacementIds, slug } from './names.ts';
 import type { Way, Ways } from './way.ts';
 
 /** The ways that replace it today: each replacement, with each way of letting the old one go. */
-export const replaceNowWays = (rounding: Rounding, ctx: Context): Ways => {
+export const replaceNowWays = (ctx: Context): Ways => {
   const { replacement } = ctx.inputs;
   const ids = replacementIds(ctx.facts.replacementNames);
   const open: Way[] = [];
@@ -36,9 +35,9 @@ export const replaceNowWays = (rounding: Rounding, ctx: Context): Ways => {
           id,
           side: 'replace',
           label,
-          build: () => {
-            const old = goesToday(offer, rounding, ctx);
-            const next = bought(index, 0, old.brought, financing, rounding, ctx);
+          build: (at) => {
+            const old = goesToday(offer, at);
+            const next = bought(index, 0, old.brought, financing, at);
             return {
               id,
               side: 'replace',

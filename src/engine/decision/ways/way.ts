@@ -1,9 +1,13 @@
+import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
 import type { Plan } from '../plan.ts';
 
-/** A plan that is put together only when it is asked for: a solver wants two of them, not all. */
+/**
+ * The structure of a plan, without its numbers: which work, which sale, which replacement. Given numbers it builds the
+ * plan, so a pair of ways once chosen is held while a solver moves the numbers.
+ */
 export interface Way extends Pick<Plan, 'id' | 'side' | 'label'> {
-  readonly build: () => Plan;
+  readonly build: (ctx: Context) => Plan;
 }
 
 /** Every way of the scenario: the open ones, and the closed ones with their reason. */

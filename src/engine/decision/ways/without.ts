@@ -1,27 +1,30 @@
-import type { Rounding } from '../../cashflow/contracts/loan.ts';
 import { monthly } from '../../cashflow/contracts/recurring.ts';
+import type { DoingWithout } from '../../scenario/inputs.ts';
 import type { Context } from '../context.ts';
 import type { Plan } from '../plan.ts';
-import { offersToday } from '../presentVehicle.ts';
+import { offersToday, priceOf } from '../presentVehicle.ts';
 import { goesToday } from './goesToday.ts';
 import { capital, letGoWords } from './names.ts';
 import type { Ways } from './way.ts';
 
+const perMonth = (without: DoingWithout | null): number => (without ? without.aDay * without.daysAMonth : 0);
+
 /** Letting it go and getting about without one. */
-export const withoutWays = (rounding: Rounding, ctx: Context): Ways => {
-  const without = ctx.inputs.doingWithout;
-  if (!without) return { open: [], closed: [] };
+export const withoutWays = (ctx: Context): Ways => {
+  if (!ctx.inputs.doingWithout) return { open: [], closed: [] };
   const best = offersToday(ctx).filter((o) => !o.mended);
-  const offer = best.reduce((a, b) => (b.price > a.price ? b : a));
+  const offer = best.reduce((a, b) => (priceOf(b, ctx) > priceOf(a, ctx) ? b : a));
   const id = 'without';
   const label = `${capital(letGoWords(offer))}, and do without`;
-  const build = (): Plan => {
+  const build = (at: Context): Plan => {
     const line = {
       category: 'getting about without it',
       what: 'rides, a rental, a borrowed one',
       path: 'doing_without',
       reason: 'so many days a month at so much a day',
     } as const;
+    const getAbout = ({ inputs, levels, horizon }: Context) =>
+      monthly(line, perMonth(inputs.doingWithout), levels.general, 1, horizon);
     return {
       id,
       side: 'without',
@@ -30,10 +33,7 @@ export const withoutWays = (rounding: Rounding, ctx: Context): Ways => {
       work: 'skipped',
       letGo: offer.letGo,
       replaceMonth: null,
-      contracts: [
-        ...goesToday(offer, rounding, ctx).contracts,
-        monthly(line, without.aDay * without.daysAMonth, ctx.levels.general, 1, ctx.horizon),
-      ],
+      contracts: [...goesToday(offer, at).contracts, getAbout(at)],
       valueAt: () => 0,
       owedAt: () => 0,
       vehicleAtEnd: '',

@@ -30,12 +30,24 @@ export interface ReadDocument {
 const MOST_NODES = 20_000;
 const FORBIDDEN = new Set(['__proto__', 'constructor', 'prototype']);
 
-const WORDS: Readonly<Record<string, string>> = {
-  TAB_AS_INDENT: 'Indent with spaces; YAML does not allow tabs.',
-  MULTIPLE_DOCS: 'Keep one scenario in one file: take out the line "---" and what follows it.',
-  BAD_INDENT: 'Line up the keys that belong together.',
-  MISSING_CHAR: 'Close the bracket, brace or quotation mark.',
-  BLOCK_AS_IMPLICIT_KEY: 'Put a text that holds a colon in quotation marks.',
+/** Our words for what the library reports by code: what is wrong, what to do. */
+const WORDS: Readonly<Record<string, readonly [message: string, remedy: string]>> = {
+  TAB_AS_INDENT: ['This line is indented with a tab.', 'Indent with spaces.'],
+  MULTIPLE_DOCS: [
+    'A second document begins here.',
+    'Keep one scenario in one file: take out the line "---" and what follows it.',
+  ],
+  BAD_INDENT: ['This line is not indented as its neighbours are.', 'Line up the keys that belong together.'],
+  BLOCK_AS_IMPLICIT_KEY: [
+    'There is a second colon in this line, or a key below one that has a value.',
+    'Put a text that holds a colon in quotation marks.',
+  ],
+  MULTILINE_IMPLICIT_KEY: ['A key runs over several lines.', 'Look for a missing colon in the line above.'],
+  MISSING_CHAR: [
+    'Something is missing here.',
+    'Close the bracket, brace or quotation mark; put a colon after each key.',
+  ],
+  TAG_RESOLVE_FAILED: ['Tags such as "!this" are not used here.', 'Take it out.'],
 };
 
 const place = (counter: LineCounter, offset: number): { line: number; column: number } => {
@@ -68,17 +80,24 @@ const locator =
     return place(counter, at);
   };
 
-const syntaxProblems = (doc: Document, counter: LineCounter): Problem[] =>
-  [...doc.errors, ...doc.warnings].slice(0, 20).map((error) => ({
-    ...place(counter, error.pos[0]),
-    path: '',
-    kind: 'syntax' as const,
-    message: `This is not YAML as it should be: ${showSentence(error.message)}`,
-    remedy: WORDS[error.code] ?? 'See the line and the one above it.',
-  }));
+/** The first syntax error of each line, at most five: one slip breaks many lines, and tabs break all that follow. */
+const syntaxProblems = (doc: Document, counter: LineCounter): Problem[] => {
+  const all = [...doc.errors, ...doc.warnings];
+  const tabs = all.filter((error) => error.code === 'TAB_AS_INDENT');
+  const lines = new Map<number, Problem>();
+  for (const error of tabs.length > 0 ? tabs : all) {
+    const at = place(counter, error.pos[0]);
+    const [message, remedy] = WORDS[error.code] ?? [
+      `This is not YAML as it should be: ${showSentence(error.message)}`,
+      'See this line and the one above it.',
+    ];
+    if (!lines.has(at.line)) lines.set(at.line, { ...at, path: '', kind: 'syntax', message, remedy });
+  }
+  return [...lines.values()].slice(0, 5);
+};
 
 const showSentence = (text: string): string => {
-  const line = text.split('\n')[0] ?? '';
+  const line = showValue(text.split('\n')[0] ?? '');
   return /[.!?]$/.test(line) ? line : `${line}.`;
 };
 

@@ -51,7 +51,11 @@ const TIME: Readonly<Record<string, Readonly<Record<string, number>>>> = {
   hours: { hour: 1, hours: 1, h: 1, hr: 1, hrs: 1, minute: 1 / 60, minutes: 1 / 60, min: 1 / 60 },
   years: { year: 1, years: 1 },
 };
-const SYMBOLS: Readonly<Record<string, readonly string[]>> = { $: ['USD'], '€': ['EUR'], '£': ['GBP'] };
+const SYMBOLS: Readonly<Record<string, readonly string[]>> = {
+  $: ['USD', 'CAD', 'AUD', 'NZD'],
+  '€': ['EUR'],
+  '£': ['GBP'],
+};
 
 /** What may be written behind a number of this kind, for the message. */
 export const unitWords = (spec: Spec, units: Units): string => {

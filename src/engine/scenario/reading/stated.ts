@@ -92,7 +92,6 @@ const annotated = (raw: Readonly<Record<string, unknown>>, spec: Spec, units: Un
     return [
       {
         kind: 'range not read',
-        value: raw,
         message: 'Ranges are not read yet.',
         remedy: 'Give one number: the average you expect.',
       },

@@ -43,7 +43,8 @@ export const yearKnown = (raw: Raw): Finding[] =>
           remedy: `The decision is of ${raw.date}; give the model year.`,
         },
       ];
-    if (year !== undefined || raw.has([...at, 'year']) || isNew(raw, at)) return [];
+    const named = typeof raw.at([...at, 'what']) === 'string';
+    if (year !== undefined || raw.has([...at, 'year']) || !named || isNew(raw, at)) return [];
     return [
       {
         kind: 'missing',

@@ -15,7 +15,7 @@ const unknownKey = (schema: unknown, parent: Path, key: string): Finding => {
   const keys = keysAt(schema, parent);
   const near = nearest(key, keys);
   const split = /^\d{3}(\.\d+)?$/.test(key);
-  const listed = keys.length <= 8 ? `Keys here: ${keys.join(', ')}.` : 'See the keys in the schema.';
+  const listed = keys.length <= 24 ? `Keys here: ${keys.join(', ')}.` : 'The schema lists the keys.';
   return {
     kind: 'unknown key',
     path: [...parent, key],
