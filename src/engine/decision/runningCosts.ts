@@ -154,19 +154,23 @@ const averageRepairs = (
   const rest = Math.max(0, 1 - vehicle.components.reduce((sum, part) => sum + part.shareOfAverage, 0));
   const stated = average.statedAYear;
   const priceWhenNew = vehicle.priceWhenNew / average.perDollar;
-  const aMonth = (m: number): number =>
+  const inYear = (year: number): number =>
     stated !== null
       ? stated / 12
-      : repairRatePerMile2019(vehicle.age + yearOf(m), priceWhenNew, average.typeFactor) *
+      : repairRatePerMile2019(vehicle.age + year, priceWhenNew, average.typeFactor) *
         average.priceRatio *
         ctx.distanceAMonth;
+  const byYear = Array.from(
+    { length: yearOf(end - start) + 1 },
+    (_, year) => rest * average.scale * inYear(year),
+  );
   const why =
     stated !== null
       ? 'a stated amount a year'
       : 'average for its age and price when new, less the named components';
   return averageWork(
     line('repairs', 'repairs nobody can name yet', 'repairs', why),
-    (m) => (m <= free ? 0 : rest * average.scale * aMonth(m)),
+    (m) => (m <= free ? 0 : (byYear[yearOf(m)] as number)),
     ctx.inputs.household.atHome,
     ctx.work,
     start,

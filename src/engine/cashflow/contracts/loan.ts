@@ -1,4 +1,5 @@
 import { type Cents, inUnits, toCents } from '../../quantity/money.ts';
+import { remember } from '../../quantity/remember.ts';
 import { type Contract, type Line, postMoney } from '../posting.ts';
 import { type LoanSchedule, type LoanTerms, loanSchedule, loanScheduleUnrounded } from './amortisation.ts';
 
@@ -20,10 +21,14 @@ const flowsOf = <N extends number>(schedule: LoanSchedule<N>, units: (n: N) => n
 };
 
 /** The flows of a loan of `principal` currency units, rounded as the contract would or not at all. */
-export const loanFlows = (terms: LoanTerms<number>, rounding: Rounding): LoanFlows =>
-  rounding === 'unrounded'
-    ? flowsOf(loanScheduleUnrounded(terms), (n) => n)
-    : flowsOf<Cents>(loanSchedule({ ...terms, principal: toCents(terms.principal) }), inUnits);
+export const loanFlows = remember(
+  (terms: LoanTerms<number>, rounding: Rounding): LoanFlows =>
+    rounding === 'unrounded'
+      ? flowsOf(loanScheduleUnrounded(terms), (n) => n)
+      : flowsOf<Cents>(loanSchedule({ ...terms, principal: toCents(terms.principal) }), inUnits),
+  ({ principal, notePerYear, payments, firstPaymentMonth, delayInterest }, rounding) =>
+    `${rounding} ${principal} ${notePerYear} ${payments} ${firstPaymentMonth} ${delayInterest}`,
+);
 
 /** What is owed after the payment of month m; nothing once it is repaid. */
 export const owedAt = (loan: LoanFlows, month: number): number => loan.owed[month] ?? 0;
