@@ -12,6 +12,8 @@ export interface Effects {
   readonly err: (text: string) => Promise<void>;
   /** Whether standard output is a terminal that shows colour and nobody asked for none. */
   readonly colour: boolean;
+  /** How many characters a line of the terminal holds; null where standard output is none. */
+  readonly columns: number | null;
   readonly files: Files;
 }
 

@@ -9,12 +9,13 @@ export interface Saving {
   readonly from: string | null;
   /** The user said that whatever ordinary file stands there may go. */
   readonly force: boolean;
-  /** Whether what stands there is ours to replace without being told. */
-  readonly isOurs: (head: string) => boolean;
+  /** Whether what stands there is a report of ours, to replace without being told; null: nothing is. */
+  readonly isOurs: ((head: string) => boolean) | null;
 }
 
 /** How much of a file is looked at to see whether it is ours. */
 const HEAD = 4096;
+const INSTEAD = 'name another file with --out, or say --force';
 
 /**
  * Writes a file whole or not at all, and over nothing that is not ours unless told. When it does not write, it says
@@ -38,8 +39,9 @@ const refuse = async (saving: Saving, { files }: Effects): Promise<string | null
       if (from !== null && (await files.same(from, path))) {
         return `${path}: that is the scenario itself; name another file with --out`;
       }
-      if (!force && !isOurs(new TextDecoder().decode(await files.read(path, HEAD)))) {
-        return `${path}: already there, and not a report of ours; name another file with --out, or say --force`;
+      if (!force && isOurs === null) return `${path}: already there; ${INSTEAD}`;
+      if (!force && isOurs !== null && !isOurs(new TextDecoder().decode(await files.read(path, HEAD)))) {
+        return `${path}: already there, and not a report of ours; ${INSTEAD}`;
       }
     }
     await files.writeWhole(path, saving.text, standing === 'file');

@@ -45,7 +45,7 @@ export const stillworth = (folder: string, args: readonly string[], setting: Set
 
 /** Runs the built command under a shell, for what only a shell can set up: limits, pipes, closed outputs. */
 export const inShell = (folder: string, script: string): Run => {
-  const run = spawnSync('bash', ['-c', script], {
+  const run = spawnSync('bash', ['--norc', '-c', script], {
     cwd: folder,
     encoding: 'utf8',
     env: { PATH: process.env.PATH, SOURCE_DATE_EPOCH: DAY, STILLWORTH: `${process.execPath} ${COMMAND}` },

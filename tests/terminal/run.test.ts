@@ -67,6 +67,13 @@ describe('a run', () => {
     expect(strong.printed.indexOf('\u001b[22m')).toBeLessThan(strong.printed.indexOf('\n'));
   });
 
+  it('breaks its lines between words on a terminal', async () => {
+    const { printed } = await ran(['report', 'mine.yaml'], { columns: 40 });
+    const plain = await ran(['report', 'mine.yaml']);
+    for (const line of printed.split('\n')) expect(line.length).toBeLessThanOrEqual(40);
+    expect(printed.replaceAll('\n  ', ' ')).toBe(plain.printed);
+  });
+
   it('reads its input with -, and needs to be told where a report goes then', async () => {
     expect(await ran(['check', '-'], { input: SHORT })).toMatchObject({ code: 0, told: '' });
     expect(await ran(['report', '-'], { input: SHORT })).toMatchObject({ code: 2, printed: '' });
@@ -96,7 +103,7 @@ describe('a run', () => {
   it('writes costs to standard output, or to a file that is not there yet', async () => {
     const { printed } = await ran(['costs', 'mine.yaml']);
     const filed = await ran(['costs', 'mine.yaml', '--out', 'a.csv']);
-    expect(filed).toMatchObject({ code: 0, printed: '' });
+    expect(filed).toMatchObject({ code: 0, printed: 'Wrote a.csv\n' });
     expect(filed.files.get('a.csv')).toBe(printed);
     const there = { files: { 'a.csv': 'theirs' } };
     expect(await ran(['costs', 'mine.yaml', '--out', 'a.csv'], there)).toMatchObject({ code: 2 });

@@ -35,6 +35,14 @@ describe('saving', () => {
     expect(await tried({ files }, { force: true })).toEqual({ code: 0, told: '', file: 'new' });
   });
 
+  it('replaces nothing where nothing could be ours', async () => {
+    expect(await tried({ files: { 'out.html': 'ours, old' } }, { isOurs: null })).toEqual({
+      code: 2,
+      told: 'out.html: already there; name another file with --out, or say --force\n',
+      file: 'ours, old',
+    });
+  });
+
   it.each([
     [
       'the scenario itself',

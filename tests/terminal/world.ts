@@ -13,6 +13,7 @@ export interface Given {
   readonly files?: Record<string, string | null | undefined>;
   readonly input?: string;
   readonly colour?: boolean;
+  readonly columns?: number;
   /** The system error that writing meets. */
   readonly writeFails?: string;
   /** The system error that reading meets. */
@@ -42,6 +43,7 @@ export const world = (given: Given = {}): World => {
       version: '1.2.3',
       today: () => '2026-11-25',
       colour: given.colour ?? false,
+      columns: given.columns ?? null,
       out: async (text) => {
         if (given.printFails !== undefined) throw systemError(given.printFails);
         made.printed += text;

@@ -15,8 +15,9 @@ export const costsCommand = async (file: string, options: Options, effects: Effe
     await effects.out(csv);
     return EXIT.done;
   }
-  return save(
-    { path: options.out, text: csv, from: file, force: options.force, isOurs: () => false },
-    effects,
-  );
+  const path = options.out;
+  const from = file === '-' ? null : file;
+  const code = await save({ path, text: csv, from, force: options.force, isOurs: null }, effects);
+  if (code === EXIT.done) await effects.out(`Wrote ${path}\n`);
+  return code;
 };

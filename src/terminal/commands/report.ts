@@ -9,6 +9,7 @@ import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
 import { load } from '../load.ts';
 import { save } from '../save.ts';
+import { wrapped } from '../wrapped.ts';
 
 /** Prints the answer and writes the report; with `--json` prints the whole decision and nothing else. */
 export const reportCommand = async (file: string, options: Options, effects: Effects): Promise<number> => {
@@ -38,7 +39,7 @@ export const reportCommand = async (file: string, options: Options, effects: Eff
   const from = file === '-' ? null : file;
   const code = await save({ path, text: html, from, force: options.force, isOurs: isOurReport }, effects);
   if (code !== EXIT.done) return code;
-  const [first = '', ...rest] = answerLines(decision);
+  const [first = '', ...rest] = answerLines(decision).map((line) => wrapped(line, effects.columns));
   await effects.out([strong(first, effects), ...rest, '', `Report: ${path}`, ''].join('\n'));
   return EXIT.done;
 };

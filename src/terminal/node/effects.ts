@@ -9,6 +9,7 @@ export const nodeEffects = (): Effects => ({
   out: writerTo(process.stdout),
   err: writerTo(process.stderr),
   colour: wantsColour(process.env, process.stdout.isTTY === true),
+  columns: process.stdout.isTTY ? process.stdout.columns : null,
   files: nodeFiles(process.stdin),
 });
 
