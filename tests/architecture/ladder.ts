@@ -26,7 +26,7 @@ interface Import {
 const IMPORT = /\b(?:import|export)\s[^'"`;]*?\bfrom\s*['"]([^'"]+)['"]|\bimport\s*\(?\s*['"]([^'"]+)['"]/g;
 
 /** The code without its comments, and with the texts of strings kept: an import's target is one. */
-export const withoutComments = (source: string): string =>
+const withoutComments = (source: string): string =>
   source.replace(
     /("(?:\\.|[^"\\\n])*"|'(?:\\.|[^'\\\n])*'|`(?:\\.|[^`\\])*`)|\/\*[\s\S]*?\*\/|\/\/[^\n]*/g,
     (_, text?: string) => text ?? ' ',

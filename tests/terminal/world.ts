@@ -23,7 +23,7 @@ export interface Given {
 }
 
 /** An error as the system gives it. */
-export const systemError = (code: string): Error =>
+const systemError = (code: string): Error =>
   Object.assign(new Error(`${code}: made up`), { code, syscall: 'made up' });
 
 export const world = (given: Given = {}): World => {
