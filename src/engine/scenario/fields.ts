@@ -114,7 +114,7 @@ export const words = (description: string, remedy = 'Write it in words.') =>
         return [
           {
             kind: 'wrong shape',
-            value: raw,
+            ...(raw === null ? {} : { value: raw }),
             message: raw === null ? 'Nothing is written here.' : `${showValue(raw)} is not a text.`,
             remedy,
           },

@@ -21,6 +21,9 @@ export type Parsed =
   | { readonly scenario: Scenario; readonly warnings: readonly Problem[] }
   | { readonly problems: readonly Problem[] };
 
+/** More than these nobody reads at once. */
+const MOST_PROBLEMS = 100;
+
 const DOLLARS: Units = { currency: 'USD', perDollar: 1, distance: 'miles' };
 
 /** The household's units, read ahead of everything else; where they are wrong, the rules say so. */
@@ -74,7 +77,7 @@ const notAScenario = (message: string, kind: Problem['kind']): Parsed => ({
  */
 export const parseScenario = (text: string, context: ParseContext): Parsed => {
   const { tree, locate, problems } = readDocument(text);
-  if (problems.length > 0) return { problems: inOrder(problems) };
+  if (problems.length > 0) return { problems: inOrder(problems).slice(0, MOST_PROBLEMS) };
   if (tree === null) return notAScenario('This file is empty.', 'empty');
   if (!isMapping(tree)) return notAScenario('This is not a scenario.', 'wrong shape');
   const units = unitsOf(tree);
@@ -86,7 +89,7 @@ export const parseScenario = (text: string, context: ParseContext): Parsed => {
   const shape = shaped.success ? [] : findingsOf(schema, tree, shaped.error.issues);
   const found = once([...shape, ...ruled.problems]);
   if (found.length > 0 || !shaped.success)
-    return { problems: inOrder(found.map((finding) => placed(finding, locate))) };
+    return { problems: inOrder(found.map((finding) => placed(finding, locate))).slice(0, MOST_PROBLEMS) };
   return {
     scenario: completeScenario(shaped.data, units, date),
     warnings: inOrder(once(ruled.warnings).map((finding) => placed(finding, locate))),

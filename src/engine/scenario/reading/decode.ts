@@ -1,7 +1,7 @@
 import type { Problem } from '../problems.ts';
 
-/** The most text a scenario may have, in characters (and bytes): far more than anyone writes by hand. */
-export const LONGEST_TEXT = 1_000_000;
+/** The most text a scenario may have, in characters (and bytes): far more than anyone writes by hand, read in a second. */
+export const LONGEST_TEXT = 100_000;
 
 const problem = (
   line: number,
@@ -55,7 +55,7 @@ const firstBadByte = (bytes: Uint8Array): { line: number; column: number } => {
 
 /**
  * The text of a scenario file, from its bytes: UTF-8, with or without a byte order mark. Anything else (UTF-16,
- * UTF-32, an older eight-bit encoding, a file over a megabyte) is a problem that says what to do.
+ * UTF-32, an older eight-bit encoding, a file that is too long) is a problem that says what to do.
  */
 export const decodeScenario = (bytes: Uint8Array): { text: string } | { problems: Problem[] } => {
   const large = tooLarge(bytes.length);

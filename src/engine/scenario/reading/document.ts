@@ -28,6 +28,7 @@ export interface ReadDocument {
 
 /** More nodes than this is no scenario but an attempt to be expanded: aliases count each time they are used. */
 const MOST_NODES = 20_000;
+const MOST_ALIASES = 100;
 const FORBIDDEN = new Set(['__proto__', 'constructor', 'prototype']);
 
 /** Our words for what the library reports by code: what is wrong, what to do. */
@@ -101,6 +102,15 @@ const showSentence = (text: string): string => {
   return /[.!?]$/.test(line) ? line : `${line}.`;
 };
 
+const unfolds = (message: string): Problem => ({
+  line: 1,
+  column: 1,
+  path: '',
+  kind: 'too large',
+  message,
+  remedy: 'Write it out, shorter.',
+});
+
 /** Turns nodes into a plain tree, noting duplicate and forbidden keys; `null` for the tree once it grows too large. */
 const plant = (doc: Document, counter: LineCounter): { tree: Tree; problems: Problem[] } => {
   const problems: Problem[] = [];
@@ -141,24 +151,21 @@ const plant = (doc: Document, counter: LineCounter): { tree: Tree; problems: Pro
   };
   const tree = grow(doc.contents, []);
   if (nodes > MOST_NODES) {
-    const message = `This is not a scenario: it unfolds into more than ${MOST_NODES} entries.`;
-    problems.push({
-      line: 1,
-      column: 1,
-      path: '',
-      kind: 'too large',
-      message,
-      remedy: 'Write it out, shorter.',
-    });
+    problems.push(unfolds(`This is not a scenario: it unfolds into more than ${MOST_NODES} entries.`));
   }
   return { tree, problems };
 };
 
-/** Aliases that contain themselves never end; the library finds them only while converting. */
-const aliasLoop = (doc: Document, counter: LineCounter): Problem | null => {
+/** Aliases that contain themselves never end, and each is looked for through the whole text: both are found first. */
+const badAlias = (doc: Document, counter: LineCounter): Problem | null => {
   let found: Problem | null = null;
+  let aliases = 0;
   visit(doc, {
     Alias: (_, alias, ancestors) => {
+      if (++aliases > MOST_ALIASES) {
+        found = unfolds(`This is not a scenario: it uses more than ${MOST_ALIASES} aliases.`);
+        return visit.BREAK;
+      }
       const target = alias.resolve(doc);
       if (!target || !ancestors.includes(target)) return undefined;
       const message = `"*${showValue(alias.source)}" stands for something it is itself a part of.`;
@@ -200,7 +207,7 @@ export const readDocument = (text: string): ReadDocument => {
     const locate = locator(doc, counter);
     const syntax = syntaxProblems(doc, counter);
     if (syntax.length > 0) return { tree: null, locate, problems: syntax };
-    const loop = aliasLoop(doc, counter);
+    const loop = badAlias(doc, counter);
     if (loop) return refused(loop);
     return { ...plant(doc, counter), locate };
   } catch (error) {

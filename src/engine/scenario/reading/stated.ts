@@ -64,7 +64,7 @@ const number = (raw: number | string, spec: Spec, units: Units): Stated | Fault 
 
 const wrongShape = (raw: unknown, spec: Spec, units: Units): Fault => ({
   kind: 'wrong shape',
-  value: raw,
+  ...(raw === null ? {} : { value: raw }),
   message: raw === null ? 'Nothing is written here.' : `${showValue(raw)} is not a number.`,
   remedy:
     raw === null

@@ -37,7 +37,7 @@ const SHAPES: Readonly<Record<string, string>> = {
 const wrongShape = (path: Path, expected: string, value: unknown): Finding => ({
   kind: value === undefined ? 'missing' : 'wrong shape',
   path,
-  value,
+  ...(value === null ? {} : { value }),
   message:
     value === undefined
       ? 'This is missing.'
