@@ -65,9 +65,12 @@ const isPackage = (target: string, sources: Sources): boolean =>
   !sources.has(target) &&
   !target.endsWith('.json');
 
-/** What a pure module may not mention: the clock, chance, the process, the network, the page. */
+/**
+ * What a pure module may not mention: the clock, chance, the process, the network. A page's document is a parameter's
+ * name where it is handed in; as a global it has no type here, so the compiler refuses it.
+ */
 const IMPURE =
-  /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|fetch\s*\(|XMLHttpRequest|WebSocket|localStorage|crypto\.(?:getRandomValues|randomUUID))|(?<![\w.'"])(process|globalThis|window|document)\s*[.[]/;
+  /\b(Date\.now|new Date\(\)|Math\.random|performance\.now|fetch\s*\(|XMLHttpRequest|WebSocket|localStorage|crypto\.(?:getRandomValues|randomUUID))|(?<![\w.'"])(process|globalThis|window)\s*[.[]/;
 
 /** Everything that breaks the rules, one line each; none is what is wanted. */
 export const breaches = (sources: Sources, rules: Rules): readonly string[] => {
