@@ -169,6 +169,10 @@ export const factsOf = (of: Inputs): Facts => ({
   currency: 'USD',
   distanceUnit: 'miles',
   energyUnit: { vehicle: 'gallon', replacement: of.replacement.map(() => 'gallon') },
+  energyStated: {
+    vehicle: of.vehicle.energy.stated,
+    replacement: of.replacement.map((one) => one.energy.stated),
+  },
   perDollar: 1,
   mechanic: '',
   partner: '',

@@ -54,6 +54,9 @@ export interface Need {
   readonly fromMonth: number;
 }
 
+/** `per100`: units of energy per 100 of distance; `perUnit`: distance on one unit. */
+export type EnergyStated = 'per100' | 'perUnit';
+
 /** Words and facts that are not numbers of the model, but decide which ways are open and what the page says. */
 export interface Facts {
   readonly title: string;
@@ -64,6 +67,8 @@ export interface Facts {
   readonly currency: string;
   readonly distanceUnit: 'miles' | 'km';
   readonly energyUnit: { readonly vehicle: string; readonly replacement: readonly string[] };
+  /** How each economy is stated: energy for 100 of distance, or distance on one unit of energy. */
+  readonly energyStated: { readonly vehicle: EnergyStated; readonly replacement: readonly EnergyStated[] };
   /** How many units of the household's currency one US dollar buys; the public tables are in dollars. */
   readonly perDollar: number;
   readonly mechanic: string;

@@ -1,7 +1,7 @@
 import { type CivilDate, parseCivilDate } from '../../quantity/civilDate.ts';
 import type { EnergyUnit } from '../../quantity/energy.ts';
 import type { Stated } from '../reading/stated.ts';
-import type { Facts, JobFacts, Need } from '../scenario.ts';
+import type { EnergyStated, Facts, JobFacts, Need } from '../scenario.ts';
 import type { Sparse, SparseReplacement, SparseRunning } from '../schema/scenario.ts';
 import type { Units } from '../units.ts';
 
@@ -50,6 +50,7 @@ const needsOf = (needs: Sparse['needs'], date: string): Need[] =>
 /** What completing the numbers found out that the page says in words. */
 export interface Found {
   readonly energyUnits: readonly [vehicle: EnergyUnit, ...replacements: EnergyUnit[]];
+  readonly energyStated: readonly [vehicle: EnergyStated, ...replacements: EnergyStated[]];
   readonly jobs: readonly JobFacts[];
 }
 
@@ -63,6 +64,7 @@ export const completeFacts = (
 ): Facts => {
   const { vehicle, household } = file;
   const [vehicleUnit, ...replacementUnits] = found.energyUnits;
+  const [vehicleStated, ...replacementStated] = found.energyStated;
   const names = replacements.map((one) => one.what);
   return {
     title: file.title ?? `${vehicle.what} or ${names.join(' or ')}`,
@@ -72,6 +74,7 @@ export const completeFacts = (
     currency: units.currency,
     distanceUnit: units.distance,
     energyUnit: { vehicle: vehicleUnit, replacement: replacementUnits },
+    energyStated: { vehicle: vehicleStated, replacement: replacementStated },
     perDollar: units.perDollar,
     mechanic: household?.mechanic ?? '',
     partner: household?.partner ?? '',

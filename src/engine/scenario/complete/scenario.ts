@@ -65,6 +65,7 @@ export const completeScenario = (file: Sparse, units: Units, today: string): Sce
   const doingWithout = completeDoingWithout(file.doing_without, root);
   const facts = completeFacts(file, replacements, date, units, {
     energyUnits: [present.energyUnit, ...bought.map((one) => one.energyUnit)],
+    energyStated: [present.vehicle.energy.stated, ...bought.map((one) => one.replacement.energy.stated)],
     jobs: jobs.map((job) => job.facts),
   });
   return {
