@@ -47,9 +47,6 @@ export interface Finding extends Omit<Problem, 'line' | 'column' | 'path' | 'val
   readonly value?: unknown;
 }
 
-/** The path as it is written everywhere: dotted, list positions from 0. */
-export const pathText = (path: Path): string => path.map(String).join('.');
-
 /** Control and direction-changing characters are what a terminal or an editor would obey instead of show. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be made visible.
 const UNPRINTABLE = /[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
@@ -64,6 +61,9 @@ export const showValue = (value: unknown): string => {
   );
   return safe.length > 40 ? `${safe.slice(0, 37)}...` : safe;
 };
+
+/** The path as it is written everywhere: dotted, list positions from 0; a stranger's key is made safe to print. */
+export const pathText = (path: Path): string => path.map((step) => showValue(String(step))).join('.');
 
 /** The message with the value it is about, unless it shows it already. */
 const withValue = ({ message, value }: Problem): string =>

@@ -137,6 +137,7 @@ const offers = (units: Units) => {
     winter: offer('Whether it is fit for winter.'),
     offers: z
       .record(z.string().max(60), numOr(OFFER, units, { yes: 'yes', no: 'no' }, 'A number or yes.'))
+      .meta({ description: 'Anything else it offers against the needs.' })
       .optional(),
   };
 };

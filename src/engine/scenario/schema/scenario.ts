@@ -43,7 +43,12 @@ export const scenarioSchema = (units: Units) =>
       already_spent: alreadySpentSchema(units, WORK.spent).optional(),
       replacement: replacementSchema(units),
       doing_without: doingWithoutSchema(units).optional(),
-      needs: z.record(z.string().max(60), need(units)).optional(),
+      needs: z
+        .record(z.string().max(60), need(units))
+        .meta({
+          description: 'What any vehicle must offer: seats, towing, child_seats, range, winter, or your own.',
+        })
+        .optional(),
       not_money: list(words('One sentence.')).optional(),
     },
     'Mend the older vehicle, or hand it on and take a payment? What Stillworth needs to know.',

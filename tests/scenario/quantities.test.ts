@@ -1,0 +1,124 @@
+import { readFileSync } from 'node:fs';
+import { describe, expect, it } from 'vitest';
+import { inputAt, withInput } from '../../src/engine/scenario/lens.ts';
+import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import { parse, quantityOf, SHORT_FORM, scenarioOf } from './scenario.ts';
+
+const FULL_FORM = readFileSync(new URL('./full-form.yaml', import.meta.url), 'utf8');
+
+/** Every number of the inputs, by its dotted key. */
+const leaves = (node: unknown, key = ''): string[] => {
+  if (typeof node === 'number') return [key];
+  if (node === null || typeof node !== 'object') return [];
+  return Object.entries(node).flatMap(([step, below]) => leaves(below, key === '' ? step : `${key}.${step}`));
+};
+
+/** No reader's to change: positions, "no" said in words, what a bought vehicle has no use for, the currency's rate. */
+const FIXED = [
+  /\.renews\.\d+$/,
+  /\.canWait$/,
+  /^replacement\.\d+\.(cover|registration|inspection|tax)\.nextDue$/,
+  /\.averageRepairs\.perDollar$/,
+  /\.points\.0\.(month|value)$/,
+  /\.(sinceDistance|sinceMonths)$/,
+];
+
+describe.each([
+  ['the short form', SHORT_FORM],
+  ['the full form', FULL_FORM],
+])('the quantities of %s', (_, text) => {
+  const scenario: Scenario = scenarioOf(text);
+  const { inputs, quantities } = scenario;
+
+  it('agree with the inputs, each once', () => {
+    for (const { key, value } of quantities) expect(inputAt(inputs, key), key).toBe(value);
+    expect(new Set(quantities.map(({ key }) => key)).size).toBe(quantities.length);
+  });
+
+  it('lie within their ranges, have words, and whole ones are whole', () => {
+    for (const { key, value, min, max, integer, label, source } of quantities) {
+      expect(value >= min && value <= max, `${key}: ${value} in ${min}..${max}`).toBe(true);
+      expect(min < max, key).toBe(true);
+      if (integer) expect(Number.isInteger(value), key).toBe(true);
+      expect(label.length > 3 && source.length > 2, key).toBe(true);
+    }
+  });
+
+  it('cover every number a reader may change', () => {
+    const noted = new Set(quantities.map(({ key }) => key));
+    const silent = leaves(inputs).filter((key) => !noted.has(key) && !FIXED.some((fixed) => fixed.test(key)));
+    // An absent second attempt or a further find has a chance of nil and no amounts; an upkeep list has no average.
+    const absent = /\.(notCured|moreFound)\.(parts|hours|shopPrice)$|^vehicle\.averageUpkeep$/;
+    expect(silent.filter((key) => !absent.test(key))).toEqual([]);
+  });
+
+  it('can each be changed without touching another', () => {
+    for (const { key, value } of quantities) {
+      const changed = withInput(inputs, key, value + 1);
+      expect(inputAt(changed, key)).toBe(value + 1);
+      expect(inputAt(inputs, key)).toBe(value);
+      expect(withInput(changed, key, value)).toEqual(inputs);
+    }
+  });
+});
+
+describe('the lens', () => {
+  const { inputs } = scenarioOf(SHORT_FORM);
+
+  it('shares what it does not touch', () => {
+    const changed = withInput(inputs, 'replacement.0.payment.apr', 0.05);
+    expect(changed.vehicle).toBe(inputs.vehicle);
+    expect(changed.replacement[0]?.value).toBe(inputs.replacement[0]?.value);
+  });
+
+  it.each(['vehicle.nothing', 'replacement.7.price', 'vehicle', '', '__proto__.x', 'vehicle.constructor'])(
+    'refuses "%s"',
+    (key) => {
+      expect(() => inputAt(inputs, key)).toThrow(RangeError);
+      expect(() => withInput(inputs, key, 1)).toThrow(RangeError);
+    },
+  );
+});
+
+describe('whose number it is', () => {
+  it('follows the file, then the usual', () => {
+    const text = SHORT_FORM.replace(
+      'insurance_a_year: 620',
+      'insurance_a_year: { value: "640 USD", how: guess, source: last year, note: may rise }',
+    );
+    const scenario = scenarioOf(text);
+    expect(quantityOf(scenario, 'vehicle.cover.aYear')).toMatchObject({
+      value: 640,
+      mark: 'guess',
+      source: 'last year',
+      note: 'may rise',
+      isDefault: false,
+      label: 'yearly cost of insurance, 2009 wagon',
+      path: 'vehicle.insurance_a_year',
+    });
+    expect(quantityOf(scenario, 'replacement.0.cover.aYear').mark).toBe('quoted');
+    expect(quantityOf(scenario, 'vehicle.odometer').mark).toBe('measured');
+    expect(quantityOf(scenario, 'workNeeded.0.hours').mark).toBe('guess');
+  });
+
+  it('names the table behind a table value, with where it stretches it', () => {
+    const scenario = scenarioOf(SHORT_FORM);
+    expect(quantityOf(scenario, 'vehicle.averageRepairs.typeFactor')).toMatchObject({
+      mark: 'table',
+      isDefault: true,
+    });
+    expect(quantityOf(scenario, 'vehicle.averageRepairs.typeFactor').source).toContain('ten years');
+    expect(quantityOf(scenario, 'vehicle.averageRepairs.priceRatio').source).toContain('from memory');
+  });
+
+  it('keeps paths that lead back to the file', () => {
+    const scenario = scenarioOf(FULL_FORM);
+    expect(quantityOf(scenario, 'replacement.0.payment.apr').path).toBe('replacement.0.loan.apr');
+    expect(quantityOf(scenarioOf(SHORT_FORM), 'replacement.0.payment.apr').path).toBe('replacement.loan.apr');
+    const result = parse(FULL_FORM);
+    expect('warnings' in result && result.warnings.map((warning) => warning.path)).toEqual([
+      'work_needed.0.quote_ends',
+      'replacement.2.fuel.economy',
+    ]);
+  });
+});
