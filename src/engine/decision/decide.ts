@@ -1,5 +1,4 @@
 import { addCents, NIL, toCents } from '../quantity/money.ts';
-import type { Inputs } from '../scenario/inputs.ts';
 import { withInput } from '../scenario/lens.ts';
 import type { Quantity, Scenario } from '../scenario/scenario.ts';
 import { breakEvenPeriod } from '../valuation/breakEvenPeriod.ts';
@@ -9,7 +8,7 @@ import { type Context, contextOf, EXPECTED } from './context.ts';
 import type { BreakEven, BreakEvenLine, Decision, LoanView, OptionResult, Swing } from './decision.ts';
 import { loanView } from './loanView.ts';
 import { noticesOf } from './notices.ts';
-import { type Pair, pairDifference } from './pair.ts';
+import { differenceOfPair, type Pair } from './pair.ts';
 import type { Plan } from './plan.ts';
 import { cheapest, differenceOf, resultOf } from './results.ts';
 import { swingOf, widthOf } from './swings.ts';
@@ -31,7 +30,7 @@ const DISTANCE = 'household.distanceAYear';
 
 const sensitivityOf = (scenario: Scenario, pair: Pair): Sensitivity => {
   const { inputs, facts, quantities } = scenario;
-  const D = (changed: Inputs): number => pairDifference(changed, facts, pair);
+  const D = differenceOfPair(facts, pair);
   const at =
     ({ key }: Quantity): DifferenceAt =>
     (value) =>

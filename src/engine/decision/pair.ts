@@ -25,10 +25,24 @@ export const evaluatePair = (
 
 /**
  * D of the pair in the counted reading, unrounded: NPC(replace) - NPC(keep), currency units, positive when keeping is
- * cheaper.
+ * cheaper; as a function of the inputs.
+ *
+ * Keeping knows nothing of replacements: while only their numbers move, its cost is not worked out again.
  */
-export const pairDifference = (inputs: Inputs, facts: Facts, pair: Pair): number => {
-  const ctx = contextOf(inputs, facts, EXPECTED, 'unrounded');
-  const cost = (way: Way): number => presentCostOf(way.build(ctx), ctx).counted;
-  return cost(pair.replace) - cost(pair.keep);
+export const differenceOfPair = (facts: Facts, pair: Pair): ((inputs: Inputs) => number) => {
+  let kept: { readonly of: Inputs; readonly cost: number } | null = null;
+  return (inputs) => {
+    const ctx = contextOf(inputs, facts, EXPECTED, 'unrounded');
+    const cost = (way: Way): number => presentCostOf(way.build(ctx), ctx).counted;
+    const same =
+      kept?.of.household === inputs.household &&
+      kept.of.vehicle === inputs.vehicle &&
+      kept.of.workNeeded === inputs.workNeeded;
+    kept = same && kept ? kept : { of: inputs, cost: cost(pair.keep) };
+    return cost(pair.replace) - kept.cost;
+  };
 };
+
+/** D of the pair at one set of inputs. */
+export const pairDifference = (inputs: Inputs, facts: Facts, pair: Pair): number =>
+  differenceOfPair(facts, pair)(inputs);
