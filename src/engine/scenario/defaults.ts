@@ -1,5 +1,5 @@
 import type { Mark } from './scenario.ts';
-import { DECLINE_A_YEAR, REPAIR_PRICE_INDEX } from './tables.ts';
+import { DECLINE_A_YEAR, REPAIR_PRICE_INDEX, TABLE_PRICE_YEAR } from './tables.ts';
 
 /**
  * Every default, in one place. Money is in US dollars and distance in miles; both are carried to the household's own
@@ -41,9 +41,9 @@ export const DEFAULTS = {
     shopHour: guess(120, 'dollars an hour'),
     tablePriceRatio: {
       value: 1.5,
-      unit: `times the prices of 2019`,
+      unit: `times the prices of ${TABLE_PRICE_YEAR}`,
       date: '2025-07',
-      source: `BLS index of vehicle maintenance and repair: ${REPAIR_PRICE_INDEX.of2025July} in 2025-07 (from a mirror) against about ${REPAIR_PRICE_INDEX.of2019} in 2019 (from memory)`,
+      source: `BLS index of vehicle maintenance and repair: ${REPAIR_PRICE_INDEX.of2025July} in 2025-07 (from a mirror) against about ${REPAIR_PRICE_INDEX.of2019} in ${TABLE_PRICE_YEAR} (from memory)`,
       mark: 'table',
     },
   },

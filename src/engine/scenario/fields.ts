@@ -38,7 +38,7 @@ const field = <T>(
         });
       return z.NEVER;
     })
-    .meta({ ...json, remedy: undefined });
+    .register(z.globalRegistry, { ...json, remedy: undefined });
 
 const json = (description: string, remedy: string, shape: Record<string, unknown>) => ({
   description,
@@ -227,7 +227,7 @@ export const clocked = (distance: Spec, months: Spec, units: Units, description:
 
 /** A mapping with these keys and no others. */
 export const mapping = <S extends z.core.$ZodLooseShape>(shape: S, description: string) =>
-  z.strictObject(shape).meta({ description });
+  z.strictObject(shape).register(z.globalRegistry, { description });
 
 /** A list; a key with nothing behind it is an empty one. */
 export const list = <S extends z.core.SomeType>(item: S, most = 100) =>

@@ -34,6 +34,17 @@ const unitsOf = (tree: { readonly [key: string]: Tree }): Units => {
   return { currency, perDollar, distance: tree.km_a_year === undefined ? 'miles' : 'km' };
 };
 
+const schemas = new Map<string, ReturnType<typeof scenarioSchema>>();
+
+/** The schema in these units, kept from one file to the next: to build it takes longer than to use it. */
+const schemaIn = (units: Units): ReturnType<typeof scenarioSchema> => {
+  const id = `${units.currency} ${units.perDollar} ${units.distance}`;
+  const schema = schemas.get(id) ?? scenarioSchema(units);
+  if (schemas.size > 8) schemas.clear();
+  schemas.set(id, schema);
+  return schema;
+};
+
 const placed = (finding: Finding, locate: Locate): Problem => {
   const { path, value, ...rest } = finding;
   const what = rest.kind === 'unknown key' ? 'key' : 'value';
@@ -83,7 +94,7 @@ export const parseScenario = (text: string, context: ParseContext): Parsed => {
   const units = unitsOf(tree);
   const written = tree.date;
   const date = typeof written === 'string' && parseCivilDate(written) ? written : context.today;
-  const schema = scenarioSchema(units);
+  const schema = schemaIn(units);
   const shaped = schema.safeParse(tree);
   const ruled = applyRules(rawView(tree, units, date));
   const shape = shaped.success ? [] : findingsOf(schema, tree, shaped.error.issues);

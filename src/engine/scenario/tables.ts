@@ -38,7 +38,7 @@ export const REPAIR_BY_POWERTRAIN: Readonly<Record<Powertrain, number>> = {
  * The repair curve: dollars a mile = type factor x a(age) x exp(b x price when new), the price capped.
  * Source: US EPA OMEGA model inputs, repair_cost.csv and repair_cost.py, labelled as from Argonne ANL/ESD-21/4.
  */
-export const REPAIR_CURVE = {
+const REPAIR_CURVE = {
   /** a(0) to a(4); the zeros of the first two years are the maker's guarantee. */
   byAge: [0, 0, 0.00333, 0.01, 0.0167],
   /** Added to a for each year after the fourth. */

@@ -12,7 +12,7 @@ export interface Fallback {
 }
 
 /** A default in the household's units: money times the currency's price of a dollar, miles as km. */
-export const inUnits = (one: Default, spec: Spec, units: Units): number => {
+const inUnits = (one: Default, spec: Spec, units: Units): number => {
   const ratio = carried(spec, units);
   return ratio === 1 ? one.value : significant(one.value * ratio, 6);
 };

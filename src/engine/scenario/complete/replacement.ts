@@ -17,7 +17,7 @@ const L = DEFAULTS.lease;
 type SparseLease = NonNullable<SparseReplacement['lease']>;
 
 /** New where it says so, or where it has hardly been driven. */
-export const conditionOf = (file: {
+const conditionOf = (file: {
   readonly condition?: 'new' | 'used' | undefined;
   readonly odometer?: { readonly value: number } | undefined;
 }): 'new' | 'used' => file.condition ?? ((file.odometer?.value ?? 0) <= 100 ? 'new' : 'used');

@@ -32,7 +32,7 @@ const sharedPump = (file: SparseRunning, all: readonly SparseRunning[], units: U
 };
 
 /** One replacement or several, always as a list. */
-export const replacementsOf = (file: Sparse): readonly SparseReplacement[] =>
+const replacementsOf = (file: Sparse): readonly SparseReplacement[] =>
   Array.isArray(file.replacement) ? file.replacement : [file.replacement];
 
 /**

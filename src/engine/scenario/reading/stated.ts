@@ -23,7 +23,7 @@ const RANGE = ['low', 'likely', 'high', 'min', 'max'];
 const isFraction = (spec: Spec): boolean => spec.unit === 'share' || spec.unit === 'rate a year';
 
 /** A percentage as a fraction, without the dust of binary division: 8.9 gives 0.089. */
-export const fraction = (percent: number): number => Number((percent / 100).toPrecision(15));
+const fraction = (percent: number): number => Number((percent / 100).toPrecision(15));
 
 /** The range in words a reader can act on: "0 to 50 %". */
 export const rangeWords = (spec: Spec, units: Units): string => {

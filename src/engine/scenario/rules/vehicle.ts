@@ -13,7 +13,7 @@ export const vehiclesOf = (raw: Raw): Path[] => [
 ];
 
 /** The model year: as given, or in the vehicle's name; undefined where there is none. */
-export const modelYear = (raw: Raw, at: Path): number | undefined => {
+const modelYear = (raw: Raw, at: Path): number | undefined => {
   const what = raw.at([...at, 'what']);
   return (
     raw.num([...at, 'year'], RUNNING.year) ??
