@@ -3,7 +3,7 @@
  * reports go to a passing folder and must be the committed ones, byte for byte.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
+import { existsSync, mkdirSync, mkdtempSync, readdirSync, readFileSync, rmSync } from 'node:fs';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 
@@ -13,9 +13,7 @@ const DEMO_DAY = '1795564800';
 
 /** @param {string} folder @param {string} ending */
 const named = (folder, ending) =>
-  readdirSync(folder)
-    .filter((name) => name.endsWith(ending))
-    .sort();
+  (existsSync(folder) ? readdirSync(folder) : []).filter((name) => name.endsWith(ending)).sort();
 
 /** @param {string} folder where the reports go */
 const render = (folder) => {
@@ -55,5 +53,6 @@ if (process.argv.includes('--compare')) {
     process.exit(1);
   }
 } else {
+  mkdirSync(KEPT, { recursive: true });
   render(KEPT);
 }

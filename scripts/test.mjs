@@ -9,24 +9,18 @@ const COUNTS = 'node_modules/.vitest-counts.json';
 /** No step may write what it should compare with. */
 const STRICT = { CI: 'true' };
 
-/** @type {readonly (readonly [name: string, program: string, ...args: string[]])[]} */
+/**
+ * What is checked, and the script of package.json that does it.
+ * @type {readonly (readonly [name: string, ...script: string[]])[]}
+ */
 const STEPS = [
-  ['types', 'npx', '--no', 'tsc', '--noEmit', '-p', '.'],
-  ['style', 'npx', '--no', 'biome', 'ci', '.'],
-  ['unused code and dependencies', 'npx', '--no', 'knip'],
-  ['build', 'npm', 'run', '--silent', 'build'],
-  [
-    'tests',
-    'npx',
-    '--no',
-    'vitest',
-    'run',
-    '--reporter=default',
-    '--reporter=json',
-    `--outputFile.json=${COUNTS}`,
-  ],
-  ['reports as committed', 'node', 'scripts/reports.mjs', '--compare'],
-  ['package', 'npm', 'run', '--silent', 'package'],
+  ['types', 'types'],
+  ['style', 'style'],
+  ['unused code and dependencies', 'unused'],
+  ['build', 'build'],
+  ['tests', 'unit', '--', '--reporter=default', '--reporter=json', `--outputFile.json=${COUNTS}`],
+  ['reports as committed', 'reports', '--', '--compare'],
+  ['package', 'package'],
 ];
 
 /** The test runner's own counts; a run that left none has failed as a step already. */
@@ -47,9 +41,9 @@ try {
   process.exit(1);
 }
 rmSync(COUNTS, { force: true });
-const failed = STEPS.filter(([name, program, ...args]) => {
+const failed = STEPS.filter(([name, ...script]) => {
   console.log(`\n== ${name}`);
-  return !runs(program, args, STRICT);
+  return !runs('npm', ['run', '--silent', ...script], STRICT);
 }).map(([name]) => name);
 
 const tests = counts();
