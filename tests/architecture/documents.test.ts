@@ -1,5 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { parseScenario } from '../../src/engine/scenario/parse.ts';
 import { helpText } from '../../src/terminal/help.ts';
 import { RULES } from './rules.ts';
 
@@ -33,6 +34,25 @@ describe('the README', () => {
     const told = helpText('1.2.3').match(/stillworth (?!\d)[\w-]+|--[a-z]+/g) ?? [];
     expect(told.length).toBeGreaterThan(8);
     expect([...new Set(told)].filter((word) => !text('README.md').includes(word))).toEqual([]);
+  });
+});
+
+describe('the scenarios in the README', () => {
+  const [whole = '', number = '', hidden = ''] = found('README.md', /```yaml\n([\s\S]*?)```/g);
+  const problems = (scenario: string): unknown => {
+    const parsed = parseScenario(scenario, { file: 'README.md', today: '2026-11-25' });
+    return 'problems' in parsed ? parsed.problems : [];
+  };
+
+  it('are in order', () => {
+    expect(whole).toContain('work_needed:');
+    expect(problems(whole)).toEqual([]);
+    expect(problems(whole.replace(/ {2}insurance_a_year: 1350\n/, number))).toEqual([]);
+    expect(problems(`${whole}household: { partner: Odile }\n${hidden}`)).toEqual([]);
+  });
+
+  it('fit into twenty lines', () => {
+    expect(whole.trimEnd().split('\n').length).toBeLessThanOrEqual(20);
   });
 });
 
