@@ -9,12 +9,10 @@ import {
   savingsSentence,
   tipSentence,
 } from './words/facts.ts';
-import { costOf, disagreement, verdictText } from './words/verdict.ts';
+import { costOf, disagreement, monthlyOf, verdictText } from './words/verdict.ts';
 
 const wayLine = (d: Decision, option: OptionResult, format: Formats): string =>
-  `${option.label}: about ${costOf(d, option, format)} over ${span(d.horizon)}, in today's money; works out at ${format.round(
-    option.equivalentMonthlyCost.counted / 100,
-  )} a month.`;
+  `${option.label}: about ${costOf(d, option, format)} over ${span(d.horizon)}, in today's money; works out at ${monthlyOf(d, option, format)} a month.`;
 
 /**
  * The answer in a few plain lines, safety first: the verdict, what each of the two best ways costs, what tips it, what

@@ -1,12 +1,11 @@
-import type { PlotOptions } from '@observablehq/plot';
 import type { DrawingDocument } from './charts/dom.ts';
-import { draw } from './charts/draw.ts';
+import { type Drawing, draw } from './charts/draw.ts';
 import type { Look } from './charts/look.ts';
 import type { Formats } from './format.ts';
 import { type Html, html, raw } from './markup/html.ts';
 
 /** The two widths a chart is drawn at: the reading column, and a phone. */
-export const WIDE = 600;
+export const WIDE = 540;
 export const NARROW = 324;
 
 export interface Figure {
@@ -18,9 +17,9 @@ export interface Figure {
   readonly shows: string;
   /** Told in place of the picture. */
   readonly told: string;
-  readonly chart: (look: Look) => PlotOptions;
-  /** The figures behind the picture, one tap below. */
-  readonly table: Html;
+  readonly chart: (look: Look) => Drawing;
+  /** The figures behind the picture, one tap below; null where they stand openly beneath. */
+  readonly table: Html | null;
 }
 
 /** A figure with its finding above, drawn for the column and again for a phone, its table folded beneath. */
@@ -40,7 +39,7 @@ export const figure =
 <figcaption><b>${f.finding}</b> <span>${f.shows}</span></figcaption>
 <div class="wide">${drawn(WIDE, 'w')}</div>
 <div class="narrow">${drawn(NARROW, 'n')}</div>
-<details><summary>The figures behind this picture</summary>${f.table}</details>
+${f.table && html`<details><summary>As a table</summary>${f.table}</details>`}
 </figure>
 `;
   };

@@ -130,11 +130,19 @@ export const formatsFor = (facts: Facts): Formats => {
   };
   const one = facts.distanceUnit === 'miles' ? 'mile' : 'km';
   const distance = (n: number): string => counted(Math.round(n), one, facts.distanceUnit);
-  const energy = (q: Quantity): string => {
+  const energy = (q: Quantity): { readonly unit: string; readonly per100: boolean } => {
     const [where, index] = q.key.split('.');
-    return (
-      (where === 'replacement' ? facts.energyUnit.replacement[Number(index)] : facts.energyUnit.vehicle) ?? ''
-    );
+    const [unit, stated] =
+      where === 'replacement'
+        ? [facts.energyUnit.replacement[Number(index)], facts.energyStated.replacement[Number(index)]]
+        : [facts.energyUnit.vehicle, facts.energyStated.vehicle];
+    return { unit: unit ?? '', per100: stated === 'per100' };
+  };
+  const economy = (v: number, q: Quantity): string => {
+    const { unit, per100 } = energy(q);
+    return per100
+      ? `${number(v, 1)} ${unit === 'kWh' ? unit : `${unit}s`} per 100 ${facts.distanceUnit}`
+      : `${number(v, 1)} ${facts.distanceUnit} a ${unit}`;
   };
   const byUnit: Readonly<Record<Unit, (v: number, q: Quantity) => string>> = {
     money,
@@ -143,7 +151,7 @@ export const formatsFor = (facts: Facts): Formats => {
     'money a day': (v) => `${money(v)} a day`,
     'money an hour': (v) => `${money(v)} an hour`,
     'money per distance': (v) => `${small(v)} a ${one}`,
-    'money per energy': (v) => `${small(v)} per unit of energy`,
+    'money per energy': (v, q) => `${small(v)} a ${energy(q).unit}`,
     share: (v) => percent(v, 1),
     'rate a year': (v) => `${percent(v)} a year`,
     months: (v) => counted(roundTo(v, 0.1), 'month'),
@@ -153,7 +161,7 @@ export const formatsFor = (facts: Facts): Formats => {
     hours: (v) => counted(roundTo(v, 0.1), 'hour'),
     distance,
     'distance a year': (v) => `${distance(v)} a year`,
-    economy: (v, q) => `${number(v, 1)} ${energy(q)}`.trim(),
+    economy,
     factor: (v) => `× ${number(v, 3)}`,
     clock: (v) => number(v, v < 10 ? 2 : 0),
   };

@@ -30,6 +30,7 @@ export const facts: Facts = {
   currency: 'USD',
   distanceUnit: 'miles',
   energyUnit: { vehicle: 'gallon', replacement: ['gallon'] },
+  energyStated: { vehicle: 'perUnit', replacement: ['perUnit'] },
   perDollar: 1,
   mechanic: 'Ren',
   partner: 'Ada',
@@ -70,6 +71,7 @@ export const facts: Facts = {
   notMoney: ['crash protection', 'the dog fits in the back'],
   private: [],
   hoursPriced: true,
+  twoWay: null,
 };
 
 const q = (
@@ -82,6 +84,7 @@ const q = (
   isDefault = false,
 ): Quantity => ({
   key,
+  also: [],
   path: key.replace('vehicle.sellsFor.asItStands', 'vehicle.sells_for.as_it_stands'),
   label,
   unit,
@@ -340,7 +343,11 @@ const option = (
       cash: monthly(npc.cash),
       shop: monthly(npc.shop),
     },
-    costPerDistance: npc.counted / 100 / 45000,
+    costPerDistance: {
+      counted: npc.counted / 100 / 45000,
+      cash: npc.cash / 100 / 45000,
+      shop: npc.shop / 100 / 45000,
+    },
     cashOnTheDay: toCents(onTheDay),
     savingsAfter: toCents(2500 - onTheDay),
     hours: { onTheDay: hoursOnTheDay, total: sum(ledger, (r) => r.hours) },

@@ -1,16 +1,18 @@
+import type { OptionResult } from '../../engine/decision/decision.ts';
 import { short } from '../charts/look.ts';
 import { type ReadingRow, readingsChart } from '../charts/readings.ts';
 import { day, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
-import { isPrivate } from '../privacy.ts';
 import { table } from '../tables/table.ts';
 import {
+  cashWords,
   decidingSentence,
   differenceWords,
   noticesAt,
   notMoneySentence,
   ownHoursSentence,
   safetyFirst,
+  savingsShown,
   savingsWords,
   tipSentence,
 } from '../words/facts.ts';
@@ -24,14 +26,13 @@ const sentence = (s: Sentence): Html =>
 
 /** The three numbers a tired person looks for: how much less, a month, what is left of the savings. */
 const threeNumbers = ({ d, format }: Page): Html => {
-  const left = isPrivate(d.facts, 'savings_for_this')
-    ? null
-    : html`<div><dt>Savings left the day after</dt>${[
-        d.bestKeep &&
-          html`<dd>${key('keep')}${savingsWords(d.bestKeep.savingsAfter, format)} <span>if kept</span></dd>`,
-        d.bestReplace &&
-          html`<dd>${key('replace')}${savingsWords(d.bestReplace.savingsAfter, format)} <span>if handed on</span></dd>`,
-      ]}</div>`;
+  const each = (words: (o: OptionResult) => string): readonly (Html | null)[] => [
+    d.bestKeep && html`<dd>${key('keep')}${words(d.bestKeep)} <span>kept</span></dd>`,
+    d.bestReplace && html`<dd>${key('replace')}${words(d.bestReplace)} <span>handed on</span></dd>`,
+  ];
+  const left = savingsShown(d)
+    ? html`<div><dt>Savings left the day after</dt>${each((o) => savingsWords(o.savingsAfter, format))}</div>`
+    : html`<div><dt>Cash on the day</dt>${each((o) => cashWords(o.cashOnTheDay, format))}</div>`;
   const who = d.verdict.cheaper === 'keep' ? 'if kept' : 'if handed on';
   const less = d.difference
     ? html`<div><dt>How much less</dt><dd class="big">${howMuchLess(d, format)}</dd><dd><span>${who}, over ${span(d.horizon)}</span></dd></div>

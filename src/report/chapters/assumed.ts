@@ -8,25 +8,25 @@ import { capital, listed } from '../words/sentence.ts';
 import { tipsNearestFirst } from '../words/tipping.ts';
 import { block, type Chapter, type Page, paragraphs } from './page.ts';
 
-const MARKS: readonly Mark[] = ['quoted', 'measured', 'guess', 'table'];
+const MARKS: readonly Mark[] = ['quoted', 'measured', 'guess', 'table', 'choice'];
 const said: Readonly<Record<Mark, string>> = {
   quoted: 'quoted',
   measured: 'measured',
   guess: 'our own guess',
   table: 'from a table',
+  choice: 'our choice',
 };
 
 const assumptions = ({ format }: Page, caption: string, of: readonly Quantity[]) =>
   table({
     caption,
     kind: 'wordy',
-    words: 4,
-    head: ['What', 'Value', 'Whose number', 'Where it comes from'],
+    words: 3,
+    head: ['What', 'Value', 'Whose number, and from where'],
     rows: of.map((q) => [
       q.label,
       format.quantity(q),
-      html`<span class="mark ${q.mark}">${markWords[q.mark]}</span>${q.isDefault && html`<br><small>filled in</small>`}`,
-      html`${q.source}${q.note !== '' && html` <small>${q.note}</small>`}`,
+      html`<span class="mark ${q.mark}">${markWords[q.mark]}${q.isDefault && ', filled in'}</span>${q.source !== '' && html`<br>${q.source}`}${q.note !== '' && html`<br><small>${q.note}</small>`}`,
     ]),
   });
 
@@ -55,6 +55,9 @@ export const assumedChapter = (page: Page): Chapter => {
       html`<p>Of ${counted(d.quantities.length, 'number')}, ${listed(
         counts.filter(([n]) => n > 0).map(([n, words]) => `${inWords(n)} ${n === 1 ? 'is' : 'are'} ${words}`),
       )}. ${filled === 0 ? 'None was filled in for us.' : `${capital(inWords(filled))} ${filled === 1 ? 'was' : 'were'} filled in because nobody gave a figure.`}</p>`,
+      d.difference && d.verdict.deciding.of < d.quantities.length
+        ? html`<p>${capital(inWords(d.verdict.deciding.of))} of them move the answer at all.</p>`
+        : null,
       paragraphs(noticesAt(d, 'assumptions')),
       deciding.length === 0
         ? null

@@ -1,12 +1,12 @@
 import type { BreakEven } from '../../engine/decision/decision.ts';
 import { swingsChart } from '../charts/swings.ts';
 import { tippingLineChart } from '../charts/tippingLine.ts';
-import { inWords } from '../format.ts';
-import { type Html, html } from '../markup/html.ts';
-import { folded, table } from '../tables/table.ts';
+import { type Formats, inWords, percent } from '../format.ts';
+import { type Html, html, join } from '../markup/html.ts';
+import { type Cell, folded, table } from '../tables/table.ts';
 import { decidingSentence, differenceWords, noticesAt, ownHoursSentence } from '../words/facts.ts';
 import { markWords } from '../words/marks.ts';
-import { howFar, tipAt, tipsNearestFirst, tipWords } from '../words/tipping.ts';
+import { bare, bareUnit, howFar, tipAt, tipsNearestFirst, tipWords } from '../words/tipping.ts';
 import { block, type Chapter, notes, type Page, paragraphs } from './page.ts';
 
 const SHOWN = 8;
@@ -24,8 +24,8 @@ const swingsFigure = ({ d, format, figure }: Page): Html | null => {
     label: s.quantity.label,
     low: s.low.difference,
     high: s.high.difference,
-    lowWords: tipAt(s.quantity, s.low.value, format).replace(/ a (year|month|day)$/, ''),
-    highWords: tipAt(s.quantity, s.high.value, format).replace(/ a (year|month|day)$/, ''),
+    lowWords: bare(s.quantity, s.low.value, format),
+    highWords: bare(s.quantity, s.high.value, format),
   }));
   const tipping = rows.filter((r) => Math.min(r.low, r.high) < 0 && Math.max(r.low, r.high) > 0).length;
   const cents = (units: number) => Math.round(units * 100) as typeof d.difference.counted;
@@ -61,19 +61,18 @@ const lineFigure = ({ d, format, figure }: Page): Html | null => {
   if (!line) return null;
   const points = line.points.flatMap((p) => (p.y === null ? [] : [{ x: p.x, y: p.y }]));
   if (points.length < 2) return null;
-  const short1 = (text: string): string => text.replace(/ a (year|month|day)$/, '');
   const sampled = points.filter((_, i) => i % Math.ceil(points.length / 12) === 0);
   return figure({
     id: 'two-way',
     finding: `Two numbers together: ${line.x.label}, and ${line.y.label}.`,
-    shows: `Across: ${line.x.label}. Upwards: ${line.y.label}. On the line both ways cost the same.`,
+    shows: `Across: ${line.x.label}${bareUnit(line.x, format)}. Upwards: ${line.y.label}${bareUnit(line.y, format)}. On the line both ways cost the same.`,
     told: `A line between two areas; ${line.keepIs} it keeping costs less. Today's pair is ${format.quantity(line.x, line.today.x)} and ${format.quantity(line.y, line.today.y)}.`,
     chart: (look) =>
       tippingLineChart(
         points,
         {
-          x: (v) => short1(format.quantity(line.x, v)),
-          y: (v) => short1(format.quantity(line.y, v)),
+          x: (v) => bare(line.x, v, format),
+          y: (v) => bare(line.y, v, format),
           today: line.today,
           keepIs: line.keepIs,
         },
@@ -87,25 +86,26 @@ const lineFigure = ({ d, format, figure }: Page): Html | null => {
   });
 };
 
-const tipCells = ({ format }: Page, b: BreakEven): string[] => {
+const rootWords = (q: BreakEven['quantity'], root: BreakEven['roots'][number], format: Formats): Html => {
+  const kind = { root: '', jump: 'a jump at ', touch: 'touches at ' }[root.kind];
+  return html`${kind}${tipAt(q, root.at, format)} <small>${howFar(root.distance)}</small>`;
+};
+
+const tipCells = ({ format }: Page, b: BreakEven): Cell[] => {
   const q = b.quantity;
   const where =
     b.status === 'always'
       ? 'makes no difference anywhere'
       : b.roots.length === 0
-        ? `nowhere from ${format.quantity(q, q.min)} to ${format.quantity(q, q.max)}`
-        : b.roots
-            .map(
-              (r) =>
-                `${r.kind === 'jump' ? 'jumps at ' : r.kind === 'touch' ? 'touches at ' : ''}${tipAt(q, r.at, format)}`,
-            )
-            .join('; ');
+        ? html`<small>nowhere from ${format.quantity(q, q.min)} to ${format.quantity(q, q.max)}</small>`
+        : join(
+            b.roots.map((root) => rootWords(q, root, format)),
+            html`<br>`,
+          );
   return [
-    q.label,
+    html`${q.label} <span class="mark ${q.mark}">${markWords[q.mark]}</span>`,
     format.quantity(q),
     where,
-    b.roots[0] ? howFar(b.roots[0].distance) : '',
-    markWords[q.mark],
   ];
 };
 
@@ -113,10 +113,36 @@ const tipTable = (page: Page, caption: string, of: readonly BreakEven[]): Html =
   table({
     caption,
     kind: 'wordy',
-    words: 5,
-    head: ['Number', 'Today', 'Tips at', 'That is', 'Whose'],
+    words: 3,
+    head: ['Number', 'Today', 'Tips at'],
     rows: of.map((b) => tipCells(page, b)),
   });
+
+/** With a shop taking over: one sentence where the answer stays the same, else month by month. */
+const shopTakesOver = ({ d, format }: Pick<Page, 'd' | 'format'>): string | null => {
+  const [first] = d.shopFrom;
+  if (!first) return null;
+  if (d.shopFrom.every((s) => Math.sign(s.difference) === Math.sign(first.difference)))
+    return `With a shop doing all the work from the start, ${differenceWords(first.difference, format)}; whenever it takes over, that way stays the cheaper one.`;
+  const from = d.shopFrom.map(
+    (s) =>
+      `${s.month === 0 ? 'from the start' : `from month ${s.month}`}, ${differenceWords(s.difference, format)}`,
+  );
+  return `If a shop took over all the work ${from.join('; ')}.`;
+};
+
+/** The same answer asked again with one thing otherwise: slower hands, no cure, a shop from some month on. */
+const whatIf = ({ d, format }: Page): readonly string[] => {
+  return [
+    d.doubleHours !== null && `At double the own hours, ${differenceWords(d.doubleHours, format)}.`,
+    ownHoursSentence(d, format),
+    shopTakesOver({ d, format }),
+    d.ifNotCured !== null &&
+      `If the work does not cure it the first time, ${differenceWords(d.ifNotCured, format)}.`,
+    d.atLoanRate !== null &&
+      `The money is taken to earn more than the loan costs, so borrowing looks like profit. Reckoned at the loan's ${percent(d.atLoanRate.rate)}, ${differenceWords(d.atLoanRate.difference, format)}.`,
+  ].filter((s) => typeof s === 'string');
+};
 
 /** What would tip the answer: one number at a time, two together, and what one's own hands are worth. */
 export const changeChapter = (page: Page): Chapter => {
@@ -125,11 +151,7 @@ export const changeChapter = (page: Page): Chapter => {
   const near = tips.slice(0, 6);
   const rest = d.breakEvens.filter((b) => !near.includes(b));
   const [nearest] = near;
-  const said = [
-    d.doubleHours !== null && `At double the own hours, ${differenceWords(d.doubleHours, format)}.`,
-    ownHoursSentence(d, format),
-    ...noticesAt(d, 'change'),
-  ].filter((s) => typeof s === "string");
+  const said = [...whatIf(page), ...noticesAt(d, 'change')];
   return {
     id: 'change',
     question: 'What would change the answer?',

@@ -2,20 +2,14 @@ import type { OptionResult } from '../../engine/decision/decision.ts';
 import { waysChart } from '../charts/ways.ts';
 import { span, weekends } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
-import { isPrivate } from '../privacy.ts';
 import { type Cell, folded, table } from '../tables/table.ts';
-import { savingsWords } from '../words/facts.ts';
+import { cashWords, savingsShown, savingsWords } from '../words/facts.ts';
 import { capital } from '../words/sentence.ts';
-import { costOf } from '../words/verdict.ts';
+import { costOf, monthlyOf } from '../words/verdict.ts';
 import { cheapestFirst } from '../words/ways.ts';
 import { block, type Chapter, key, notes, type Page, pick } from './page.ts';
 
 const IN_PICTURE = 10;
-
-const cash = ({ format }: Page, option: OptionResult): string =>
-  option.cashOnTheDay >= 0
-    ? format.money(Math.round(option.cashOnTheDay / 100))
-    : `${format.money(Math.round(-option.cashOnTheDay / 100))} comes in`;
 
 const endWords = ({ format }: Page, o: OptionResult): string => {
   const owns = format.round(o.valueAtEnd / 100);
@@ -24,7 +18,7 @@ const endWords = ({ format }: Page, o: OptionResult): string => {
 
 const waysTable = (page: Page, options: readonly OptionResult[], caption: string): Html => {
   const { d, format } = page;
-  const savings = !isPrivate(d.facts, 'savings_for_this');
+  const savings = savingsShown(d);
   const head = [
     'Way',
     "In today's money",
@@ -42,8 +36,8 @@ const waysTable = (page: Page, options: readonly OptionResult[], caption: string
     rows: options.map((o): Cell[] => [
       html`${key(o.side)}${o.label}`,
       costOf(d, o, format),
-      format.round(o.equivalentMonthlyCost.counted / 100),
-      cash(page, o),
+      monthlyOf(d, o, format),
+      cashWords(o.cashOnTheDay, format),
       ...(savings ? [savingsWords(o.savingsAfter, format)] : []),
       weekends(o.hours.onTheDay),
       weekends(o.hours.total),
@@ -68,7 +62,7 @@ const waysFigure = (page: Page, options: readonly OptionResult[]): Html => {
     shows: `What each open way costs over ${span(d.horizon)}, in today's money${options.length > IN_PICTURE ? `; the ten cheapest of ${options.length}` : ''}. Filled: kept. Hatched: handed on now. Empty: later, or doing without.`,
     told: rows.map((r) => `${r.label}: ${r.words}`).join('; '),
     chart: (look) => waysChart(rows, look),
-    table: waysTable(page, options, 'All open ways, cheapest first'),
+    table: null,
   });
 };
 
@@ -100,7 +94,7 @@ export const comparedChapter = (page: Page): Chapter => {
     body: html`${block(
       html`<p>${
         best
-          ? `${best.label} costs least of ${options.length === 1 ? 'the one way' : `the ${options.length} ways`} open: about ${costOf(d, best, format)} over ${span(d.horizon)}, ${cash(page, best)} of it on the day.`
+          ? `${best.label} costs least of ${options.length === 1 ? 'the one way' : `the ${options.length} ways`} open: about ${costOf(d, best, format)} over ${span(d.horizon)}, ${cashWords(best.cashOnTheDay, format)} on the day itself.`
           : 'No way is open as things stand.'
       }</p>`,
       notes(
@@ -111,10 +105,11 @@ export const comparedChapter = (page: Page): Chapter => {
           'vehicle.sellsFor.tradeIn',
           'household.savings',
           'household.cardRate',
-        ).filter((q) => !isPrivate(d.facts, q.path)),
+        ),
         format,
       ),
       best ? waysFigure(page, options) : null,
+    )}${best ? html`<div class="full">${waysTable(page, options, 'All open ways, cheapest first')}</div>` : ''}${block(
       lettingGo(page, options),
       d.closed.length === 0
         ? null

@@ -8,9 +8,12 @@ import { type Html, html } from '../markup/html.ts';
 import { byCategoryAndYear, CATEGORIES, type CategoryRow } from '../tables/rollup.ts';
 import { table } from '../tables/table.ts';
 import { capital } from '../words/sentence.ts';
-import { costOf } from '../words/verdict.ts';
-import { keeping, replacing, shortSide } from '../words/ways.ts';
+import { costOf, howMuchLess } from '../words/verdict.ts';
+import { keeping, replacementName, replacing, shortSide } from '../words/ways.ts';
 import { block, type Chapter, notes, type Page, pick, theReplacement } from './page.ts';
+
+/** What comes in stands on a scale of its own and would flatten everything that is paid. */
+const RECEIPTS: readonly string[] = ['selling the old one', "what we'd own at the end"];
 
 type Pair = readonly [keep: OptionResult, replace: OptionResult];
 
@@ -27,6 +30,15 @@ const crossingSentence = ({ d }: Page, [keep, replace]: Pair): string => {
   return 'Neither way stays ahead of the other for good.';
 };
 
+const aheadWords = ({ d, format }: Page): string => {
+  const side = d.verdict.cheaper === 'keep' ? 'Keeping' : 'Handing on';
+  const end = `about ${howMuchLess(d, format)} ahead after ${span(d.horizon)}`;
+  if (d.verdict.cheaper === 'same') return 'Both end at the same cost.';
+  return d.crossing
+    ? `${side} is ahead from month ${d.crossing.month} on, and ends ${end}.`
+    : `${side} ends ${end}.`;
+};
+
 const cumulativeFigure = (page: Page, pair: Pair): Html => {
   const { d, format, figure } = page;
   const [keep, replace] = pair;
@@ -40,9 +52,13 @@ const cumulativeFigure = (page: Page, pair: Pair): Html => {
   );
   const said = (option: OptionResult, side: 'keep' | 'replace', length: number): string =>
     `${short(shortSide(d, side), length)}: ${costOf(d, option, format)}`;
+  const label = (option: OptionResult, side: 'keep' | 'replace') => ({
+    name: short(side === 'keep' ? d.facts.vehicleName : replacementName(d), 19),
+    cost: costOf(d, option, format),
+  });
   return figure({
     id: 'cumulative',
-    finding: crossingSentence(page, pair),
+    finding: aheadWords(page),
     shows:
       "What each would have cost by then, in today's money, were it to stop there: what it is still worth, less what is owed, is taken off.",
     told: `Two rising lines over ${span(d.horizon)}. ${said(keep, 'keep', 60)}; ${said(replace, 'replace', 60)}. ${crossingSentence(page, pair)}`,
@@ -50,8 +66,8 @@ const cumulativeFigure = (page: Page, pair: Pair): Html => {
       cumulativeChart(
         rows,
         {
-          keep: said(keep, 'keep', 26),
-          replace: said(replace, 'replace', 26),
+          keep: label(keep, 'keep'),
+          replace: label(replace, 'replace'),
           crossing: d.crossing && {
             month: d.crossing.month,
             words: `month ${d.crossing.month}: paid for itself`,
@@ -91,7 +107,11 @@ const yearlyFigure = ({ d, format, figure }: Page, [keep, replace]: Pair): Html 
     find(side, category)?.amount ?? (0 as Cents);
   const words = (cents: Cents): string =>
     cents === 0 ? 'nothing' : cents < 0 ? `${format.round(-cents / 100)} back` : format.round(cents / 100);
-  const widest = categories.reduce((a, c) =>
+  const drawn = categories.filter((c) => !RECEIPTS.includes(c));
+  const received = categories
+    .filter((c) => RECEIPTS.includes(c))
+    .map((c) => `${c} (${words(total('keep', c))} if kept, ${words(total('replace', c))} if handed on)`);
+  const widest = drawn.reduce((a, c) =>
     Math.abs(total('replace', c) - total('keep', c)) > Math.abs(total('replace', a) - total('keep', a))
       ? c
       : a,
@@ -99,20 +119,22 @@ const yearlyFigure = ({ d, format, figure }: Page, [keep, replace]: Pair): Html 
   return figure({
     id: 'yearly',
     finding: `The two differ most in ${widest}: ${words(total('keep', widest))} if kept, ${words(total('replace', widest))} if handed on.`,
-    shows: `Money of each year, all strips on one scale; a bar below its line is money that comes in. At the right, the sums over ${span(d.horizon)}: kept · handed on.`,
+    shows: `Paid each year from today on, in the money of that year, all panels on one scale; under each name its sum over ${span(d.horizon)}.${received.length === 0 ? '' : ` Not drawn: ${received.join('; ')}.`}`,
     told: categories
       .map((c) => `${c}: ${words(total('keep', c))} if kept, ${words(total('replace', c))} if handed on`)
       .join('; '),
     chart: (look) =>
       yearlyChart(
         (['keep', 'replace'] as const).flatMap((side) =>
-          sides[side].flatMap((r) =>
-            r.years.map((cents, year) => ({ category: r.category, year, side, amount: cents / 100 })),
-          ),
+          sides[side]
+            .filter((r) => drawn.includes(r.category))
+            .flatMap((r) =>
+              r.years.map((cents, year) => ({ category: r.category, year, side, amount: cents / 100 })),
+            ),
         ),
-        categories.map((category) => ({
+        drawn.map((category) => ({
           category,
-          words: `${words(total('keep', category))} · ${words(total('replace', category))}`,
+          words: `${words(total('keep', category))} kept, ${words(total('replace', category))} handed on`,
         })),
         look,
       ),

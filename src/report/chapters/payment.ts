@@ -9,7 +9,9 @@ import { block, type Chapter, notes, type Page, paragraphs, pick } from './page.
 const rates = (loan: LoanView): string =>
   loan.apr === null
     ? `Its note rate is ${percent(loan.noteRate)}; a yearly cost with fees included (APR) can't be worked out for it.`
-    : `Its yearly cost, fees included (APR), is ${percent(loan.apr)} beside a note rate of ${percent(loan.noteRate)}.`;
+    : percent(loan.apr) === percent(loan.noteRate)
+      ? `Its yearly cost, fees included (APR), is ${percent(loan.apr)}, the same as its note rate.`
+      : `Its yearly cost, fees included (APR), is ${percent(loan.apr)} beside a note rate of ${percent(loan.noteRate)}.`;
 
 const underWater = (loan: LoanView): string =>
   loan.monthsUnderWater === 0

@@ -1,5 +1,5 @@
 import type { JobFacts } from '../../engine/scenario/scenario.ts';
-import { day, weekends } from '../format.ts';
+import { weekends } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { cautionWords, DEFER } from '../words/cautions.ts';
 import { noticesAt } from '../words/facts.ts';
@@ -22,14 +22,7 @@ const terms = ({ d, format }: Page, index: number): string => {
 
 const remarks = ({ format }: Page, job: JobFacts): string =>
   [
-    job.qualifiedOnly ? 'Only qualified work will do, so no own-hands price is shown.' : '',
-    job.firstTime
-      ? 'A first time at it: 1.5 to 2 times the hours in the book are common (common practice, no source).'
-      : '',
-    job.quoteEnds === '' ? '' : `The quote holds until ${day(job.quoteEnds)}.`,
-    job.someoneElsePays === ''
-      ? 'Nobody has said whether somebody else pays: a recall, a guarantee on earlier work, a service contract, an insurer.'
-      : `Does somebody else pay? ${capital(job.someoneElsePays)}.`,
+    job.someoneElsePays === '' ? '' : `Does somebody else pay? ${capital(job.someoneElsePays)}.`,
     job.alreadySpent > 0 ? `Already spent on it, doesn't count: ${format.money(job.alreadySpent)}.` : '',
   ]
     .filter((s) => s !== '')
@@ -53,7 +46,7 @@ export const workChapter = (page: Page): Chapter => {
     id: 'work',
     question: 'What does the work ask of us?',
     body: html`${block(
-      html`<p>${jobs.length === 0 ? 'It needs no work now.' : `It needs ${listed(jobs.map((j) => j.name))}.`} ${jobs.length > 0 && DEFER}</p>`,
+      html`<p>${jobs.length === 0 ? 'It needs no work now.' : `It needs: ${jobs.map((j) => j.name).join('; ')}.`} ${jobs.length > 0 && DEFER}</p>`,
       paragraphs(noticesAt(page.d, 'work')),
     )}${jobs.map((job, i) => jobBlock(page, job, i))}`,
   };

@@ -20,7 +20,7 @@ export const balanceChart = (
   const middle = under.slice(Math.floor(under.length / 3)).slice(0, 1);
   const label = { x: 'month', textAnchor: 'start', fontWeight: 600, ...HALO } as const;
   return {
-    ...frame(look),
+    ...frame(look, [Math.max(...rows.map((r) => Math.max(r.owed, r.value)))]),
     height: look.width < 400 ? 230 : 260,
     x: { domain: [0, rows.at(-1)?.month ?? 1], label: null },
     y: { zero: true, nice: true, label: null },

@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { DASH, frame, HAIR, HALO, INK, KEEP, type Look, REPLACE, yearTicks } from './look.ts';
+import { DASH, frame, HAIR, HALO, INK, isNarrow, KEEP, type Look, REPLACE, yearTicks } from './look.ts';
 
 export interface CumulativeRow {
   readonly month: number;
@@ -9,11 +9,15 @@ export interface CumulativeRow {
 }
 
 export interface CumulativeWords {
-  readonly keep: string;
-  readonly replace: string;
+  readonly keep: { readonly name: string; readonly cost: string };
+  readonly replace: { readonly name: string; readonly cost: string };
   /** From this month on one way stays cheaper; null when it is so from the start or never. */
   readonly crossing: { readonly month: number; readonly words: string } | null;
 }
+
+const HEIGHT = 320;
+/** Two lines of words need this many pixels. */
+const APART = 40;
 
 /** What both ways have cost, month by month: two lines, named at their ends, with the crossing marked. */
 export const cumulativeChart = (
@@ -21,19 +25,52 @@ export const cumulativeChart = (
   words: CumulativeWords,
   look: Look,
 ): Plot.PlotOptions => {
+  const narrow = isNarrow(look);
   const last = rows.slice(-1);
-  const keepBelow = last.every((r) => r.keep <= r.replace);
+  const [end] = last;
+  const all = rows.flatMap((r) => [r.keep, r.replace]);
+  const [least, most] = [Math.min(0, ...all), Math.max(1, ...all)];
+  const gap = ((HEIGHT - 46) * ((end?.replace ?? 0) - (end?.keep ?? 0))) / (most - least);
+  const push = Math.max(0, APART - Math.abs(gap)) / 2;
+  const down = gap >= 0 ? 1 : -1;
   const at = rows.filter((r) => r.month === words.crossing?.month);
-  const end = { x: 'month', textAnchor: 'end', fontWeight: 600, ...HALO } as const;
+  const late = (at[0]?.month ?? 0) > (end?.month ?? 0) / 2;
+  // A phone has no room beside the lines: there the upper name stands over its end, the lower one further down.
+  const low = rows.slice(Math.floor(rows.length * 0.55)).slice(0, 1);
+  const name = (side: 'keep' | 'replace', fill: string): Plot.Markish => {
+    const { name: who, cost } = words[side];
+    const isLower = (side === 'keep') === down > 0;
+    const style = { y: side, fill, fontWeight: 600, ...HALO } as const;
+    return narrow
+      ? Plot.text(last, {
+          ...style,
+          x: 'month',
+          y: isLower ? () => low[0]?.[side] ?? 0 : side,
+          text: () => `${who}: ${cost}`,
+          textAnchor: 'end',
+          dy: isLower ? 4 : -14,
+        })
+      : Plot.text(last, {
+          ...style,
+          x: 'month',
+          text: () => `${who}\n${cost}`,
+          textAnchor: 'start',
+          lineHeight: 1.25,
+          dx: 8,
+          dy: (isLower ? 1 : -1) * push,
+        });
+  };
   return {
-    ...frame(look),
-    height: look.width < 400 ? 260 : 300,
-    x: { domain: [0, last[0]?.month ?? 1], label: null },
-    y: { nice: true, label: null },
+    ...frame(look, [least, most]),
+    height: narrow ? 280 : HEIGHT,
+    marginRight: narrow ? 14 : 132,
+    marginTop: narrow ? 30 : 20,
+    x: { domain: [0, end?.month ?? 1], label: null },
+    y: { domain: [least, most], nice: true, label: null },
     marks: [
       Plot.gridY({ stroke: HAIR, strokeOpacity: 1, ticks: 5 }),
       Plot.axisY({ tickSize: 0, ticks: 5, tickFormat: look.format.tick }),
-      Plot.axisX({ tickSize: 4, ...yearTicks(last[0]?.month ?? 12) }),
+      Plot.axisX({ tickSize: 4, ...yearTicks(end?.month ?? 12) }),
       Plot.ruleX([0], { stroke: INK }),
       Plot.lineY(rows, {
         x: 'month',
@@ -43,24 +80,18 @@ export const cumulativeChart = (
         strokeDasharray: DASH,
       }),
       Plot.lineY(rows, { x: 'month', y: 'keep', stroke: KEEP, strokeWidth: 2.5 }),
-      Plot.text(last, { ...end, y: 'keep', text: () => words.keep, fill: KEEP, dy: keepBelow ? 20 : -16 }),
-      Plot.text(last, {
-        ...end,
-        y: 'replace',
-        text: () => words.replace,
-        fill: REPLACE,
-        dy: keepBelow ? -16 : 20,
-      }),
+      name('keep', KEEP),
+      name('replace', REPLACE),
       Plot.dot(at, { x: 'month', y: 'keep', r: 4.5, fill: 'var(--paper)', stroke: INK, strokeWidth: 2 }),
       Plot.text(at, {
         x: 'month',
         y: 'keep',
         text: () => words.crossing?.words ?? '',
-        textAnchor: (at[0]?.month ?? 0) > (last[0]?.month ?? 0) / 2 ? 'end' : 'start',
-        dx: (at[0]?.month ?? 0) > (last[0]?.month ?? 0) / 2 ? -10 : 8,
-        dy: (at[0]?.month ?? 0) > (last[0]?.month ?? 0) / 2 ? -12 : 16,
-        ...HALO,
+        textAnchor: late ? 'end' : 'start',
+        dx: late ? -10 : 9,
+        dy: late ? -14 : 17,
         fill: INK,
+        ...HALO,
       }),
     ],
   };

@@ -1,6 +1,9 @@
 import * as Plot from '@observablehq/plot';
 import type { DrawingDocument, DrawnElement } from './dom.ts';
 
+/** What a chart hands over to be drawn. */
+export type Drawing = Plot.PlotOptions;
+
 /** Where a chart is drawn and what is said in its place. */
 export interface Telling {
   readonly document: DrawingDocument;
@@ -12,9 +15,11 @@ export interface Telling {
 
 const SVG = 'http://www.w3.org/2000/svg';
 
-/** Coordinates to a tenth of a pixel: nobody sees more, and the file is a third smaller. */
+/** Coordinates to a tenth of a pixel: nobody sees more, and the file is a third smaller. Words are left alone. */
 const tenths = (markup: string): string =>
-  markup.replace(/-?\d+\.\d{2,}/g, (n) => String(Math.round(Number(n) * 10) / 10));
+  markup.replace(/<[^>]*>/g, (tag) =>
+    tag.replace(/-?\d+\.\d{2,}/g, (n) => String(Math.round(Number(n) * 10) / 10)),
+  );
 
 /** Diagonal lines in the second course's colour: told apart from a filled bar without any colour. */
 const hatching = (document: DrawingDocument, id: string): DrawnElement => {

@@ -22,7 +22,7 @@ export const economicLifeChart = (
   const ceiling = Math.min(Math.max(...rows.map((r) => r.averageCost)), best.averageCost * 2.2);
   const shown = rows.filter((r) => r.averageCost <= ceiling);
   return {
-    ...frame(look),
+    ...frame(look, [ceiling]),
     height: look.width < 400 ? 210 : 230,
     x: { domain: [0, last], label: null },
     y: { domain: [0, ceiling * 1.05], label: null },

@@ -46,11 +46,15 @@ export const yearTicks = (horizon: number): { ticks: number[]; tickFormat: (mont
   return { ticks, tickFormat: (month) => (month === 0 ? 'today' : `${month / 12} yr`) };
 };
 
-/** What all charts share. Heights are theirs to say. */
-export const frame = (look: Look): Plot.PlotOptions => ({
+/** Room at the left for the longest money tick, which may be of the least or of the most. */
+const roomForTicks = (look: Look, amounts: readonly number[]): number =>
+  14 + 7 * Math.max(0, ...amounts.map((a) => look.format.tick(Math.round(a)).length));
+
+/** What all charts share; `amounts` are the extremes of a money axis at the left. Heights are theirs to say. */
+export const frame = (look: Look, amounts: readonly number[] = []): Plot.PlotOptions => ({
   width: look.width,
   marginTop: 20,
   marginRight: 14,
   marginBottom: 26,
-  marginLeft: isNarrow(look) ? 48 : 54,
+  marginLeft: roomForTicks(look, amounts),
 });

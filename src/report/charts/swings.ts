@@ -1,5 +1,18 @@
 import * as Plot from '@observablehq/plot';
-import { fitting, frame, HAIR, HALO, HATCH, INK, KEEP, type Look, REPLACE, SOFT, short } from './look.ts';
+import {
+  fitting,
+  frame,
+  HAIR,
+  HALO,
+  HATCH,
+  INK,
+  isNarrow,
+  KEEP,
+  type Look,
+  REPLACE,
+  SOFT,
+  short,
+} from './look.ts';
 
 export interface SwingRow {
   readonly label: string;
@@ -11,51 +24,60 @@ export interface SwingRow {
   readonly highWords: string;
 }
 
+/** Pixels the words over a side of the picture need. */
+const SIDE_WORDS = 150;
+
+/** The part of each bar on either side of the tipping line: hatched where replacing costs less, filled where keeping does. */
+const parts = (rows: readonly SwingRow[], side: 'keep' | 'replace') =>
+  rows
+    .map((r) => ({ label: r.label, from: Math.min(r.low, r.high), to: Math.max(r.low, r.high) }))
+    .map((r) => (side === 'keep' ? { ...r, from: Math.max(r.from, 0) } : { ...r, to: Math.min(r.to, 0) }))
+    .filter((r) => r.to > r.from);
+
 /**
- * How far each number moves the answer. Left of the heavy line replacing costs less, and the bar is hatched there;
- * right of it keeping does. A bar that stays on one side can't tip the answer.
+ * How far each number moves the answer. A bar that crosses the heavy line tips it: left of the line replacing costs
+ * less, right of it keeping does.
  */
 export const swingsChart = (rows: readonly SwingRow[], today: number, look: Look): Plot.PlotOptions => {
-  const parts = rows.flatMap((r) => {
-    const [from, to] = [Math.min(r.low, r.high), Math.max(r.low, r.high)];
-    return [
-      { label: r.label, side: 'replace', from, to: Math.min(to, 0) },
-      { label: r.label, side: 'keep', from: Math.max(from, 0), to },
-    ].filter((p) => p.to > p.from);
-  });
   const ends = rows.flatMap((r) => [
     { label: r.label, x: r.low, words: r.lowWords, left: r.low < r.high },
     { label: r.label, x: r.high, words: r.highWords, left: r.high <= r.low },
   ]);
   const all = [0, today, ...ends.map((e) => e.x)];
-  const [least, most] = [Math.min(...all), Math.max(...all)];
-  const room = (most - least) * (look.width < 400 ? 0.3 : 0.2) || 1;
-  const bar = { y: 'label', x1: 'from', x2: 'to', insetTop: 2, insetBottom: 2 } as const;
+  const reach = Math.max(...all) - Math.min(...all) || 1;
+  const room = reach * (isNarrow(look) ? 0.34 : 0.16);
+  const [from, to] = [Math.min(...all) - room, Math.max(...all) + room];
+  const left = ((0 - from) / (to - from)) * look.width;
+  const bar = { y: 'label', x1: 'from', x2: 'to' } as const;
   const end = { y: 'label', x: 'x', text: 'words', fill: INK, ...HALO } as const;
+  const side = (text: string, anchor: 'start' | 'end', fill: string): Plot.Markish =>
+    Plot.text([text], {
+      x: [0],
+      frameAnchor: 'top',
+      textAnchor: anchor,
+      dx: anchor === 'end' ? -8 : 8,
+      dy: -22,
+      fill,
+      fontWeight: 600,
+    });
   return {
     ...frame(look),
-    marginTop: 44,
-    marginLeft: 6,
-    marginRight: 6,
-    height: rows.length * 44 + 74,
-    x: { domain: [least - room, most + room], label: null },
-    y: { domain: rows.map((r) => r.label), axis: null, paddingInner: 0.62, paddingOuter: 0.5 },
+    marginTop: 54,
+    marginLeft: 4,
+    marginRight: 4,
+    height: rows.length * 50 + 84,
+    x: { domain: [from, to], label: null },
+    y: { domain: rows.map((r) => r.label), axis: null, paddingInner: 0.68, paddingOuter: 0.56 },
     marks: [
-      Plot.gridX({ stroke: HAIR, strokeOpacity: 1, ticks: 5 }),
+      Plot.gridX({ stroke: HAIR, strokeOpacity: 1, ticks: 4 }),
       Plot.axisX({
         tickSize: 0,
-        ticks: look.width < 400 ? 4 : 5,
-        tickFormat: (x: number) => look.format.tick(Math.abs(x)),
+        ticks: 4,
+        tickFormat: (x: number) => (x === 0 ? 'even' : look.format.tick(Math.abs(x))),
       }),
       Plot.ruleX([today], { stroke: SOFT, strokeDasharray: '2 3' }),
-      Plot.barX(
-        parts.filter((p) => p.side === 'keep'),
-        { ...bar, fill: KEEP },
-      ),
-      Plot.barX(
-        parts.filter((p) => p.side === 'replace'),
-        { ...bar, fill: HATCH, stroke: REPLACE },
-      ),
+      Plot.barX(parts(rows, 'keep'), { ...bar, fill: KEEP }),
+      Plot.barX(parts(rows, 'replace'), { ...bar, fill: HATCH, stroke: REPLACE }),
       Plot.ruleX([0], { stroke: INK, strokeWidth: 2 }),
       Plot.text(
         ends.filter((e) => e.left),
@@ -70,30 +92,13 @@ export const swingsChart = (rows: readonly SwingRow[], today: number, look: Look
         frameAnchor: 'left',
         text: (r: SwingRow) => short(r.label, fitting(look)),
         textAnchor: 'start',
-        dy: -19,
-        fontWeight: 600,
+        dy: -20,
         fill: INK,
         ...HALO,
       }),
-      Plot.text([0], {
-        x: [0],
-        frameAnchor: 'top',
-        text: ['replacing costs less by'],
-        textAnchor: 'end',
-        dx: -8,
-        dy: -18,
-        fill: REPLACE,
-      }),
-      Plot.text([0], {
-        x: [0],
-        frameAnchor: 'top',
-        text: ['keeping costs less by'],
-        textAnchor: 'start',
-        dx: 8,
-        dy: -18,
-        fill: KEEP,
-      }),
-      Plot.text([0], { x: [today], frameAnchor: 'top', text: ['today'], dy: -34, fill: INK }),
+      left > SIDE_WORDS ? side('replacing costs less by', 'end', REPLACE) : null,
+      look.width - left > SIDE_WORDS ? side('keeping costs less by', 'start', KEEP) : null,
+      Plot.text(['today'], { x: [today], frameAnchor: 'top', dy: -6, fill: INK, ...HALO }),
     ],
   };
 };

@@ -7,6 +7,7 @@ export interface TippingPoint {
 }
 
 export interface TippingWords {
+  /** Short: the caption names the unit. */
   readonly x: (value: number) => string;
   readonly y: (value: number) => string;
   readonly today: TippingPoint;
@@ -27,6 +28,7 @@ export const tippingLineChart = (
   const side = { fontWeight: 600, fill: INK, ...HALO } as const;
   return {
     ...frame(look),
+    marginLeft: 14 + 7 * Math.max(words.y(bottom).length, words.y(top).length),
     height: look.width < 400 ? 270 : 300,
     x: { label: null },
     y: { domain: [bottom, top], label: null },

@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { frame, HAIR, HALO, HATCH, INK, KEEP, type Look, REPLACE } from './look.ts';
+import { frame, HAIR, HALO, HATCH, INK, isNarrow, KEEP, type Look, REPLACE, short } from './look.ts';
 
 export interface YearlyRow {
   readonly category: string;
@@ -15,60 +15,61 @@ export interface YearlyTotals {
   readonly words: string;
 }
 
-/** One strip a category, all on one scale: each year's filled bar is keeping, its hatched bar replacing. */
+const STRIP = 98;
+
+/** A small panel for each category, all on one scale: each year's filled bar is keeping, its hatched bar replacing. */
 export const yearlyChart = (
   rows: readonly YearlyRow[],
   totals: readonly YearlyTotals[],
   look: Look,
 ): Plot.PlotOptions => {
+  const across = isNarrow(look) ? 1 : 2;
+  const place = (category: string): { fx: number; fy: number } => {
+    const index = totals.findIndex((t) => t.category === category);
+    return { fx: index % across, fy: Math.floor(index / across) };
+  };
+  const panels = totals.map((t) => ({ ...t, ...place(t.category) }));
+  const down = Math.ceil(totals.length / across);
   const years = Math.max(...rows.map((r) => r.year), 1);
   const every = Math.ceil(years / 6);
+  const most = Math.max(1, ...rows.map((r) => r.amount));
+  const least = Math.min(0, ...rows.map((r) => r.amount));
   const bars = (side: YearlyRow['side'], from: number, to: number, style: Plot.RectYOptions): Plot.Markish =>
     Plot.rectY(
-      rows.filter((r) => r.side === side && r.amount !== 0),
-      {
-        fy: 'category',
-        x1: (r: YearlyRow) => r.year + from,
-        x2: (r: YearlyRow) => r.year + to,
-        y1: 0,
-        y2: 'amount',
-        ...style,
-      },
+      rows
+        .filter((r) => r.side === side && r.amount !== 0)
+        .map((r) => ({ ...place(r.category), x1: r.year + from, x2: r.year + to, y2: r.amount })),
+      { fx: 'fx', fy: 'fy', x1: 'x1', x2: 'x2', y1: 0, y2: 'y2', ...style },
     );
+  const label = { fx: 'fx', fy: 'fy', textAnchor: 'start', fill: INK, ...HALO } as const;
+  const letters = across === 1 ? 42 : 36;
   return {
     ...frame(look),
-    marginTop: 4,
-    marginLeft: 4,
-    marginRight: 4,
-    height: totals.length * 58 + 30,
+    marginTop: 40,
+    marginLeft: 2,
+    marginRight: 2,
+    marginBottom: 22,
+    height: down * STRIP + 44,
     x: { domain: [-0.5, years + 0.5], label: null },
-    y: { axis: null },
-    fy: { domain: totals.map((t) => t.category), axis: null, padding: 0.42 },
+    y: { axis: null, domain: [least, most] },
+    fx: { axis: null, padding: 0.09, domain: Array.from({ length: across }, (_, i) => i) },
+    fy: { axis: null, padding: 0.48, domain: Array.from({ length: down }, (_, i) => i) },
     marks: [
-      Plot.ruleY([0], { stroke: HAIR }),
+      Plot.ruleY(panels, { fx: 'fx', fy: 'fy', y: 0, stroke: HAIR }),
       bars('keep', -0.36, -0.03, { fill: KEEP }),
-      bars('replace', 0.03, 0.36, { fill: HATCH, stroke: REPLACE, strokeWidth: 1 }),
-      Plot.text(totals, {
-        fy: 'category',
-        text: 'category',
+      bars('replace', 0.03, 0.36, { fill: HATCH, stroke: REPLACE }),
+      Plot.text(panels, {
+        ...label,
+        text: (t: YearlyTotals) => short(t.category, letters),
         frameAnchor: 'top-left',
-        dy: -14,
+        dy: -36,
         fontWeight: 600,
-        fill: INK,
-        ...HALO,
       }),
-      Plot.text(totals, {
-        fy: 'category',
-        text: 'words',
-        frameAnchor: 'top-right',
-        dy: -14,
-        fill: INK,
-        ...HALO,
-      }),
+      Plot.text(panels, { ...label, text: 'words', frameAnchor: 'top-left', dy: -19 }),
       Plot.axisX({
         tickSize: 0,
         ticks: Array.from({ length: Math.floor(years / every) + 1 }, (_, i) => i * every),
-        tickFormat: (y: number) => (y === 0 ? 'today' : `year ${y}`.slice(look.width < 400 ? 5 : 0)),
+        tickFormat: (y: number) => (y === 0 ? 'today' : `${y}`),
       }),
     ],
   };

@@ -8,7 +8,8 @@ import type {
 } from '../../engine/decision/decision.ts';
 import { type Cents, centsText } from '../../engine/quantity/money.ts';
 import type { Quantity } from '../../engine/scenario/scenario.ts';
-import { isPrivate, withoutPrivate } from '../privacy.ts';
+import { withoutPrivate } from '../privacy.ts';
+import { savingsShown } from '../words/facts.ts';
 
 /** Amounts are decimal strings in the household's currency; costs positive, receipts negative. */
 const amounts = (of: ByReading<Cents>): Record<'counted' | 'cash' | 'shop', string> => ({
@@ -96,7 +97,7 @@ const payment = (p: LoanView) => ({
  */
 export const decisionJson = (decision: Decision) => {
   const d = withoutPrivate(decision);
-  const savings = !isPrivate(d.facts, 'savings_for_this');
+  const savings = savingsShown(d);
   return {
     stillworth: d.version,
     title: d.facts.title,

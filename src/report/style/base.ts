@@ -39,7 +39,9 @@ ul.plain, ul.closed { margin: 0 0 1rem; padding: 0 0 0 1.1em; max-width: var(--m
 ul.plain li, ul.closed li { margin-bottom: 0.4rem; padding-left: 0.2em; }
 ul.plain li::marker, ul.closed li::marker { content: "\\2013"; color: var(--rule); }
 ul.plain li, ul.closed li { padding-left: 0.6em; }
-details { max-width: var(--measure); }
+details { max-width: var(--measure); margin-bottom: 0.5rem; }
+.block + .block { margin-top: 1.9rem; }
+.block > h3:first-child { margin-top: 0; }
 summary { cursor: pointer; padding: 0.55rem 0; font-style: italic; color: var(--soft); min-height: 2.7rem; }
 summary::marker { color: var(--rule); }
 summary:hover { color: var(--ink); }

@@ -10,9 +10,10 @@ tbody tr + tr > * { border-top: 1px solid var(--hair); }
 tfoot > tr > * { border-top: 1px solid var(--ink); border-bottom: 4px double var(--ink); font-weight: 600; }
 tfoot th { text-align: left; }
 table .key { margin-right: 0.6em; }
-.wordy td, .wordy th, .lines td { min-width: 6.5em; }
-.wordy tbody th { min-width: 10em; }
-.ways tbody th { min-width: 14em; }
+.wordy td, .lines td { min-width: 5.5em; }
+.wordy tbody th { min-width: 7.5em; }
+@media (max-width: 36rem) { .wordy th, .wordy td { padding-left: 0.7em; } .wordy .mark { white-space: normal; } .ledger tbody th { min-width: 7.5em; } }
+.ways { font-size: 0.78rem; } .ways tbody th { min-width: 15em; } .ways td { white-space: normal; min-width: 5.2em; }
 .lines td:nth-child(2) { min-width: 11em; } .lines td:nth-child(3) { min-width: 16em; }
 .ledger { font-size: 0.78rem; }
 .full { max-width: 100%; } .full details { max-width: 100%; }

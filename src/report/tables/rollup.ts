@@ -57,7 +57,7 @@ const columns = (ledger: readonly LedgerRow[]) => ({
 const byCategory = (a: { readonly category: Category }, b: { readonly category: Category }): number =>
   CATEGORIES.indexOf(a.category) - CATEGORIES.indexOf(b.category);
 
-/** The ledger by category and year, own time counted; categories without a posting are left out. */
+/** The ledger by category and year, own time counted; categories without any money are left out. */
 export const byCategoryAndYear = (ledger: readonly LedgerRow[], horizon: number): readonly CategoryRow[] => {
   const cells = table(columns(ledger))
     .groupby('category', 'year')
@@ -65,7 +65,7 @@ export const byCategoryAndYear = (ledger: readonly LedgerRow[], horizon: number)
     .objects() as { category: Category; year: number; amount: number; present: number }[];
   return CATEGORIES.flatMap((category) => {
     const own = cells.filter((c) => c.category === category);
-    if (own.length === 0) return [];
+    if (own.every((c) => c.amount === 0 && c.present === 0)) return [];
     const years = Array.from(
       { length: ledgerYear(horizon) + 1 },
       (_, year) => (own.find((c) => c.year === year)?.amount ?? 0) as Cents,

@@ -1,8 +1,7 @@
 import type { Decision, Notice } from '../../engine/decision/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
-import { counted, type Formats, inWords, number } from '../format.ts';
+import { type Formats, inWords, number } from '../format.ts';
 import { isPrivate } from '../privacy.ts';
-import { capital } from './sentence.ts';
 import { tipsNearestFirst, tipWords } from './tipping.ts';
 
 /** What must be said above the money. Where nobody wrote it out, what is known of the vehicle says it. */
@@ -26,13 +25,18 @@ export const decidingSentence = (d: Decision): string => {
   return `${number(count)} of ${number(of)} numbers ${count === 1 ? 'decides' : 'decide'} this; ${which}.`;
 };
 
-/** Savings after a way, never with a bare minus: "$1,100", "nothing, and $400 borrowed". */
+/** Savings after a way, never with a bare minus: "$1,100", "none, $400 borrowed". */
 export const savingsWords = (left: Cents, format: Formats): string =>
-  left >= 0 ? format.round(left / 100) : `nothing, and ${format.round(-left / 100)} borrowed`;
+  left >= 0 ? format.round(left / 100) : `none, ${format.round(-left / 100)} borrowed`;
 
-/** "Savings left the day after: $1,100 or nothing, …"; null when savings are private or no way is open. */
+/** Whether the page may and can speak of savings: they were given, and are not private. */
+export const savingsShown = (d: Decision): boolean =>
+  !isPrivate(d.facts, 'savings_for_this') &&
+  d.quantities.some((q) => q.key === 'household.savings' && !q.isDefault);
+
+/** "Savings left the day after: $1,100 or none, …"; null when savings are private or no way is open. */
 export const savingsSentence = (d: Decision, format: Formats): string | null => {
-  if (isPrivate(d.facts, 'savings_for_this')) return null;
+  if (!savingsShown(d)) return null;
   const each = [
     d.bestKeep && `${savingsWords(d.bestKeep.savingsAfter, format)} if kept`,
     d.bestReplace && `${savingsWords(d.bestReplace.savingsAfter, format)} if handed on`,
@@ -50,7 +54,9 @@ export const tipSentence = (d: Decision, format: Formats): string | null => {
 };
 
 export const notMoneySentence = (d: Decision): string | null =>
-  d.facts.notMoney.length === 0 ? null : `Not counted: ${d.facts.notMoney.join('; ')}.`;
+  d.facts.notMoney.length === 0
+    ? null
+    : `Not counted: ${d.facts.notMoney.map((text) => text.trim().replace(/[.;]$/, '')).join('; ')}.`;
 
 /** What one's own time does to the answer; null where no own hours are at stake. */
 export const ownHoursSentence = (d: Decision, format: Formats): string | null => {
@@ -60,6 +66,10 @@ export const ownHoursSentence = (d: Decision, format: Formats): string | null =>
     ? `${priced}At no price of an own hour does the answer tip.`
     : `${priced}It tips when an own hour is worth about ${format.round(d.ownHourTips)}.`;
 };
+
+/** Cash on the day, never with a bare minus: "$1,380", "$900 comes in". */
+export const cashWords = (cash: Cents, format: Formats): string =>
+  cash >= 0 ? format.money(Math.round(cash / 100)) : `${format.money(Math.round(-cash / 100))} comes in`;
 
 /** "keeping costs about $4,200 less", for a signed difference in cents. */
 export const differenceWords = (difference: Cents, format: Formats): string => {
@@ -74,6 +84,3 @@ export const sunkSentence = (d: Decision, format: Formats): string | null => {
     d.sunk.returns === 0 ? '' : ` Returned, it would bring back ${format.money(d.sunk.returns / 100)}.`;
   return `Already spent, doesn't count: ${format.money(d.sunk.spent / 100)}.${back}`;
 };
-
-export const monthsWords = (months: number): string => counted(months, 'month');
-export const capitalised = capital;

@@ -1,5 +1,5 @@
 import type { BreakEven, Decision } from '../../engine/decision/decision.ts';
-import type { Quantity } from '../../engine/scenario/scenario.ts';
+import type { Quantity, Unit } from '../../engine/scenario/scenario.ts';
 import { type Formats, percent, roundTo } from '../format.ts';
 
 /** Where it tips, to three significant digits: a root is never known better than the numbers around it. */
@@ -7,6 +7,22 @@ export const tipAt = (q: Quantity, at: number, format: Formats): string => {
   const step = at === 0 ? 1 : 10 ** (Math.floor(Math.log10(Math.abs(at))) - 2);
   const about = roundTo(at, q.integer ? Math.max(1, step) : step);
   return format.quantity(q, about);
+};
+
+const SHORTENED: readonly Unit[] = ['economy', 'distance', 'distance a year'];
+
+/** A value for a picture that has no room: "$4.10" for "$4.10 a gallon", "9,000" for "9,000 miles a year". */
+export const bare = (q: Quantity, value: number, format: Formats): string => {
+  const whole = tipAt(q, value, format);
+  return q.unit.startsWith('money') || SHORTENED.includes(q.unit) ? (whole.split(' ')[0] ?? whole) : whole;
+};
+
+/** What `bare` leaves out, for a caption: " (miles a year)"; '' where it leaves out nothing. */
+export const bareUnit = (q: Quantity, format: Formats): string => {
+  const left = tipAt(q, q.value, format)
+    .slice(bare(q, q.value, format).length)
+    .trim();
+  return left === '' ? '' : ` (${left})`;
 };
 
 /** "42% more than today", "twice … " is left to the reader; '' where today's value is nil. */

@@ -42,6 +42,13 @@ export const costOf = (
   return format.round(total, Math.max(1, step));
 };
 
+/** What a way works out at a month, to the digits its difference from the other lets one see. */
+export const monthlyOf = (d: Decision, option: OptionResult, format: Formats): string => {
+  const cost = units(option.equivalentMonthlyCost.counted);
+  const apart = units((d.difference?.counted ?? 0) / Math.max(1, d.horizon));
+  return format.round(cost, stepBeside(cost, apart));
+};
+
 const hands = (d: Decision): string => {
   if ((d.bestKeep?.hours.total ?? 0) <= 0) return '';
   return d.facts.mechanic === '' ? ' with own hands doing the work' : ` if ${d.facts.mechanic} does the work`;
@@ -65,7 +72,9 @@ export const disagreement = (d: Decision): string | null => {
     ).map((r) => readingWords[r]);
   const [keep, replace] = [cheaperIn('keep'), cheaperIn('replace')];
   if (keep.length === 0 || replace.length === 0) return null;
-  return `Who does the work decides this. With ${listed(keep)}, keeping costs less; with ${listed(replace)}, handing it on does.`;
+  const why =
+    d.difference.shop > 0 === d.difference.counted > 0 ? 'Whether own time counts' : 'Who does the work';
+  return `${why} decides this. With ${listed(keep)}, keeping costs less; with ${listed(replace)}, handing it on does.`;
 };
 
 const settling = (d: Decision, format: Formats): string => {
