@@ -123,7 +123,7 @@ describe('closed forms against the months', () => {
             acquisitionFee: 600,
             dispositionFee: 400,
             taxOnPayment: 0,
-            then: 'again',
+            afterwards: 'again',
             purchaseFee: 0,
             earlyTermination: null,
           },

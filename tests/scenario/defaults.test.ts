@@ -14,7 +14,7 @@ describe('the defaults', () => {
     expect(one.unit).not.toBe('');
     expect(one.date).toMatch(/^\d{4}(-\d{2})?$/);
     expect(one.source.length).toBeGreaterThan(3);
-    expect(['guess', 'table']).toContain(one.mark);
+    expect(['guess', 'table', 'choice']).toContain(one.mark);
   });
 
   it('hold nothing that is never assumed', () => {
@@ -33,7 +33,7 @@ describe('the defaults', () => {
     expect(used.length).toBeGreaterThan(60);
     for (const { key, source, mark } of used) {
       expect(source.length, key).toBeGreaterThan(2);
-      expect(['guess', 'table', 'measured'], key).toContain(mark);
+      expect(['guess', 'table', 'measured', 'choice'], key).toContain(mark);
     }
   });
 });

@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { inputAt, withInput } from '../../src/engine/scenario/lens.ts';
+import { inputAt, withInput, withQuantity } from '../../src/engine/scenario/lens.ts';
 import type { Scenario } from '../../src/engine/scenario/scenario.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf } from './scenario.ts';
 
@@ -18,7 +18,8 @@ const FIXED = [
   /\.renews\.\d+$/,
   /\.canWait$/,
   /^replacement\.\d+\.(cover|registration|inspection|tax)\.nextDue$/,
-  /\.averageRepairs\.perDollar$/,
+  /\.averageRepairs\.(perDollar|typeFactor)$/,
+  /\.brandFactor$/,
   /\.points\.0\.(month|value)$/,
   /\.(sinceDistance|sinceMonths)$/,
 ];
@@ -45,7 +46,7 @@ describe.each([
   });
 
   it('cover every number a reader may change', () => {
-    const noted = new Set(quantities.map(({ key }) => key));
+    const noted = new Set(quantities.flatMap(({ key, also }) => [key, ...also.map((other) => other.key)]));
     const silent = leaves(inputs).filter((key) => !noted.has(key) && !FIXED.some((fixed) => fixed.test(key)));
     // An absent second attempt or a further find has a chance of nil and no amounts; an upkeep list has no average.
     const absent = /\.(notCured|moreFound)\.(parts|hours|shopPrice)$|^vehicle\.averageUpkeep$/;
@@ -80,6 +81,25 @@ describe('the lens', () => {
   );
 });
 
+describe('numbers that are one and the same', () => {
+  const scenario = scenarioOf(SHORT_FORM);
+  const at = (key: string, value: number) => withQuantity(scenario.inputs, quantityOf(scenario, key), value);
+
+  it('move together: one pump, one carriage of the tables, average upkeep with it', () => {
+    expect(at('vehicle.energy.price', 4.2).replacement[0]?.energy.price).toBe(4.2);
+    const dearer = at('vehicle.averageRepairs.priceRatio', 3);
+    expect(dearer.replacement[0]?.averageRepairs.priceRatio).toBe(3);
+    expect(dearer.vehicle.averageUpkeep).toBeCloseTo(0.101 * 3, 9);
+  });
+
+  it('rise with prices in general, where they were not given', () => {
+    expect(at('household.pricesRise.general', 0.06).household.pricesRise.cover).toBe(0.06);
+    const given = scenarioOf(`${SHORT_FORM}household: { prices_rise: { insurance: 7 } }\n`);
+    const moved = withQuantity(given.inputs, quantityOf(given, 'household.pricesRise.general'), 0.06);
+    expect(moved.household.pricesRise).toMatchObject({ cover: 0.07, energy: 0.06 });
+  });
+});
+
 describe('whose number it is', () => {
   it('follows the file, then the usual', () => {
     const text = SHORT_FORM.replace(
@@ -103,11 +123,11 @@ describe('whose number it is', () => {
 
   it('names the table behind a table value, with where it stretches it', () => {
     const scenario = scenarioOf(SHORT_FORM);
-    expect(quantityOf(scenario, 'vehicle.averageRepairs.typeFactor')).toMatchObject({
+    expect(quantityOf(scenario, 'vehicle.averageRepairs.scale')).toMatchObject({
       mark: 'table',
       isDefault: true,
     });
-    expect(quantityOf(scenario, 'vehicle.averageRepairs.typeFactor').source).toContain('ten years');
+    expect(quantityOf(scenario, 'vehicle.averageRepairs.scale').source).toContain('ten years');
     expect(quantityOf(scenario, 'vehicle.averageRepairs.priceRatio').source).toContain('from memory');
   });
 

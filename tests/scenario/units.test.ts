@@ -175,16 +175,17 @@ describe('energy', () => {
   it('buys at the same pump where only one price is given', () => {
     const scenario = energy('  fuel: { economy: 25 mpg, price: 4 }\n');
     expect(scenario.inputs.replacement[0]?.energy.price).toBe(4);
-    expect(quantityOf(scenario, 'replacement.0.energy.price')).toMatchObject({
-      isDefault: true,
-      source: 'as given for 2009 wagon',
+    expect(quantityOf(scenario, 'vehicle.energy.price')).toMatchObject({
+      isDefault: false,
+      label: 'price of a gallon',
+      also: [{ key: 'replacement.0.energy.price', times: 1 }],
     });
   });
 
-  it('says that a guess made for both cannot decide, only where that is so', () => {
-    expect(quantityOf(scenarioOf(SHORT_FORM), 'vehicle.energy.economy').source).toContain('cannot decide');
+  it('says that a guess is the same for both, only where that is so', () => {
+    expect(quantityOf(scenarioOf(SHORT_FORM), 'vehicle.energy.economy').source).toContain('alike for both');
     const one = scenarioOf(withLines({ vehicle: '  fuel: { economy: 22 }\n' }));
-    expect(quantityOf(one, 'replacement.0.energy.economy').source).not.toContain('cannot decide');
+    expect(quantityOf(one, 'replacement.0.energy.economy').source).not.toContain('alike for both');
   });
 
   it('converts without changing what is used', () => {

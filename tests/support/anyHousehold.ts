@@ -170,7 +170,7 @@ const payment: fc.Arbitrary<Payment> = fc.oneof(
     acquisitionFee: amount(900),
     dispositionFee: amount(500),
     taxOnPayment: rate(0.1),
-    then: fc.constantFrom('again' as const, 'buy' as const),
+    afterwards: fc.constantFrom('again' as const, 'buy' as const),
     purchaseFee: amount(400),
     earlyTermination: fc.option(amount(3000)),
   }),

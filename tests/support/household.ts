@@ -202,4 +202,5 @@ export const factsOf = (of: Inputs): Facts => ({
   notMoney: [],
   private: [],
   hoursPriced: false,
+  twoWay: null,
 });

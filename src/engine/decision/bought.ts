@@ -168,7 +168,7 @@ const leased = (
   ctx: Context,
 ): Bought => {
   const contracts: Contract[] = around(offer, name, path, month, ctx);
-  const buysAt = payment.then === 'buy' ? month + payment.months : Number.POSITIVE_INFINITY;
+  const buysAt = payment.afterwards === 'buy' ? month + payment.months : Number.POSITIVE_INFINITY;
   const line: Line = {
     category: 'lease',
     what: `lease, ${name}`,
@@ -180,7 +180,7 @@ const leased = (
     const terms = leaseTerms(payment, ctx.vehiclePriceLevel(start));
     contracts.push(lease(line, terms, start, end, ctx.distanceAMonth, end === buysAt));
     // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
-    const runsTo = payment.then === 'buy' ? ctx.horizon : end;
+    const runsTo = payment.afterwards === 'buy' ? ctx.horizon : end;
     contracts.push(...runningCosts(offer, boughtSpan(path, name, start, runsTo), ctx));
   }
   const value = worth(offer, month, ctx);

@@ -1,5 +1,5 @@
-import { addCents, NIL, toCents } from '../quantity/money.ts';
-import { withInput } from '../scenario/lens.ts';
+import { addCents, inUnits, NIL, toCents } from '../quantity/money.ts';
+import { withQuantity } from '../scenario/lens.ts';
 import type { Quantity, Scenario } from '../scenario/scenario.ts';
 import { breakEvenPeriod } from '../valuation/breakEvenPeriod.ts';
 import { breakEvenOf, type DifferenceAt, nearestTip } from './breakEven.ts';
@@ -28,22 +28,31 @@ interface Sensitivity {
 
 const DISTANCE = 'household.distanceAYear';
 
+/** The two numbers of the break-even line: those asked for, or the distance driven and what weighs most besides. */
+const lineBetween = ({ facts, quantities }: Scenario, swings: readonly Swing[]): (Quantity | undefined)[] => {
+  const named = (key: string) => quantities.find((quantity) => quantity.key === key);
+  if (facts.twoWay) return facts.twoWay.map(named);
+  return [
+    named(DISTANCE),
+    swings.find(({ quantity }) => quantity.key !== DISTANCE && !quantity.integer)?.quantity,
+  ];
+};
+
 const sensitivityOf = (scenario: Scenario, pair: Pair): Sensitivity => {
   const { inputs, facts, quantities } = scenario;
   const D = differenceOfPair(facts, pair);
   const at =
-    ({ key }: Quantity): DifferenceAt =>
+    (quantity: Quantity): DifferenceAt =>
     (value) =>
-      D(withInput(inputs, key, value));
+      D(withQuantity(inputs, quantity, value));
   const breakEvens = quantities.map((quantity) => breakEvenOf(quantity, at(quantity)));
   const swings = quantities
     .map((quantity) => swingOf(quantity, at(quantity)))
     .sort((a, b) => widthOf(b) - widthOf(a));
-  const x = quantities.find(({ key }) => key === DISTANCE);
-  const y = swings.find(({ quantity }) => quantity.key !== DISTANCE && !quantity.integer)?.quantity;
+  const [x, y] = lineBetween(scenario, swings);
   const line =
     x && y
-      ? breakEvenLine(x, y, (xValue, yValue) => D(withInput(withInput(inputs, x.key, xValue), y.key, yValue)))
+      ? breakEvenLine(x, y, (xValue, yValue) => D(withQuantity(withQuantity(inputs, x, xValue), y, yValue)))
       : null;
   return { breakEvens: breakEvens.sort((a, b) => nearestTip(a) - nearestTip(b)), swings, line };
 };
@@ -56,12 +65,14 @@ const crossingOf = (keep: OptionResult, replace: OptionResult): Decision['crossi
   return found.status === 'from' && found.period > 0 ? { month: found.period, then } : null;
 };
 
-/** Best dates of the replace-later curves that lie strictly between now and never, as ways of their own. */
-const bestLater = (ctx: Context, curves: Decision['replaceLater'], taken: ReadonlySet<string>): Plan[] =>
-  curves
-    .filter(({ best }) => best.month > 0 && best.month < ctx.horizon)
+/** Best dates strictly between now and never, as ways of their own where waiting beats both keeping and replacing. */
+const bestLater = (ctx: Context, curves: Decision['replaceLater'], now: readonly OptionResult[]): Plan[] => {
+  const least = Math.min(...now.map((one) => inUnits(one.netPresentCost.counted)));
+  return curves
+    .filter(({ best }) => best.month > 0 && best.month < ctx.horizon && best.netPresentCost < least)
     .map(({ replacement, best }) => laterPlan(replacement, best.month, ctx))
-    .filter((plan) => !taken.has(plan.id));
+    .filter((plan) => !now.some(({ id }) => id === plan.id));
+};
 
 /** The loan of each replacement, in its cheapest way. */
 const paymentsOf = (plans: readonly Plan[], results: readonly OptionResult[], ctx: Context): LoanView[] =>
@@ -87,8 +98,8 @@ export const decide = (scenario: Scenario, version: string): Decision => {
   const ways = waysOf(ctx);
   const plans = ways.open.map((way) => way.build(ctx));
   const replaceLater = inputs.replacement.map((_, index) => replaceLaterCurve(index, smooth));
-  const later = bestLater(ctx, replaceLater, new Set(plans.map((plan) => plan.id)));
-  const options = [...plans, ...later].map((plan) => resultOf(plan, ctx));
+  const now = plans.map((plan) => resultOf(plan, ctx));
+  const options = [...now, ...bestLater(ctx, replaceLater, now).map((plan) => resultOf(plan, ctx))];
   const bestKeep = cheapest(options, 'keep');
   const bestReplace = cheapest(options, 'replace');
   const wayOf = (best: OptionResult | null): Way | undefined => ways.open.find(({ id }) => id === best?.id);

@@ -24,8 +24,8 @@ export interface OptionResult {
   readonly replaceMonth: number | null;
   readonly netPresentCost: ByReading<Cents>;
   readonly equivalentMonthlyCost: ByReading<Cents>;
-  /** Equivalent cost for one unit of distance, counted reading, in currency units. */
-  readonly costPerDistance: number;
+  /** Equivalent cost for one unit of distance, in currency units; 0 where nothing is driven. */
+  readonly costPerDistance: ByReading<number>;
   /** Cash that leaves the household on the day itself (negative: comes in). */
   readonly cashOnTheDay: Cents;
   /** Savings left the day after; below zero is what has to be borrowed. */

@@ -55,7 +55,9 @@ export const resultOf = (plan: Plan, ctx: Context): OptionResult => {
     replaceMonth: plan.replaceMonth,
     netPresentCost,
     equivalentMonthlyCost: byReading((reading) => toCents(monthlyCost(reading))),
-    costPerDistance: ctx.distanceAMonth > 0 ? monthlyCost('counted') / ctx.distanceAMonth : 0,
+    costPerDistance: byReading((reading) =>
+      ctx.distanceAMonth > 0 ? monthlyCost(reading) / ctx.distanceAMonth : 0,
+    ),
     cashOnTheDay,
     savingsAfter: lessCents(toCents(ctx.inputs.household.savings ?? 0), cashOnTheDay),
     hours: { onTheDay: hours[0] as number, total: hours.reduce((sum, h) => sum + h, 0) },

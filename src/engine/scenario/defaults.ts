@@ -1,5 +1,5 @@
 import type { Mark } from './scenario.ts';
-import { DECLINE_A_YEAR, REPAIR_PRICE_INDEX, TABLE_PRICE_YEAR } from './tables.ts';
+import { DECLINE_A_YEAR, REPAIR_PRICE_INDEX, REPAIR_SOURCE, TABLE_PRICE_YEAR } from './tables.ts';
 
 /**
  * Every default, in one place. Money is in US dollars and distance in miles; both are carried to the household's own
@@ -28,12 +28,11 @@ const LEFT_OUT = 'not given, left out on both sides';
 
 export const DEFAULTS = {
   household: {
-    lookAhead: guess(60, 'months', 'our choice: five years'),
+    lookAhead: { ...guess(60, 'months', 'our choice: five years'), mark: 'choice' },
     moneyEarns: guess(0.04, 'a year'),
     priceOfOwnHour: nil('dollars an hour', 'own time not priced; shown as hours'),
     dayWithout: guess(35, 'dollars a day', 'our guess: two short rides'),
     cardRate: guess(0.22, 'a year'),
-    savings: nil('dollars', 'not given'),
     spareEachMonth: nil('dollars a month', 'not given'),
     general: guess(0.025, 'a year'),
     ownShare: guess(0.5, 'of the cost'),
@@ -61,7 +60,13 @@ export const DEFAULTS = {
     tax: nil('dollars a year', LEFT_OUT),
     parking: nil('dollars a month', LEFT_OUT),
     due: guess(12, 'months', 'not given: a year from now'),
-    repairsFactor: guess(1, 'times the average', 'the average'),
+    repairsFactor: {
+      value: 1,
+      unit: 'times the average',
+      date: '2021',
+      source: REPAIR_SOURCE,
+      mark: 'table',
+    },
     guaranteeMonths: nil('months', 'none given'),
     guaranteeDistance: nil('miles', 'none given'),
     brandFactor: guess(1, 'of a clean title', 'a clean title'),

@@ -242,7 +242,7 @@ export interface Lease {
   readonly dispositionFee: number;
   readonly taxOnPayment: number;
   /** What happens at its end when the horizon goes on: the same again, or bought for residual plus fee. */
-  readonly then: 'again' | 'buy';
+  readonly afterwards: 'again' | 'buy';
   readonly purchaseFee: number;
   /** Charge for ending it before its term; null: what is left is prorated. */
   readonly earlyTermination: number | null;

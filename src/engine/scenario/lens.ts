@@ -1,4 +1,5 @@
 import type { Inputs } from './inputs.ts';
+import type { Quantity } from './scenario.ts';
 
 type Node = Readonly<Record<string, unknown>> | readonly unknown[];
 
@@ -29,3 +30,14 @@ export const withInput = (inputs: Inputs, key: string, value: number): Inputs =>
   inputAt(inputs, key);
   return copyWith(inputs, key.split('.'), value, key) as Inputs;
 };
+
+/** The same inputs with a quantity at another value, wherever that number stands. */
+export const withQuantity = (
+  inputs: Inputs,
+  { key, also }: Pick<Quantity, 'key' | 'also'>,
+  value: number,
+): Inputs =>
+  also.reduce(
+    (changed, other) => withInput(changed, other.key, value * other.times),
+    withInput(inputs, key, value),
+  );

@@ -31,7 +31,9 @@ const unitsOf = (tree: { readonly [key: string]: Tree }): Units => {
   const currency = typeof tree.currency === 'string' ? tree.currency : DOLLARS.currency;
   const read = tree.per_dollar === undefined ? [] : stated(tree.per_dollar, RUNNING.perDollar, DOLLARS);
   const perDollar = 'value' in read && currency !== 'USD' ? read.value : 1;
-  return { currency, perDollar, distance: tree.km_a_year === undefined ? 'miles' : 'km' };
+  // Where no distance is written the currency tells which unit a household is likely to think in.
+  const inKm = tree.km_a_year !== undefined || (tree.miles_a_year === undefined && currency !== 'USD');
+  return { currency, perDollar, distance: inKm ? 'km' : 'miles' };
 };
 
 const schemas = new Map<string, ReturnType<typeof scenarioSchema>>();

@@ -1,7 +1,10 @@
 import type { Inputs } from './inputs.ts';
 
-/** Whose number it is. `given` by the household without saying how it knows is shown as a guess of theirs. */
-export type Mark = 'quoted' | 'measured' | 'guess' | 'table';
+/**
+ * Whose number it is. One that a household gives without saying how it knows has its field's usual mark. A `choice`
+ * (how far ahead to look) is nobody's to quote: it can tip the answer, but nothing is found out about it.
+ */
+export type Mark = 'quoted' | 'measured' | 'guess' | 'table' | 'choice';
 
 /** What a number counts: decides how it is printed and what its break-even is called. */
 export type Unit =
@@ -29,6 +32,11 @@ export type Unit =
 export interface Quantity {
   /** Where it stands in `Inputs`, dotted: "replacement.0.payment.apr". */
   readonly key: string;
+  /**
+   * Other places of `Inputs` that hold the same number, or a fixed multiple of it, and move with it: the pump both
+   * vehicles fill up at, the families of prices that rise as prices in general.
+   */
+  readonly also: readonly { readonly key: string; readonly times: number }[];
   /** Where it stands (or would stand) in the scenario file: "replacement.loan.apr". */
   readonly path: string;
   /** In the household's words: "yearly cost of insurance, 2009 wagon". */
@@ -101,6 +109,8 @@ export interface Facts {
   /** Paths of the file marked private: their text and figures stay out of anything passed on. */
   readonly private: readonly string[];
   readonly hoursPriced: boolean;
+  /** Keys of the two numbers whose break-even line was asked for; null: the report chooses. */
+  readonly twoWay: readonly [string, string] | null;
 }
 
 export interface JobFacts {

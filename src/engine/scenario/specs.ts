@@ -29,7 +29,7 @@ const whole = (unit: Unit, min: number, max: number, mark: Mark, words: string):
 
 export const HOUSEHOLD = {
   distanceAYear: spec('distance a year', 1, 60_000, 'guess', 'distance driven a year'),
-  lookAhead: whole('months', 1, 240, 'guess', 'how far ahead we look'),
+  lookAhead: whole('months', 1, 240, 'choice', 'how far ahead we look'),
   moneyEarns: spec('rate a year', 0, 0.5, 'guess', 'what the money would earn elsewhere'),
   priceOfOwnHour: spec('money an hour', 0, 500, 'guess', 'price of one own hour'),
   dayWithout: spec('money a day', 0, 500, 'guess', 'a day without a vehicle'),
@@ -57,7 +57,6 @@ export const RUNNING = {
   averageUpkeep: spec('money per distance', 0, 2, 'guess', 'average scheduled upkeep'),
   repairsFactor: spec('factor', 0, 10, 'guess', 'repairs against the average'),
   priceRatio: spec('factor', 0, 10, 'table', "today's repair prices against the table's"),
-  typeFactor: spec('factor', 0.1, 3, 'table', 'repairs for its type and drive'),
   perDollar: spec('factor', 0.000_001, 1_000_000, 'quoted', 'currency units per US dollar'),
   repairsAYear: spec('money a year', 0, 50_000, 'guess', 'repairs a year'),
   guaranteeMonths: whole('months', 0, 180, 'quoted', 'guarantee, months'),

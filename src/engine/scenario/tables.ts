@@ -82,3 +82,25 @@ export const DECLINE_A_YEAR = 0.149;
  * series CWSR0000SETD; 2019 from memory.
  */
 export const REPAIR_PRICE_INDEX = { of2019: 293, of2025July: 440.04 } as const;
+
+/**
+ * Miles driven in a year by age (index: whole years, the last one for all older) and type.
+ * Source: US EPA OMEGA model inputs, annual_vmt_fixed_by_age (start year 2019), combustion.
+ */
+export const MILES_A_YEAR: Readonly<Record<VehicleKind, readonly number[]>> = {
+  car: [
+    15922, 15379, 14864, 14378, 13917, 13481, 13068, 12677, 12305, 11952, 11615, 11294, 10986, 10690, 10405,
+    10129, 9860, 9597, 9338, 9081, 8826, 8570, 8313, 8051, 7785, 7511, 7229, 6938, 6635, 6319,
+  ],
+  suv: [
+    16234, 15805, 15383, 14966, 14557, 14153, 13756, 13366, 12982, 12605, 12234, 11870, 11512, 11161, 10816,
+    10477, 10146, 9820, 9501, 9189, 8883, 8583, 8290, 8004, 7724, 7450, 7183, 6923, 6669, 6421,
+  ],
+  truck: [
+    18964, 17986, 17076, 16231, 15449, 14726, 14060, 13448, 12886, 12372, 11903, 11476, 11088, 10737, 10418,
+    10131, 9871, 9635, 9421, 9226, 9047, 8882, 8726, 8577, 8433, 8290, 8146, 7998, 7842, 7676, 7497, 7302,
+    7089, 6853, 6593, 6305, 5987,
+  ],
+};
+
+export const MILES_SOURCE = 'US EPA OMEGA model inputs: miles a year by age and type, from 2019';

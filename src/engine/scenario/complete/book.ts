@@ -62,6 +62,7 @@ export const penFor = (quantities: Quantity[], units: Units, key = '', path = ''
     const value = stated?.value ?? (or && 'unit' in or ? inUnits(or, spec, units) : or?.value) ?? 0;
     quantities.push({
       key: below(key, k),
+      also: [],
       path: below(path, p),
       label: whose === '' ? words : `${words}, ${whose}`,
       unit: spec.unit,

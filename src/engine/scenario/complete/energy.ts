@@ -22,9 +22,9 @@ interface Completed {
   readonly unit: EnergyUnit;
 }
 
-/** A guess says so; it adds that it cannot decide where that is so. */
+/** A guess says so; it adds that it is the same for both where that is so. */
 const guessed = (source: string, sameEnergy: boolean): string =>
-  sameEnergy ? `${source}; the same on both sides, so it cannot decide` : source;
+  sameEnergy ? `${source}; taken alike for both until one is given` : source;
 
 const defaultPrice = (
   unit: EnergyUnit,

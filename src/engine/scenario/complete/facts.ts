@@ -52,6 +52,7 @@ export interface Found {
   readonly energyUnits: readonly [vehicle: EnergyUnit, ...replacements: EnergyUnit[]];
   readonly energyStated: readonly [vehicle: EnergyStated, ...replacements: EnergyStated[]];
   readonly jobs: readonly JobFacts[];
+  readonly twoWay: Facts['twoWay'];
 }
 
 /** The words and facts of a scenario. */
@@ -100,5 +101,6 @@ export const completeFacts = (
     notMoney: file.not_money ?? [],
     private: file.private ?? [],
     hoursPriced: household?.price_of_own_hour !== undefined,
+    twoWay: found.twoWay,
   };
 };

@@ -1,8 +1,12 @@
+import { distanceRatio } from '../../quantity/distance.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { DoingWithout, Household, PricesRise } from '../inputs.ts';
 import type { Sparse } from '../schema/scenario.ts';
 import { HOUSEHOLD, WITHOUT } from '../specs.ts';
-import { following, type Pen } from './book.ts';
+import { MILES_A_YEAR, MILES_SOURCE } from '../tables.ts';
+import { significant } from '../units.ts';
+import { type Fallback, following, type Pen } from './book.ts';
+import { ageOf } from './vehicle.ts';
 
 const D = DEFAULTS.household;
 
@@ -32,15 +36,33 @@ const atHome = (pen: Pen, file: SparseHousehold['at_home']): Household['atHome']
   shopHour: pen.take('shopHour', 'shop_hour', HOUSEHOLD.shopHour, file?.shop_hour, D.shopHour),
 });
 
+/** What vehicles of its type and age are driven a year, in the household's unit. */
+const usualDistance = ({ vehicle }: Sparse, { units }: Pen, date: string): Fallback => {
+  const byAge = MILES_A_YEAR[vehicle.kind ?? 'car'];
+  const age = Math.min(ageOf(vehicle, date), byAge.length - 1);
+  const miles = byAge[age] as number;
+  return following(significant(miles * distanceRatio('miles', units.distance), 3), MILES_SOURCE, 'table');
+};
+
 /** The household's numbers, complete. The distance a year is in its own unit. */
-export const completeHousehold = (file: Sparse, root: Pen): Household => {
+export const completeHousehold = (file: Sparse, root: Pen, date: string): Household => {
   const home = file.household;
   const pen = root.at('household', 'household');
   const top = root.at('household', '');
   const S = HOUSEHOLD;
-  const unit = file.km_a_year ? 'km_a_year' : 'miles_a_year';
+  // What is private is not used: a report is made to be passed on, and must give its own figures when run again.
+  const unlessPrivate = (key: 'savings_for_this' | 'spare_each_month') =>
+    file.private?.includes(key) ? undefined : file[key];
+  const [savings, spare] = [unlessPrivate('savings_for_this'), unlessPrivate('spare_each_month')];
+  const unit = root.units.distance === 'km' ? 'km_a_year' : 'miles_a_year';
   return {
-    distanceAYear: top.take('distanceAYear', unit, S.distanceAYear, file[unit]),
+    distanceAYear: top.take(
+      'distanceAYear',
+      unit,
+      S.distanceAYear,
+      file[unit],
+      usualDistance(file, root, date),
+    ),
     lookAhead: pen.take('lookAhead', 'look_ahead', S.lookAhead, home?.look_ahead, D.lookAhead),
     moneyEarns: pen.take('moneyEarns', 'money_earns', S.moneyEarns, home?.money_earns, D.moneyEarns),
     priceOfOwnHour: pen.take(
@@ -53,14 +75,8 @@ export const completeHousehold = (file: Sparse, root: Pen): Household => {
     dayWithout: pen.take('dayWithout', 'day_without', S.dayWithout, home?.day_without, D.dayWithout),
     pricesRise: pricesRise(pen.at('pricesRise', 'prices_rise'), home?.prices_rise),
     atHome: atHome(pen.at('atHome', 'at_home'), home?.at_home),
-    savings: top.take('savings', 'savings_for_this', S.savings, file.savings_for_this, D.savings),
-    spareEachMonth: top.take(
-      'spareEachMonth',
-      'spare_each_month',
-      S.spareEachMonth,
-      file.spare_each_month,
-      D.spareEachMonth,
-    ),
+    savings: savings ? top.take('savings', 'savings_for_this', S.savings, savings) : null,
+    spareEachMonth: top.take('spareEachMonth', 'spare_each_month', S.spareEachMonth, spare, D.spareEachMonth),
     cardRate: pen.take('cardRate', 'card_rate', S.cardRate, home?.card_rate, D.cardRate),
   };
 };

@@ -66,8 +66,7 @@ const lease = (file: SparseLease, pen: Pen): Lease => {
       file.tax_on_payment,
       L.taxOnPayment,
     ),
-    // biome-ignore lint/suspicious/noThenProperty: what follows the lease; a plain word of the file, never awaited.
-    then: file.then ?? 'again',
+    afterwards: file.afterwards ?? 'again',
     purchaseFee: pen.take('purchaseFee', 'purchase_fee', LEASE.purchaseFee, file.purchase_fee, L.purchaseFee),
     earlyTermination: file.early_termination
       ? pen.take('earlyTermination', 'early_termination', LEASE.earlyTermination, file.early_termination)

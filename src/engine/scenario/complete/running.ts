@@ -5,13 +5,7 @@ import type { RunningCosts } from '../inputs.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenario.ts';
 import { RUNNING } from '../specs.ts';
-import {
-  REPAIR_BY_KIND,
-  REPAIR_BY_POWERTRAIN,
-  REPAIR_SOURCE,
-  UPKEEP_PER_MILE_2019,
-  UPKEEP_SOURCE,
-} from '../tables.ts';
+import { REPAIR_BY_KIND, REPAIR_BY_POWERTRAIN, UPKEEP_PER_MILE_2019, UPKEEP_SOURCE } from '../tables.ts';
 import { significant } from '../units.ts';
 import { following, type Pen } from './book.ts';
 import { completeEnergy, type PumpPrice } from './energy.ts';
@@ -26,7 +20,7 @@ export interface Shared {
   /** The table's prices to today's, in dollars. */
   readonly priceRatio: Stated | undefined;
   readonly pump: PumpPrice | null;
-  /** No vehicle's economy is given, and all are driven alike: the guess cannot decide. */
+  /** No vehicle's economy is given, and all are driven alike: the guess is the same for all. */
   readonly sameEnergy: boolean;
 }
 
@@ -135,14 +129,7 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
         wide,
       ),
       perDollar,
-      typeFactor: repairs.take(
-        'typeFactor',
-        'kind',
-        RUNNING.typeFactor,
-        undefined,
-        following(typeFactor, REPAIR_SOURCE, 'table'),
-        { isDefault: file.kind === undefined && file.powertrain === undefined },
-      ),
+      typeFactor,
       statedAYear: file.repairs_a_year
         ? repairs.take('statedAYear', 'repairs_a_year', RUNNING.repairsAYear, file.repairs_a_year)
         : null,
@@ -197,13 +184,9 @@ export const completeRunning = (
     guarantee: guarantee(file.guarantee, pen.at('guarantee', 'guarantee')),
     value: completeValue(file.value_falls, pen.at('value', 'value_falls'), today),
     floor,
-    brandFactor: pen.take(
-      'brandFactor',
-      'title_factor',
-      RUNNING.brandFactor,
-      file.title_factor,
-      D.brandFactor,
-    ),
+    brandFactor: file.title_factor
+      ? pen.take('brandFactor', 'title_factor', RUNNING.brandFactor, file.title_factor)
+      : DEFAULTS.running.brandFactor.value,
     selling: selling(file.selling, pen.at('selling', 'selling')),
   };
   return { costs, energyUnit: energy.unit };

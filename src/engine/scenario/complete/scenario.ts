@@ -9,6 +9,7 @@ import { completeFacts } from './facts.ts';
 import { completeDoingWithout, completeHousehold } from './household.ts';
 import { completeReplacement } from './replacement.ts';
 import type { Shared } from './running.ts';
+import { shareNumbers } from './shared.ts';
 import { completeVehicle } from './vehicle.ts';
 import { completeJob } from './work.ts';
 
@@ -31,6 +32,12 @@ const sharedPump = (file: SparseRunning, all: readonly SparseRunning[], units: U
   return pumps.find((pump) => (pump.unit === 'kWh') === electric) ?? null;
 };
 
+/** The keys of the two numbers whose line was asked for; null where it was not, or one of them is no number here. */
+const twoWayKeys = (paths: Sparse['two_way'], quantities: readonly Quantity[]): [string, string] | null => {
+  const [x, y] = (paths ?? []).map((at) => quantities.find(({ path }) => path === at)?.key);
+  return x && y ? [x, y] : null;
+};
+
 /** One replacement or several, always as a list. */
 const replacementsOf = (file: Sparse): readonly SparseReplacement[] =>
   Array.isArray(file.replacement) ? file.replacement : [file.replacement];
@@ -47,7 +54,7 @@ export const completeScenario = (file: Sparse, units: Units, today: string): Sce
   const vehicles: readonly SparseRunning[] = [file.vehicle, ...replacements];
   const sameEnergy =
     vehicles.every((one) => !one.fuel?.economy) && new Set(vehicles.map((one) => one.powertrain)).size === 1;
-  const household = completeHousehold(file, root);
+  const household = completeHousehold(file, root, date);
   const sharedFor = (one: SparseRunning): Shared => ({
     distanceAYear: household.distanceAYear,
     priceRatio: file.household?.table_price_ratio,
@@ -63,10 +70,12 @@ export const completeScenario = (file: Sparse, units: Units, today: string): Sce
     return completeReplacement(one, pen, date, sharedFor(one));
   });
   const doingWithout = completeDoingWithout(file.doing_without, root);
+  const all = shareNumbers(quantities);
   const facts = completeFacts(file, replacements, date, units, {
     energyUnits: [present.energyUnit, ...bought.map((one) => one.energyUnit)],
     energyStated: [present.vehicle.energy.stated, ...bought.map((one) => one.replacement.energy.stated)],
     jobs: jobs.map((job) => job.facts),
+    twoWay: twoWayKeys(file.two_way, all),
   });
   return {
     facts,
@@ -77,6 +86,6 @@ export const completeScenario = (file: Sparse, units: Units, today: string): Sce
       replacement: bought.map((one) => one.replacement),
       doingWithout,
     },
-    quantities,
+    quantities: all,
   };
 };

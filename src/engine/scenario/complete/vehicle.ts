@@ -12,6 +12,12 @@ const D = DEFAULTS.vehicle;
 /** Whole years from a model year to the day of the decision, never below nil. */
 export const ageIn = (year: number, date: string): number => Math.max(0, Number(date.slice(0, 4)) - year);
 
+const modelYear = (file: SparseVehicle, date: string): number =>
+  file.year?.value ?? yearOf(file.what) ?? Number(date.slice(0, 4));
+
+/** Whole years since the present vehicle's model year. */
+export const ageOf = (file: SparseVehicle, date: string): number => ageIn(modelYear(file, date), date);
+
 /** The present vehicle's numbers, complete. */
 export const completeVehicle = (
   file: SparseVehicle,
@@ -22,7 +28,7 @@ export const completeVehicle = (
   const pen = root.at('vehicle', 'vehicle', file.what);
   const sale = pen.at('sellsFor', 'sells_for');
   const prices = file.sells_for;
-  const year = file.year?.value ?? yearOf(file.what) ?? Number(date.slice(0, 4));
+  const year = modelYear(file, date);
   const age = pen.take(
     'age',
     'year',

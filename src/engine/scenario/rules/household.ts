@@ -4,7 +4,7 @@ import type { Raw } from './raw.ts';
 
 const CURRENCY = /^[A-Z]{3}$/;
 
-/** Miles or kilometres, never both: the key sets the unit of the whole file. */
+/** Miles or kilometres, never both: the key sets the unit of the whole file. With neither, a table knows the usual. */
 export const distanceGiven = (raw: Raw): Finding[] => {
   const miles = raw.has(['miles_a_year']);
   const km = raw.has(['km_a_year']);
@@ -17,15 +17,7 @@ export const distanceGiven = (raw: Raw): Finding[] => {
         remedy: 'Keep the one you think in: it sets the unit of the whole file.',
       },
     ];
-  if (miles || km) return [];
-  return [
-    {
-      kind: 'missing',
-      path: ['miles_a_year'],
-      message: 'The distance driven a year is missing.',
-      remedy: 'Write "miles_a_year:" or "km_a_year:".',
-    },
-  ];
+  return [];
 };
 
 /** The public tables are in dollars: another currency needs its rate. */
@@ -112,6 +104,39 @@ export const privateWords = (raw: Raw): Finding[] =>
       },
     ];
   });
+
+/** The two numbers of a break-even line must be numbers of this file. */
+export const twoWayKnown = (raw: Raw): Finding[] => {
+  const named = raw.each(['two_way']);
+  if (raw.has(['two_way']) && named.length !== 2)
+    return [
+      {
+        kind: 'wrong shape',
+        path: ['two_way'],
+        message: 'A break-even line lies between two numbers.',
+        remedy: 'Name two: two_way: [miles_a_year, replacement.loan.apr].',
+      },
+    ];
+  return named.flatMap((at): Finding[] => {
+    const text = raw.at(at);
+    if (typeof text !== 'string') return [];
+    const there = raw.at(text.split('.'));
+    if (
+      there !== undefined &&
+      (typeof there !== 'object' || (there !== null && Object.hasOwn(there, 'value')))
+    )
+      return [];
+    return [
+      {
+        kind: 'not one of',
+        path: at,
+        value: text,
+        message: `"${showValue(text)}" is no number of this file.`,
+        remedy: 'Write the keys that lead to one, with points between them: replacement.loan.apr.',
+      },
+    ];
+  });
+};
 
 /** Where the money earns more elsewhere than the loan costs, borrowing looks like profit. */
 export const earnsMoreThanLoan = (raw: Raw): Finding[] => {

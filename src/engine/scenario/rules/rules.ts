@@ -1,5 +1,5 @@
 import { DEFAULTS } from '../defaults.ts';
-import { currencyGiven, distanceGiven, earnsMoreThanLoan, privateWords } from './household.ts';
+import { currencyGiven, distanceGiven, earnsMoreThanLoan, privateWords, twoWayKnown } from './household.ts';
 import type { Raw, Verdict } from './raw.ts';
 import {
   leaseDistance,
@@ -37,9 +37,16 @@ export const applyRules = (raw: Raw): Verdict => {
   const qualified = qualifiedWork(raw);
   return {
     problems: [
-      ...[distanceGiven, currencyGiven, privateWords, yearKnown, valueTable, distanceKeys, fuelFits].flatMap(
-        (rule) => rule(raw),
-      ),
+      ...[
+        distanceGiven,
+        currencyGiven,
+        privateWords,
+        twoWayKnown,
+        yearKnown,
+        valueTable,
+        distanceKeys,
+        fuelFits,
+      ].flatMap((rule) => rule(raw)),
       ...sale.problems,
       ...componentShares(raw, DEFAULTS.work.shareOfAverage.value),
       ...[workPriced, safetyFirst, renewsKnown, upkeepDue, sameClock].flatMap((rule) => rule(raw)),

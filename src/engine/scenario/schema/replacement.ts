@@ -31,8 +31,7 @@ const lease = (units: Units) =>
       acquisition_fee: num(LEASE.acquisitionFee, units).optional(),
       disposition_fee: num(LEASE.dispositionFee, units).optional(),
       tax_on_payment: num(LEASE.taxOnPayment, units).optional(),
-      // biome-ignore lint/suspicious/noThenProperty: what follows the lease; a plain word of the file, never awaited.
-      then: oneOf(['again', 'buy'], 'What follows when it ends before we stop looking.').optional(),
+      afterwards: oneOf(['again', 'buy'], 'What follows when it ends before we stop looking.').optional(),
       purchase_fee: num(LEASE.purchaseFee, units).optional(),
       early_termination: num(LEASE.earlyTermination, units).optional(),
     },

@@ -50,6 +50,7 @@ export const scenarioSchema = (units: Units) =>
         })
         .optional(),
       not_money: list(words('One sentence.')).optional(),
+      two_way: list(words('A place in this file that holds a number, such as miles_a_year.')).optional(),
     },
     'Mend the older vehicle, or hand it on and take a payment? What Stillworth needs to know.',
   );
