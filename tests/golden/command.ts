@@ -54,7 +54,7 @@ export const inShell = (folder: string, script: string): Run => {
 };
 
 /** One run as a person would see it, for a golden file. */
-export const transcript = (args: readonly string[], run: Run): string =>
+export const screenOf = (args: readonly string[], run: Run): string =>
   [
     `$ stillworth ${args.join(' ')}`,
     run.out.trimEnd(),

@@ -1,7 +1,7 @@
 import { copyFileSync, readFileSync, writeFileSync } from 'node:fs';
 import { join } from 'node:path';
 import { describe, expect, it } from 'vitest';
-import { inFolder, stillworth, transcript } from './command.ts';
+import { inFolder, screenOf, stillworth } from './command.ts';
 
 /** A scenario with several things wrong in it, all of which are to be told at once. */
 const WRONG = readFileSync('scenarios/short-form.yaml', 'utf8')
@@ -28,7 +28,7 @@ describe('the command as a person meets it', () => {
     await inFolder(async (folder) => {
       copyFileSync('scenarios/short-form.yaml', join(folder, 'short-form.yaml'));
       writeFileSync(join(folder, 'wrong.yaml'), WRONG);
-      const seen = transcript(args, stillworth(folder, args));
+      const seen = screenOf(args, stillworth(folder, args));
       await expect(seen).toMatchFileSnapshot(`expected/${name.replaceAll(' ', '-')}.txt`);
     });
   });
