@@ -225,6 +225,15 @@ describe('needs, words, ties', () => {
     expect(needing(24).closed.find(({ id }) => id.startsWith('replace/'))?.why).toMatch(/from month 24/);
     expect(needing(90).bestReplace).not.toBeNull();
   });
+  it('the best date to let go is one on which both still serve', () => {
+    const decision = decisionOf((file) => {
+      file.needs = { seats: { at_least: 5, from: 20 } };
+      Object.assign(file.vehicle, { seats: 4 });
+      Object.assign(file.replacement, { seats: 5 });
+    });
+    expect(decision.bestKeep).toBeNull();
+    expect(decision.replaceLater[0]?.best.month).toBeLessThanOrEqual(20);
+  });
   it('what is not money stays visible, in the household words', () => {
     const decision = decisionOf((file) => {
       file.not_money = ['Imani drives at night.'];

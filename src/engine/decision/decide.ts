@@ -97,7 +97,7 @@ export const decide = (scenario: Scenario, version: string): Decision => {
   const smooth: Context = { ...ctx, rounding: 'unrounded' };
   const ways = waysOf(ctx);
   const plans = ways.open.map((way) => way.build(ctx));
-  const replaceLater = inputs.replacement.map((_, index) => replaceLaterCurve(index, smooth));
+  const replaceLater = inputs.replacement.flatMap((_, index) => replaceLaterCurve(index, smooth) ?? []);
   const now = plans.map((plan) => resultOf(plan, ctx));
   const options = [...now, ...bestLater(ctx, replaceLater, now).map((plan) => resultOf(plan, ctx))];
   const bestKeep = cheapest(options, 'keep');

@@ -4,21 +4,30 @@ import { economicLife as leastAverageCost } from '../valuation/economicLife.ts';
 import type { Context } from './context.ts';
 import type { EconomicLife, ReplaceLater } from './decision.ts';
 import { presentCostOf } from './evaluate.ts';
+import { presentClosed, replacementClosed } from './openWays.ts';
 import { holdPresent, netValue, presentValueAt } from './presentVehicle.ts';
 import { allDone } from './ways/keep.ts';
 import { laterPlan } from './ways/later.ts';
 
-/** What keeping to the end of month k and then getting one replacement costs, for every k from 0 to H (never). */
-export const replaceLaterCurve = (index: number, ctx: Context): ReplaceLater => {
+/**
+ * What keeping to the end of month k and then getting one replacement costs, for every k from 0 to H (never). The best
+ * date is looked for among those on which both vehicles still serve every need; null where there is none.
+ */
+export const replaceLaterCurve = (index: number, ctx: Context): ReplaceLater | null => {
   const curve = Array.from({ length: ctx.horizon + 1 }, (_, month) => ({
     month,
     netPresentCost: presentCostOf(laterPlan(index, month, ctx), ctx).counted,
   }));
+  const serves = ({ month }: { readonly month: number }): boolean =>
+    (month === 0 || presentClosed(month, ctx) === null) &&
+    (month === ctx.horizon || replacementClosed(index, month, ctx) === null);
+  const [first, ...others] = curve.filter(serves);
+  if (!first) return null;
   return {
     replacement: index,
     name: ctx.facts.replacementNames[index] as string,
     curve,
-    best: curve.reduce((best, here) => (here.netPresentCost < best.netPresentCost ? here : best)),
+    best: others.reduce((best, here) => (here.netPresentCost < best.netPresentCost ? here : best), first),
   };
 };
 
