@@ -16,6 +16,12 @@ export const isPrivate = (facts: Facts, path: string): boolean => {
   });
 };
 
+const asId = (name: string): string =>
+  name
+    .toLowerCase()
+    .replace(/[^a-z0-9]+/g, '-')
+    .replace(/^-|-$/g, '');
+
 /** Words that are private, each with what stands in for it. */
 const substitutes = (facts: Facts): readonly (readonly [string, string])[] => {
   const words: readonly (readonly [path: string, word: string, instead: string])[] = [
@@ -30,7 +36,12 @@ const substitutes = (facts: Facts): readonly (readonly [string, string])[] => {
   ];
   return words
     .filter(([path, word]) => word.trim() !== '' && isPrivate(facts, path))
-    .map(([, word, instead]) => [word, instead] as const)
+    .flatMap(([, word, instead]) => [
+      [word, instead] as const,
+      // Ids of ways carry names too: "replace/2021-hatchback".
+      [asId(word), asId(instead)] as const,
+    ])
+    .filter(([word]) => word !== '')
     .toSorted((a, b) => b[0].length - a[0].length);
 };
 

@@ -85,7 +85,9 @@ const q = (
 ): Quantity => ({
   key,
   also: [],
-  path: key.replace('vehicle.sellsFor.asItStands', 'vehicle.sells_for.as_it_stands'),
+  path: key
+    .replace('vehicle.sellsFor.asItStands', 'vehicle.sells_for.as_it_stands')
+    .replace('household.savings', 'savings_for_this'),
   label,
   unit,
   value,
@@ -685,7 +687,6 @@ export const decision: Decision = {
     readingsDisagree: true,
     deciding: { count: 3, guesses: 1, of: quantities.length },
   },
-  // biome-ignore lint/suspicious/noThenProperty: the decision's own field, never awaited
   crossing: crossingMonth > 0 ? { month: crossingMonth, then: 'keep' } : null,
   breakEvens,
   breakEvenLine: {

@@ -1,4 +1,5 @@
 import * as Plot from '@observablehq/plot';
+import { plain } from '../markup/html.ts';
 import type { DrawingDocument, DrawnElement } from './dom.ts';
 
 /** What a chart hands over to be drawn. */
@@ -51,7 +52,7 @@ export const draw = (options: Plot.PlotOptions, { document, id, title, descripti
   svg.setAttribute('aria-describedby', `told-${id}`);
   for (const attribute of ['fill', 'font-family', 'font-size', 'text-anchor'])
     if (svg.getAttribute(attribute) === null) svg.removeAttribute(attribute);
-  return renumbered(tenths(svg.outerHTML).replaceAll('url(#hatch)', `url(#hatch-${id})`), id);
+  return renumbered(tenths(plain(svg.outerHTML)).replaceAll('url(#hatch)', `url(#hatch-${id})`), id);
 };
 
 const renumbered = (markup: string, id: string): string => {

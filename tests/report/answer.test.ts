@@ -1,0 +1,106 @@
+import { describe, expect, it } from 'vitest';
+import type { BreakEven, Decision } from '../../src/engine/decision/decision.ts';
+import type { Cents } from '../../src/engine/quantity/money.ts';
+import { answerLines } from '../../src/report/answer.ts';
+import { decision } from './fixture.ts';
+
+const c = (n: number): Cents => n as Cents;
+const agreeing: Decision = {
+  ...decision,
+  difference: { counted: c(424_291), cash: c(450_557), shop: c(311_846) },
+  verdict: { ...decision.verdict, readingsDisagree: false },
+};
+const verdictOf = (d: Decision): string => answerLines(d)[1] ?? '';
+
+describe('the answer in a few lines', () => {
+  it('reads like this', () => {
+    expect(answerLines(agreeing)).toMatchInlineSnapshot(`
+      [
+        "Don't drive it until the front brakes are done ($140 in parts).",
+        "Keeping the 2009 wagon costs about $4,200 less over five years ($77 a month) if Ren does the work; about $3,100 less at shop prices.",
+        "Mend it and keep it: about $20,300 over five years, in today's money; works out at $368 a month.",
+        "Sell it as it stands, take the 2021 hatchback: about $24,500 over five years, in today's money; works out at $445 a month.",
+        "What would tip it first: price with all fees, 2021 hatchback: $8,460 instead of $13,900 (39% less).",
+        "3 of 21 numbers decide this; one is a guess.",
+        "Savings left the day after: $1,100 if kept; none, $20 borrowed if handed on.",
+        "Not counted: crash protection; the dog fits in the back.",
+      ]
+    `);
+  });
+
+  it('puts safety above the money, and a disagreement of the readings before the verdict', () => {
+    const lines = answerLines(decision);
+    expect(lines[0]).toContain("Don't drive it");
+    expect(lines[1]).toBe(
+      'Who does the work decides this. With own time counted and cash alone, keeping costs less; with a shop doing everything, handing it on does.',
+    );
+    expect(lines[2]).toContain('about $4,200 less');
+  });
+
+  it('says who is to be believed when only own time makes the difference', () => {
+    const d = { ...decision, difference: { counted: c(-100_000), cash: c(200_000), shop: c(-300_000) } };
+    expect(answerLines(d)[1]).toContain('Whether own time counts decides this.');
+  });
+
+  it('says what the vehicle itself says about safety where no notice does', () => {
+    expect(answerLines({ ...decision, notices: [] })[0]).toBe('It is not to be driven as it stands.');
+  });
+
+  it('never shows a bare minus', () => {
+    for (const side of [1, -1]) {
+      const d = {
+        ...agreeing,
+        difference: { counted: c(side * 424_291), cash: c(side * 1), shop: c(-side * 5_000_000) },
+      };
+      expect(answerLines(d).join(' ')).not.toMatch(/[-\u2212][$\d]/);
+    }
+  });
+
+  it('says that handing on costs less when it does', () => {
+    const d: Decision = {
+      ...agreeing,
+      difference: { counted: c(-210_000), cash: c(-200_000), shop: c(-400_000) },
+      verdict: { ...agreeing.verdict, kind: 'replace', cheaper: 'replace' },
+    };
+    expect(verdictOf(d)).toMatch(
+      /^Handing it on for the 2021 hatchback costs about \$2,100 less over five years/,
+    );
+  });
+
+  it('calls a tie a tie, and names what would settle it', () => {
+    const settling = decision.breakEvens.find((b) => b.roots.length > 0) as BreakEven;
+    const close: Decision = {
+      ...agreeing,
+      verdict: { ...agreeing.verdict, kind: 'close', settledBy: [settling] },
+    };
+    expect(verdictOf(close)).toMatch(
+      /^Too close to call\. On today's numbers keeping the 2009 wagon costs about \$4,200 less/,
+    );
+    expect(verdictOf(close)).toContain("is nobody's quote");
+    const same: Decision = { ...close, verdict: { ...close.verdict, cheaper: 'same' } };
+    expect(verdictOf(same)).toMatch(/^The two cost the same over five years\./);
+  });
+
+  it('says when only one way is open, or none, and why', () => {
+    const only: Decision = {
+      ...agreeing,
+      bestReplace: null,
+      difference: null,
+      verdict: { ...agreeing.verdict, kind: 'keepOnly' },
+    };
+    expect(verdictOf(only)).toMatch(
+      /^Keeping the 2009 wagon is the only way open: it costs about \$2\d,\d00 over five years/,
+    );
+    const none: Decision = { ...only, bestKeep: null, verdict: { ...only.verdict, kind: 'none' } };
+    expect(answerLines(none).slice(1)).toEqual([
+      'No way is open as things stand. What closes each one is said below.',
+      ...none.closed.map((way) => `${way.label}: not open, because ${way.why}.`),
+      'Not counted: crash protection; the dog fits in the back.',
+    ]);
+  });
+
+  it('leaves savings out when nobody gave them', () => {
+    const d = { ...agreeing, quantities: agreeing.quantities.filter((q) => q.key !== 'household.savings') };
+    expect(answerLines(d).join(' ')).not.toContain('Savings');
+  });
+});
