@@ -63,7 +63,7 @@ const readingsFigure = ({ d, format, figure }: Page): Html | null => {
     chart: (look) => readingsChart(rows, look),
     table: table({
       caption: 'The two best ways, counted three ways',
-      head: ['', short(bestKeep.label, 60), short(bestReplace.label, 60), 'Apart'],
+      head: ['Counted', short(bestKeep.label, 60), short(bestReplace.label, 60), 'Apart'],
       rows: READINGS.map((r) => [
         capital(readingWords[r]),
         format.money(bestKeep.netPresentCost[r] / 100),

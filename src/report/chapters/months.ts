@@ -140,7 +140,7 @@ const yearlyFigure = ({ d, format, figure }: Page, [keep, replace]: Pair): Html 
       ),
     table: table({
       caption: 'Both ways by category',
-      head: ['', 'Kept', 'Handed on'],
+      head: ['For', 'Kept', 'Handed on'],
       rows: categories.map((c) => [c, ledgerCents(total('keep', c)), ledgerCents(total('replace', c))]),
     }),
   });

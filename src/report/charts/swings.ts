@@ -47,7 +47,7 @@ export const swingsChart = (rows: readonly SwingRow[], today: number, look: Look
   const reach = Math.max(...all) - Math.min(...all) || 1;
   const room = reach * (isNarrow(look) ? 0.34 : 0.16);
   const [from, to] = [Math.min(...all) - room, Math.max(...all) + room];
-  const left = ((0 - from) / (to - from)) * look.width;
+  const left = 18 + ((0 - from) / (to - from)) * (look.width - 36);
   const bar = { y: 'label', x1: 'from', x2: 'to' } as const;
   const end = { y: 'label', x: 'x', text: 'words', fill: INK, ...HALO } as const;
   const side = (text: string, anchor: 'start' | 'end', fill: string): Plot.Markish =>
@@ -66,7 +66,7 @@ export const swingsChart = (rows: readonly SwingRow[], today: number, look: Look
     marginLeft: 4,
     marginRight: 4,
     height: rows.length * 50 + 84,
-    x: { domain: [from, to], label: null },
+    x: { domain: [from, to], label: null, inset: 18 },
     y: { domain: rows.map((r) => r.label), axis: null, paddingInner: 0.68, paddingOuter: 0.56 },
     marks: [
       Plot.gridX({ stroke: HAIR, strokeOpacity: 1, ticks: 4 }),

@@ -15,7 +15,7 @@ table .key { margin-right: 0.6em; }
 @media (max-width: 36rem) { .wordy th, .wordy td { padding-left: 0.7em; } .wordy .mark { white-space: normal; } .ledger tbody th { min-width: 7.5em; } }
 .ways { font-size: 0.78rem; } .ways tbody th { min-width: 15em; } .ways td { white-space: normal; min-width: 5.2em; }
 .lines td:nth-child(2) { min-width: 11em; } .lines td:nth-child(3) { min-width: 16em; }
-.ledger { font-size: 0.78rem; }
+.ledger { font-size: 0.78rem; } .years tbody th { white-space: nowrap; min-width: 0; } .years thead th { hyphens: auto; }
 .full { max-width: 100%; } .full details { max-width: 100%; }
 details > .box { margin-top: 0.3rem; }
 `;

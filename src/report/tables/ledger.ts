@@ -13,29 +13,52 @@ const blankNil = (cents: Cents): string => (cents === 0 ? '' : ledgerCents(cents
 
 const sum = (cents: readonly Cents[]): Cents => cents.reduce((a, b) => a + b, 0) as Cents;
 
+/** Years that fit across a page; beyond them years go down and categories across. */
+const ACROSS = 9;
+
 /** Every category by year, with both totals: as posted, and in today's money. */
 export const ledgerByYear = (option: OptionResult, horizon: number): Html => {
   const rows = byCategoryAndYear(option.ledger, horizon);
   const years = Array.from({ length: ledgerYear(horizon) + 1 }, (_, i) => i);
-  return table({
-    caption: `Every cost by year: ${option.label}`,
-    kind: 'ledger',
-    head: ['', ...years.map(yearHead), 'Together', "In today's money"],
-    rows: rows.map((r): Cell[] => [
-      r.category,
-      ...r.years.map(blankNil),
-      ledgerCents(r.amount),
-      ledgerCents(r.present),
-    ]),
-    foot: [
-      [
-        'Together',
-        ...years.map((y) => ledgerCents(sum(rows.map((r) => r.years[y] as Cents)))),
-        ledgerCents(sum(rows.map((r) => r.amount))),
-        ledgerCents(sum(rows.map((r) => r.present))),
-      ],
-    ],
-  });
+  const ofYear = (y: number): Cents => sum(rows.map((r) => r.years[y] as Cents));
+  const presentOf = (y: number): Cents =>
+    sum(option.ledger.filter((r) => ledgerYear(r.month) === y).map((r) => r.present.counted));
+  const [amount, present] = [sum(rows.map((r) => r.amount)), sum(rows.map((r) => r.present))];
+  const both = ['Together', "In today's money"];
+  const shape = { caption: `Every cost by year: ${option.label}`, kind: 'ledger' };
+  return years.length <= ACROSS
+    ? table({
+        ...shape,
+        head: ['For', ...years.map(yearHead), ...both],
+        rows: rows.map((r): Cell[] => [
+          r.category,
+          ...r.years.map(blankNil),
+          ledgerCents(r.amount),
+          ledgerCents(r.present),
+        ]),
+        foot: [
+          [
+            'Together',
+            ...years.map((y) => ledgerCents(ofYear(y))),
+            ledgerCents(amount),
+            ledgerCents(present),
+          ],
+        ],
+      })
+    : table({
+        ...shape,
+        kind: 'ledger years',
+        head: ['When', ...rows.map((r) => r.category), ...both],
+        rows: years.map((y): Cell[] => [
+          yearHead(y),
+          ...rows.map((r) => blankNil(r.years[y] as Cents)),
+          ledgerCents(ofYear(y)),
+          ledgerCents(presentOf(y)),
+        ]),
+        foot: [
+          ['Together', ...rows.map((r) => ledgerCents(r.amount)), ledgerCents(amount), ledgerCents(present)],
+        ],
+      });
 };
 
 const months = (line: LineRow): string =>
@@ -66,12 +89,9 @@ const sameLine = (l: LineRow, r: LedgerRow): boolean =>
 /** Every posting by month, each with the number of its line; the last row is what the way costs. */
 export const ledgerByMonth = (option: OptionResult): Html => {
   const lines = byLine(option.ledger);
-  let before = -1;
   const rows = option.ledger.map((r): Cell[] => {
-    const month = r.month === before ? '' : r.month;
-    before = r.month;
     return [
-      month,
+      r.month,
       lines.findIndex((l) => sameLine(l, r)) + 1,
       r.what,
       ledgerCents(r.amount.counted),
