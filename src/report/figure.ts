@@ -5,8 +5,8 @@ import type { Formats } from './format.ts';
 import { type Html, html, raw } from './markup/html.ts';
 
 /** The two widths a chart is drawn at: the reading column, and a phone. */
-export const WIDE = 540;
-export const NARROW = 324;
+const WIDE = 540;
+const NARROW = 324;
 
 export interface Figure {
   /** Unique within the page; a later script finds the figure by it. */

@@ -60,6 +60,9 @@ export const day = (date: string): string => {
   return d === undefined ? date : `${Number(d)} ${calendar(date, 0)}`;
 };
 
+/** Dates inside a sentence, said as people say them. */
+export const saidDates = (text: string): string => text.replace(/\b\d{4}-\d{2}-\d{2}\b/g, day);
+
 /** A fraction as a percentage with at most `digits` decimals: 0.089 is "8.9%". */
 export const percent = (fraction: number, digits = 2): string =>
   signed(

@@ -7,6 +7,7 @@ import { parseScenario } from '../../src/engine/scenario/parse.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { embeddedScenario } from '../../src/report/embed.ts';
 import { costsCsv } from '../../src/report/exports/costs.ts';
+import { saidDates } from '../../src/report/format.ts';
 import { read, render, text } from './page.ts';
 
 const folder = new URL('../../scenarios/', import.meta.url);
@@ -36,9 +37,9 @@ describe.each(files)('the report of %s', (file) => {
 
   it('says every notice, and safety first', () => {
     const words = text(page);
-    for (const notice of d.notices) expect(words).toContain(notice.text);
+    for (const notice of d.notices) expect(words).toContain(saidDates(notice.text));
     for (const notice of d.notices.filter((n) => n.place === 'first'))
-      expect(body.querySelector('.first')?.textContent).toContain(notice.text);
+      expect(body.querySelector('.first')?.textContent).toContain(saidDates(notice.text));
   });
 
   it('prints the very totals of the decision', () => {

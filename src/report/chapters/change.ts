@@ -1,6 +1,6 @@
-import type { BreakEven } from '../../engine/decision/decision.ts';
+import type { BreakEven, BreakEvenLine } from '../../engine/decision/decision.ts';
 import { swingsChart } from '../charts/swings.ts';
-import { tippingLineChart } from '../charts/tippingLine.ts';
+import { type TippingPoint, tippingLineChart } from '../charts/tippingLine.ts';
 import { type Formats, inWords, percent } from '../format.ts';
 import { type Html, html, join } from '../markup/html.ts';
 import { type Cell, folded, table } from '../tables/table.ts';
@@ -56,6 +56,19 @@ const swingsFigure = ({ d, format, figure }: Page): Html | null => {
   });
 };
 
+/** Where it tips today: the line read off at today's x, between the two points beside it. */
+const tippingFinding = (
+  { x, y, today }: BreakEvenLine,
+  points: readonly TippingPoint[],
+  format: Formats,
+): string => {
+  const after = points.findIndex((p) => p.x >= today.x);
+  const [a, b] = [points[Math.max(0, after - 1)], points[after]];
+  if (!a || !b || a.x > today.x) return `Two numbers together: ${x.label}, and ${y.label}.`;
+  const share = b.x === a.x ? 0 : (today.x - a.x) / (b.x - a.x);
+  return `At today's ${x.label}, it tips when ${y.label} is ${tipAt(y, a.y + share * (b.y - a.y), format)}.`;
+};
+
 const lineFigure = ({ d, format, figure }: Page): Html | null => {
   const line = d.breakEvenLine;
   if (!line) return null;
@@ -64,7 +77,7 @@ const lineFigure = ({ d, format, figure }: Page): Html | null => {
   const sampled = points.filter((_, i) => i % Math.ceil(points.length / 12) === 0);
   return figure({
     id: 'two-way',
-    finding: `Two numbers together: ${line.x.label}, and ${line.y.label}.`,
+    finding: tippingFinding(line, points, format),
     shows: `Across: ${line.x.label}${bareUnit(line.x, format)}. Upwards: ${line.y.label}${bareUnit(line.y, format)}. On the line both ways cost the same.`,
     told: `A line between two areas; ${line.keepIs} it keeping costs less. Today's pair is ${format.quantity(line.x, line.today.x)} and ${format.quantity(line.y, line.today.y)}.`,
     chart: (look) =>

@@ -22,8 +22,6 @@ export const DASH = '7 4';
 /** A halo in the page's colour keeps words legible where they cross a line. */
 export const HALO = { stroke: 'var(--paper)', strokeWidth: 5, paintOrder: 'stroke' } as const;
 
-export const SIZE = 13;
-
 /** At most `length` characters, the rest shown as an ellipsis; the table below has the whole. */
 export const short = (text: string, length: number): string => {
   const letters = [...text];

@@ -20,8 +20,7 @@ const ENTITIES: Readonly<Record<string, string>> = {
 };
 
 /** Text made safe for an element's content and for a quoted attribute. */
-export const escapeText = (text: string): string =>
-  plain(text).replace(/[&<>"']/g, (c) => ENTITIES[c] as string);
+const escapeText = (text: string): string => plain(text).replace(/[&<>"']/g, (c) => ENTITIES[c] as string);
 
 const render = (value: Value): string => {
   if (value === null || value === undefined || value === false) return '';

@@ -31,7 +31,7 @@ export const paper = `
   .note small { display: inline; }
   .box { overflow: visible; margin-bottom: 0.6rem; } table { font-size: 0.88rem; } .wordy td, .wordy th { min-width: 0; }
   th, td { padding-top: 0.18rem; padding-bottom: 0.18rem; }
-  :is(#fig-yearly, #fig-swings, #fig-ways, #fig-readings) .wide { display: block; } :is(#fig-yearly, #fig-swings, #fig-ways, #fig-readings) .narrow { display: none; } :is(#fig-yearly, #fig-swings, #fig-ways, #fig-readings) svg { font-size: 16.5px; }
+  :is(#fig-yearly, #fig-swings, #fig-ways) .wide { display: block; } :is(#fig-yearly, #fig-swings, #fig-ways) .narrow { display: none; } :is(#fig-yearly, #fig-swings, #fig-ways) svg { font-size: 16.5px; }
   #fig-two-way, #fig-life { display: none; }
   .ledger, .ways { font-size: 7.4pt; } .ledger th, .ledger td { padding-left: 0.7em; }
   .block + .block { margin-top: 0.7rem; }

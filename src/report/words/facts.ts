@@ -1,19 +1,20 @@
 import type { Decision, Notice } from '../../engine/decision/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
-import { type Formats, inWords, number } from '../format.ts';
+import { type Formats, inWords, number, saidDates } from '../format.ts';
 import { isPrivate } from '../privacy.ts';
 import { tipsNearestFirst, tipWords } from './tipping.ts';
 
+/** What the decision has to say at one place of the page. */
+export const noticesAt = (d: Decision, place: Notice['place']): readonly string[] =>
+  d.notices.filter((n) => n.place === place).map((n) => saidDates(n.text));
+
 /** What must be said above the money. Where nobody wrote it out, what is known of the vehicle says it. */
 export const safetyFirst = (d: Decision): readonly string[] => {
-  const said = d.notices.filter((n) => n.place === 'first').map((n) => n.text);
+  const said = noticesAt(d, 'first');
   if (said.length > 0) return said;
   if (d.facts.recallStop) return ['An open recall says not to drive it: call the maker; the remedy is free.'];
   return d.facts.mayBeDriven === false ? ['It is not to be driven as it stands.'] : [];
 };
-
-export const noticesAt = (d: Decision, place: Notice['place']): readonly string[] =>
-  d.notices.filter((n) => n.place === place).map((n) => n.text);
 
 /** "3 of 21 numbers decide this; one is a guess." */
 export const decidingSentence = (d: Decision): string => {

@@ -12,7 +12,7 @@ type Winner = 'keep' | 'replace' | 'even';
 const units = (cents: number): number => cents / 100;
 
 /** Who is cheaper in one reading, or that nobody is. */
-export const winner = (d: Decision, reading: Reading): Winner => {
+const winner = (d: Decision, reading: Reading): Winner => {
   if (!d.difference || !d.bestKeep || !d.bestReplace) return 'even';
   const less = Math.min(d.bestKeep.netPresentCost[reading], d.bestReplace.netPresentCost[reading]);
   if (Math.abs(d.difference[reading]) <= ABOUT_EVEN * Math.abs(less)) return 'even';
