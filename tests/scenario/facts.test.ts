@@ -124,9 +124,9 @@ describe('private words', () => {
   it('may be words and own money, nothing the costs rest on', () => {
     const paths = (list: string) => parse(withLines({ top: `note: hush\nprivate: [${list}]\n` }));
     expect(
-      'scenario' in paths('note, vehicle.what, work_needed.0.job, savings_for_this, spare_each_month'),
+      'scenario' in paths('note, savings_for_this, spare_each_month'),
     ).toBe(true);
-    for (const path of ['vehicle.odometer', 'work_needed', 'replacement.loan.apr', 'nowhere'])
+    for (const path of ['vehicle.odometer', 'work_needed', 'replacement.loan.apr', 'nowhere', 'vehicle.what'])
       expect('problems' in paths(path), path).toBe(true);
   });
 });

@@ -1,4 +1,4 @@
-import * as z from 'zod';
+import * as z from 'zod/mini';
 import { parseCivilDate } from '../quantity/civilDate.ts';
 import { nearest } from './nearest.ts';
 import { showValue } from './problems.ts';
@@ -22,22 +22,25 @@ const field = <T>(
   json: Record<string, unknown>,
 ) =>
   z
-    .unknown()
-    .transform((raw, context): T => {
-      const result: { readonly ok: T } | readonly Fault[] =
-        raw === undefined
-          ? [{ kind: 'missing', message: 'This is missing.', remedy: String(json.remedy ?? '') }]
-          : read(raw);
-      if ('ok' in result) return result.ok;
-      for (const { at, ...fault } of result)
-        context.addIssue({
-          code: 'custom',
-          message: fault.message,
-          params: { fault } satisfies FaultParams,
-          ...(at === undefined ? {} : { path: [at] }),
-        });
-      return z.NEVER;
-    })
+    .pipe(
+      z.unknown(),
+      z.transform((raw: unknown, context): T => {
+        const result: { readonly ok: T } | readonly Fault[] =
+          raw === undefined
+            ? [{ kind: 'missing', message: 'This is missing.', remedy: String(json.remedy ?? '') }]
+            : read(raw);
+        if ('ok' in result) return result.ok;
+        for (const { at, ...fault } of result)
+          context.issues.push({
+            code: 'custom',
+            input: raw,
+            message: fault.message,
+            params: { fault } satisfies FaultParams,
+            ...(at === undefined ? {} : { path: [at] }),
+          });
+        return z.NEVER;
+      }),
+    )
     .register(z.globalRegistry, { ...json, remedy: undefined });
 
 const json = (description: string, remedy: string, shape: Record<string, unknown>) => ({
@@ -231,4 +234,14 @@ export const mapping = <S extends z.core.$ZodLooseShape>(shape: S, description: 
 
 /** A list; a key with nothing behind it is an empty one. */
 export const list = <S extends z.core.SomeType>(item: S, most = 100) =>
-  z.preprocess((raw) => (raw === null ? [] : raw), z.array(item).max(most));
+  z.pipe(
+    z.transform((raw: unknown) => (raw === null ? [] : raw)),
+    z.array(item).check(z.maxLength(most)),
+  );
+
+/** Something that need not be there. */
+export const maybe = <S extends z.core.SomeType>(schema: S) => z.optional(schema);
+
+/** Keys of the reader's own choosing, with values of one kind. */
+export const record = <S extends z.core.SomeType>(value: S, description: string) =>
+  z.record(z.string().check(z.maxLength(60)), value).register(z.globalRegistry, { description });

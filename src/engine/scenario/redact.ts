@@ -11,6 +11,9 @@ import {
   visit,
 } from 'yaml';
 
+/** Money of the household's own that no cost rests on: it may be private. */
+export const PRIVATE_MONEY: readonly string[] = ['savings_for_this', 'spare_each_month'];
+
 /** What stands where something private stood. */
 const REDACTED = '(private)';
 
@@ -26,6 +29,7 @@ export const redactScenario = (text: string, isPrivate: (path: string) => boolea
   const leaves = leavesOf(doc.contents, '').filter(({ path }) => isPrivate(path));
   if (leaves.length === 0) return text;
   dropComments(doc);
+  dropOwnMoney(doc, isPrivate);
   const words = [...new Set(leaves.map(({ scalar }) => scalar.value).filter(isWord))];
   for (const { scalar } of leaves) rewrite(scalar, REDACTED);
   for (const { scalar } of leavesOf(doc.contents, '')) {
@@ -42,6 +46,19 @@ const rewrite = (scalar: Scalar, value: string): void => {
   delete scalar.type;
   delete scalar.source;
   delete scalar.tag;
+};
+
+/**
+ * Private money is taken out with its key, and out of the list of what is private: a file that says nothing of it is
+ * read as the household's own file is, which leaves private money out of its figures.
+ */
+const dropOwnMoney = (doc: Document, isPrivate: (path: string) => boolean): void => {
+  if (!isMap(doc.contents)) return;
+  for (const key of PRIVATE_MONEY) if (isPrivate(key)) doc.delete(key);
+  const list = doc.get('private');
+  if (!isSeq(list)) return;
+  list.items = list.items.filter((item) => !(isScalar(item) && PRIVATE_MONEY.includes(String(item.value))));
+  if (list.items.length === 0) doc.delete('private');
 };
 
 /** An alias would bring back what its anchor held, so each becomes a copy. */

@@ -1,5 +1,5 @@
 import { decide } from '../../engine/decision/decide.ts';
-import { redactScenario } from '../../engine/scenario/redact.ts';
+import { scenarioToPassOn } from '../../engine/scenario/passOn.ts';
 import { answerLines } from '../../report/answer.ts';
 import { isOurReport } from '../../report/embed.ts';
 import { decisionJson } from '../../report/exports/json.ts';
@@ -34,7 +34,8 @@ export const reportCommand = async (file: string, options: Options, effects: Eff
     import('../../report/render.ts'),
     import('../document.ts'),
   ]);
-  const scenarioText = redactScenario(loaded.text, (at) => isPrivate(decision.facts, at));
+  const { facts } = decision;
+  const scenarioText = scenarioToPassOn(loaded.text, facts.date, (at) => isPrivate(facts, at));
   const html = renderReport(decision, { document: newDocument(), scenarioText });
   const from = file === '-' ? null : file;
   const code = await save({ path, text: html, from, force: options.force, isOurs: isOurReport }, effects);

@@ -1,4 +1,5 @@
 import { type Finding, type Path, pathText, showValue } from '../problems.ts';
+import { PRIVATE_MONEY } from '../redact.ts';
 import { HOUSEHOLD, PURCHASE, RUNNING } from '../specs.ts';
 import type { Raw } from './raw.ts';
 
@@ -70,12 +71,21 @@ const WORDS = new Set([
   'someone_else_pays',
   'not_money',
 ]);
-const OWN_MONEY = new Set(['savings_for_this', 'spare_each_month']);
 
 const isWords = (path: Path): boolean =>
   path.some(
     (step, i) => WORDS.has(String(step)) && path.slice(i + 1).every((rest) => /^\d+$/.test(String(rest))),
   );
+
+/** What is otherwise read out of private words: a model year out of a name, dangers out of a job; null if nothing is. */
+const neededWithout = (raw: Raw, path: Path): string | null => {
+  const last = path.at(-1);
+  const beside = (key: string): boolean => raw.has([...path.slice(0, -1), key]);
+  if (last === 'what' && (path[0] === 'vehicle' || path[0] === 'replacement') && !beside('year'))
+    return 'year';
+  if (last === 'job' && path[0] === 'work_needed' && !beside('dangers')) return 'dangers';
+  return null;
+};
 
 /** Private places must exist and hold words, or money that the costs do not rest on. */
 export const privateWords = (raw: Raw): Finding[] =>
@@ -93,7 +103,18 @@ export const privateWords = (raw: Raw): Finding[] =>
           remedy: 'Write the keys that lead to it, with points between them: household.partner.',
         },
       ];
-    if (isWords(path) || OWN_MONEY.has(pathText(path))) return [];
+    const needed = neededWithout(raw, path);
+    if (needed !== null)
+      return [
+        {
+          kind: 'private',
+          path: at,
+          value: text,
+          message: `Something is read out of "${showValue(text)}" that the figures depend on.`,
+          remedy: `Write "${needed}:" beside it as well.`,
+        },
+      ];
+    if (isWords(path) || PRIVATE_MONEY.includes(pathText(path))) return [];
     return [
       {
         kind: 'private',

@@ -1,9 +1,9 @@
-import { list, mapping, num, words } from '../fields.ts';
+import { list, mapping, maybe, num, words } from '../fields.ts';
 import { HOUSEHOLD, WITHOUT } from '../specs.ts';
 import type { Units } from '../units.ts';
 
 const pricesRise = (units: Units) => {
-  const rate = () => num(HOUSEHOLD.pricesRise, units).optional();
+  const rate = () => maybe(num(HOUSEHOLD.pricesRise, units));
   return mapping(
     {
       general: rate(),
@@ -22,23 +22,25 @@ const pricesRise = (units: Units) => {
 export const householdSchema = (units: Units) =>
   mapping(
     {
-      mechanic: words('Who does the work at home.').optional(),
-      partner: words('Who shares the decision.').optional(),
-      look_ahead: num(HOUSEHOLD.lookAhead, units).optional(),
-      money_earns: num(HOUSEHOLD.moneyEarns, units).optional(),
-      price_of_own_hour: num(HOUSEHOLD.priceOfOwnHour, units).optional(),
-      day_without: num(HOUSEHOLD.dayWithout, units).optional(),
-      card_rate: num(HOUSEHOLD.cardRate, units).optional(),
-      table_price_ratio: num(HOUSEHOLD.tablePriceRatio, units).optional(),
-      prices_rise: pricesRise(units).optional(),
-      at_home: mapping(
-        {
-          share: num(HOUSEHOLD.ownShare, units).optional(),
-          parts_share: num(HOUSEHOLD.partsShare, units).optional(),
-          shop_hour: num(HOUSEHOLD.shopHour, units).optional(),
-        },
-        'Who does the repairs and upkeep that are known only on average.',
-      ).optional(),
+      mechanic: maybe(words('Who does the work at home.')),
+      partner: maybe(words('Who shares the decision.')),
+      look_ahead: maybe(num(HOUSEHOLD.lookAhead, units)),
+      money_earns: maybe(num(HOUSEHOLD.moneyEarns, units)),
+      price_of_own_hour: maybe(num(HOUSEHOLD.priceOfOwnHour, units)),
+      day_without: maybe(num(HOUSEHOLD.dayWithout, units)),
+      card_rate: maybe(num(HOUSEHOLD.cardRate, units)),
+      table_price_ratio: maybe(num(HOUSEHOLD.tablePriceRatio, units)),
+      prices_rise: maybe(pricesRise(units)),
+      at_home: maybe(
+        mapping(
+          {
+            share: maybe(num(HOUSEHOLD.ownShare, units)),
+            parts_share: maybe(num(HOUSEHOLD.partsShare, units)),
+            shop_hour: maybe(num(HOUSEHOLD.shopHour, units)),
+          },
+          'Who does the repairs and upkeep that are known only on average.',
+        ),
+      ),
     },
     'The household: how far it looks ahead, what its money and its time are worth.',
   );
@@ -57,7 +59,7 @@ export const alreadySpentSchema = (units: Units, spec: Parameters<typeof num>[0]
       {
         what: words('What it was spent on.'),
         amount: num(spec, units),
-        returns: num(spec, units).optional(),
+        returns: maybe(num(spec, units)),
       },
       'Money already spent, and what returning it would bring back.',
     ),

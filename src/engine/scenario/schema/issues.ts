@@ -1,4 +1,4 @@
-import type * as z from 'zod';
+import type * as z from 'zod/mini';
 import type { FaultParams } from '../fields.ts';
 import { nearest } from '../nearest.ts';
 import { type Finding, type Path, showValue } from '../problems.ts';

@@ -1,5 +1,5 @@
-import * as z from 'zod';
-import { date, list, mapping, num, oneOf, words, yesNo } from '../fields.ts';
+import * as z from 'zod/mini';
+import { date, list, mapping, maybe, num, oneOf, words, yesNo } from '../fields.ts';
 import { LEASE, PURCHASE, RUNNING } from '../specs.ts';
 import type { Units } from '../units.ts';
 import { runningShape } from './running.ts';
@@ -9,9 +9,9 @@ const loan = (units: Units) =>
     {
       apr: num(PURCHASE.apr, units),
       months: num(PURCHASE.months, units),
-      first_payment: num(PURCHASE.firstPayment, units).optional(),
-      interest_during_delay: yesNo('Whether interest runs before a delayed start.').optional(),
-      roll_in_shortfall: yesNo("Whether a present loan's shortfall is rolled in.").optional(),
+      first_payment: maybe(num(PURCHASE.firstPayment, units)),
+      interest_during_delay: maybe(yesNo('Whether interest runs before a delayed start.')),
+      roll_in_shortfall: maybe(yesNo("Whether a present loan's shortfall is rolled in.")),
     },
     'The loan it is bought with.',
   );
@@ -23,17 +23,17 @@ const lease = (units: Units) =>
       residual: num(LEASE.residual, units),
       money_factor: num(LEASE.moneyFactor, units),
       months: num(LEASE.months, units),
-      due_at_signing: num(LEASE.dueAtSigning, units).optional(),
-      miles_a_year: num(LEASE.distanceAYear, { ...units, distance: 'miles' }).optional(),
-      km_a_year: num(LEASE.distanceAYear, { ...units, distance: 'km' }).optional(),
-      over_a_mile: num(LEASE.overDistance, { ...units, distance: 'miles' }).optional(),
-      over_a_km: num(LEASE.overDistance, { ...units, distance: 'km' }).optional(),
-      acquisition_fee: num(LEASE.acquisitionFee, units).optional(),
-      disposition_fee: num(LEASE.dispositionFee, units).optional(),
-      tax_on_payment: num(LEASE.taxOnPayment, units).optional(),
-      afterwards: oneOf(['again', 'buy'], 'What follows when it ends before we stop looking.').optional(),
-      purchase_fee: num(LEASE.purchaseFee, units).optional(),
-      early_termination: num(LEASE.earlyTermination, units).optional(),
+      due_at_signing: maybe(num(LEASE.dueAtSigning, units)),
+      miles_a_year: maybe(num(LEASE.distanceAYear, { ...units, distance: 'miles' })),
+      km_a_year: maybe(num(LEASE.distanceAYear, { ...units, distance: 'km' })),
+      over_a_mile: maybe(num(LEASE.overDistance, { ...units, distance: 'miles' })),
+      over_a_km: maybe(num(LEASE.overDistance, { ...units, distance: 'km' })),
+      acquisition_fee: maybe(num(LEASE.acquisitionFee, units)),
+      disposition_fee: maybe(num(LEASE.dispositionFee, units)),
+      tax_on_payment: maybe(num(LEASE.taxOnPayment, units)),
+      afterwards: maybe(oneOf(['again', 'buy'], 'What follows when it ends before we stop looking.')),
+      purchase_fee: maybe(num(LEASE.purchaseFee, units)),
+      early_termination: maybe(num(LEASE.earlyTermination, units)),
     },
     'The lease it is taken on.',
   );
@@ -42,55 +42,61 @@ const replacement = (units: Units) =>
   mapping(
     {
       ...runningShape(units),
-      odometer: num(RUNNING.odometer, units).optional(),
-      condition: oneOf(['new', 'used'], 'New or used.').optional(),
-      price_with_all_fees: num(PURCHASE.price, units).optional(),
-      price: num(PURCHASE.price, units).optional(),
-      price_when_new: num(RUNNING.priceWhenNew, units).optional(),
-      sales_tax: num(PURCHASE.salesTax, units).optional(),
-      trade_in_lowers_tax: yesNo('Whether the tax is on the price less the trade-in.').optional(),
-      fees: list(
-        mapping(
-          {
-            what: words('The fee.'),
-            amount: num(PURCHASE.fee, units),
-            financed: yesNo('Whether the loan pays it.').optional(),
-            finance_charge: yesNo('Whether Regulation Z counts it as a finance charge.').optional(),
-          },
-          'A fee of the purchase.',
+      odometer: maybe(num(RUNNING.odometer, units)),
+      condition: maybe(oneOf(['new', 'used'], 'New or used.')),
+      price_with_all_fees: maybe(num(PURCHASE.price, units)),
+      price: maybe(num(PURCHASE.price, units)),
+      price_when_new: maybe(num(RUNNING.priceWhenNew, units)),
+      sales_tax: maybe(num(PURCHASE.salesTax, units)),
+      trade_in_lowers_tax: maybe(yesNo('Whether the tax is on the price less the trade-in.')),
+      fees: maybe(
+        list(
+          mapping(
+            {
+              what: words('The fee.'),
+              amount: num(PURCHASE.fee, units),
+              financed: maybe(yesNo('Whether the loan pays it.')),
+              finance_charge: maybe(yesNo('Whether Regulation Z counts it as a finance charge.')),
+            },
+            'A fee of the purchase.',
+          ),
         ),
-      ).optional(),
-      add_ons: list(
-        mapping(
-          {
-            what: words('The add-on.'),
-            amount: num(PURCHASE.fee, units),
-            financed: yesNo('Whether the loan pays it.').optional(),
-          },
-          'Something voluntary sold with it.',
+      ),
+      add_ons: maybe(
+        list(
+          mapping(
+            {
+              what: words('The add-on.'),
+              amount: num(PURCHASE.fee, units),
+              financed: maybe(yesNo('Whether the loan pays it.')),
+            },
+            'Something voluntary sold with it.',
+          ),
         ),
-      ).optional(),
-      rebate: num(PURCHASE.rebate, units).optional(),
-      low_rate_instead: num(PURCHASE.lowRate, units).optional(),
-      worth_day_after: num(PURCHASE.worthDayAfter, units).optional(),
-      down_payment: num(PURCHASE.downPayment, units).optional(),
-      loan: loan(units).optional(),
-      cash: yesNo('Bought with cash.').optional(),
-      lease: lease(units).optional(),
-      inspection_before: num(PURCHASE.inspectionBefore, units).optional(),
-      catch_up: num(PURCHASE.catchUp, units).optional(),
-      one_offs: list(
-        mapping(
-          {
-            what: words('What it is.'),
-            month: num(PURCHASE.oneOffMonth, units),
-            amount: num(PURCHASE.oneOff, units),
-          },
-          'Something paid once.',
+      ),
+      rebate: maybe(num(PURCHASE.rebate, units)),
+      low_rate_instead: maybe(num(PURCHASE.lowRate, units)),
+      worth_day_after: maybe(num(PURCHASE.worthDayAfter, units)),
+      down_payment: maybe(num(PURCHASE.downPayment, units)),
+      loan: maybe(loan(units)),
+      cash: maybe(yesNo('Bought with cash.')),
+      lease: maybe(lease(units)),
+      inspection_before: maybe(num(PURCHASE.inspectionBefore, units)),
+      catch_up: maybe(num(PURCHASE.catchUp, units)),
+      one_offs: maybe(
+        list(
+          mapping(
+            {
+              what: words('What it is.'),
+              month: num(PURCHASE.oneOffMonth, units),
+              amount: num(PURCHASE.oneOff, units),
+            },
+            'Something paid once.',
+          ),
         ),
-      ).optional(),
-      offer_ends: date('The day on which the offer ends.').optional(),
-      credit_confirmed: yesNo('Whether the lender has said yes.').optional(),
+      ),
+      offer_ends: maybe(date('The day on which the offer ends.')),
+      credit_confirmed: maybe(yesNo('Whether the lender has said yes.')),
     },
     'A vehicle to replace it with.',
   );
@@ -98,5 +104,5 @@ const replacement = (units: Units) =>
 /** One replacement, or a list of them. */
 export const replacementSchema = (units: Units) => {
   const one = replacement(units);
-  return z.union([one, z.array(one).min(1).max(20)]);
+  return z.union([one, z.array(one).check(z.minLength(1), z.maxLength(20))]);
 };

@@ -1,30 +1,32 @@
-import * as z from 'zod';
-import { clocked, list, mapping, num, numOr, oneOf, words, yesNo } from '../fields.ts';
+import * as z from 'zod/mini';
+import { clocked, list, mapping, maybe, num, numOr, oneOf, record, words, yesNo } from '../fields.ts';
 import { RUNNING, type Spec, WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
 
 /** What doing a job costs either way. */
 export const workCost = (units: Units) => ({
-  parts: num(WORK.parts, units).optional(),
-  hours: num(WORK.hours, units).optional(),
-  shop_price: num(WORK.shopPrice, units).optional(),
+  parts: maybe(num(WORK.parts, units)),
+  hours: maybe(num(WORK.hours, units)),
+  shop_price: maybe(num(WORK.shopPrice, units)),
 });
 
-export const by = () => oneOf(['own', 'shop'], 'Who does it: own hands or a shop.').optional();
+export const by = () => maybe(oneOf(['own', 'shop'], 'Who does it: own hands or a shop.'));
 
 const upkeepItem = (units: Units) =>
   mapping(
     {
       job: words('The job, in a few words.'),
-      every: num(WORK.everyDistance, units).optional(),
-      or_months: num(WORK.everyMonths, units).optional(),
-      last_done: numOr(
-        RUNNING.odometer,
-        units,
-        { "don't know": 'unknown', 'do not know': 'unknown', unknown: 'unknown' },
-        'Odometer when it was last done, or "don\'t know" (then it is due).',
-      ).optional(),
-      last_done_months_ago: num(WORK.sinceMonths, units).optional(),
+      every: maybe(num(WORK.everyDistance, units)),
+      or_months: maybe(num(WORK.everyMonths, units)),
+      last_done: maybe(
+        numOr(
+          RUNNING.odometer,
+          units,
+          { "don't know": 'unknown', 'do not know': 'unknown', unknown: 'unknown' },
+          'Odometer when it was last done, or "don\'t know" (then it is due).',
+        ),
+      ),
+      last_done_months_ago: maybe(num(WORK.sinceMonths, units)),
       ...workCost(units),
       by: by(),
     },
@@ -36,7 +38,7 @@ const life = (units: Units) =>
   mapping(
     {
       typical: clocked(WORK.lifeDistance, WORK.lifeMonths, units, LIFE),
-      shape: num(WORK.shape, units).optional(),
+      shape: maybe(num(WORK.shape, units)),
     },
     'How long the part lasts.',
   );
@@ -47,17 +49,14 @@ const component = (units: Units) =>
     {
       name: words('The part, in a few words.'),
       life: life(units),
-      run: clocked(WORK.runDistance, WORK.runMonths, units, 'What it has run already.').optional(),
+      run: maybe(clocked(WORK.runDistance, WORK.runMonths, units, 'What it has run already.')),
       ...workCost(units),
       by: by(),
-      repair: oneOf(
-        ['renew', 'patch'],
-        'A new part restarts its clock; a patch leaves it running.',
-      ).optional(),
-      tow: num(WORK.tow, units).optional(),
-      days_without: num(WORK.daysWithout, units).optional(),
-      unsafe: yesNo('Whether it is unsafe to drive once this fails.').optional(),
-      share_of_average: num(WORK.shareOfAverage, units).optional(),
+      repair: maybe(oneOf(['renew', 'patch'], 'A new part restarts its clock; a patch leaves it running.')),
+      tow: maybe(num(WORK.tow, units)),
+      days_without: maybe(num(WORK.daysWithout, units)),
+      unsafe: maybe(yesNo('Whether it is unsafe to drive once this fails.')),
+      share_of_average: maybe(num(WORK.shareOfAverage, units)),
     },
     'A part that may fail, taken out of the average.',
   );
@@ -67,9 +66,9 @@ const valueFalls = (units: Units) =>
     num(RUNNING.declineAYear, units),
     mapping(
       {
-        a_year: num(RUNNING.declineAYear, units).optional(),
-        a_mile: num(RUNNING.declinePerDistance, units).optional(),
-        a_km: num(RUNNING.declinePerDistance, units).optional(),
+        a_year: maybe(num(RUNNING.declineAYear, units)),
+        a_mile: maybe(num(RUNNING.declinePerDistance, units)),
+        a_km: maybe(num(RUNNING.declinePerDistance, units)),
       },
       'Decline a year in percent, and in money for each mile or km driven.',
     ),
@@ -86,59 +85,67 @@ const price: Spec = RUNNING.energyPrice;
 /** What any vehicle of the comparison may say about its costs. */
 export const runningShape = (units: Units) => ({
   what: words('The vehicle in a few words, best with its model year: "2009 wagon".'),
-  year: num(RUNNING.year, units).optional(),
-  kind: oneOf(['car', 'suv', 'truck'], 'Which column of the repair table it belongs to.').optional(),
-  powertrain: oneOf(['combustion', 'hybrid', 'plug_in', 'battery'], 'What drives it.').optional(),
+  year: maybe(num(RUNNING.year, units)),
+  kind: maybe(oneOf(['car', 'suv', 'truck'], 'Which column of the repair table it belongs to.')),
+  powertrain: maybe(oneOf(['combustion', 'hybrid', 'plug_in', 'battery'], 'What drives it.')),
   insurance_a_year: num(RUNNING.insurance, units),
-  registration_a_year: num(RUNNING.registration, units).optional(),
-  inspection_a_year: num(RUNNING.inspection, units).optional(),
-  tax_a_year: num(RUNNING.tax, units).optional(),
-  parking_a_month: num(RUNNING.parking, units).optional(),
-  value_falls: valueFalls(units).optional(),
-  floor: num(RUNNING.floor, units).optional(),
-  title_factor: num(RUNNING.brandFactor, units).optional(),
-  fuel: mapping(
-    { economy: num(RUNNING.economy, units).optional(), price: num(price, units).optional() },
-    'Economy ("25 mpg", "7.5 l/100km") and the price of one gallon, litre or kWh.',
-  ).optional(),
-  upkeep: list(upkeepItem(units)).optional(),
-  upkeep_a_mile: num(RUNNING.averageUpkeep, units).optional(),
-  upkeep_a_km: num(RUNNING.averageUpkeep, units).optional(),
-  components: list(component(units)).optional(),
-  repairs_a_year: num(RUNNING.repairsAYear, units).optional(),
-  repairs_factor: num(RUNNING.repairsFactor, units).optional(),
-  guarantee: mapping(
-    {
-      months: num(RUNNING.guaranteeMonths, units).optional(),
-      miles: num(RUNNING.guaranteeDistance, { ...units, distance: 'miles' }).optional(),
-      km: num(RUNNING.guaranteeDistance, { ...units, distance: 'km' }).optional(),
-    },
-    'Repairs cost nothing while both last.',
-  ).optional(),
-  selling: mapping(
-    {
-      cost: num(RUNNING.sellingCost, units).optional(),
-      hours: num(RUNNING.sellingHours, units).optional(),
-      weeks: num(RUNNING.sellingWeeks, units).optional(),
-    },
-    'What a private sale takes.',
-  ).optional(),
+  registration_a_year: maybe(num(RUNNING.registration, units)),
+  inspection_a_year: maybe(num(RUNNING.inspection, units)),
+  tax_a_year: maybe(num(RUNNING.tax, units)),
+  parking_a_month: maybe(num(RUNNING.parking, units)),
+  value_falls: maybe(valueFalls(units)),
+  floor: maybe(num(RUNNING.floor, units)),
+  title_factor: maybe(num(RUNNING.brandFactor, units)),
+  fuel: maybe(
+    mapping(
+      { economy: maybe(num(RUNNING.economy, units)), price: maybe(num(price, units)) },
+      'Economy ("25 mpg", "7.5 l/100km") and the price of one gallon, litre or kWh.',
+    ),
+  ),
+  upkeep: maybe(list(upkeepItem(units))),
+  upkeep_a_mile: maybe(num(RUNNING.averageUpkeep, units)),
+  upkeep_a_km: maybe(num(RUNNING.averageUpkeep, units)),
+  components: maybe(list(component(units))),
+  repairs_a_year: maybe(num(RUNNING.repairsAYear, units)),
+  repairs_factor: maybe(num(RUNNING.repairsFactor, units)),
+  guarantee: maybe(
+    mapping(
+      {
+        months: maybe(num(RUNNING.guaranteeMonths, units)),
+        miles: maybe(num(RUNNING.guaranteeDistance, { ...units, distance: 'miles' })),
+        km: maybe(num(RUNNING.guaranteeDistance, { ...units, distance: 'km' })),
+      },
+      'Repairs cost nothing while both last.',
+    ),
+  ),
+  selling: maybe(
+    mapping(
+      {
+        cost: maybe(num(RUNNING.sellingCost, units)),
+        hours: maybe(num(RUNNING.sellingHours, units)),
+        weeks: maybe(num(RUNNING.sellingWeeks, units)),
+      },
+      'What a private sale takes.',
+    ),
+  ),
   ...offers(units),
 });
 
 /** What a vehicle offers against the household's needs: a number or yes. */
 const offers = (units: Units) => {
-  const offer = (what: string) => numOr(OFFER, units, { yes: 'yes', no: 'no' }, what).optional();
+  const offer = (what: string) => maybe(numOr(OFFER, units, { yes: 'yes', no: 'no' }, what));
   return {
     seats: offer('Seats.'),
     towing: offer('What it may tow: a weight, or yes.'),
     child_seats: offer('Child seats that fit.'),
     range: offer('Range on one filling or charge.'),
     winter: offer('Whether it is fit for winter.'),
-    offers: z
-      .record(z.string().max(60), numOr(OFFER, units, { yes: 'yes', no: 'no' }, 'A number or yes.'))
-      .meta({ description: 'Anything else it offers against the needs.' })
-      .optional(),
+    offers: maybe(
+      record(
+        numOr(OFFER, units, { yes: 'yes', no: 'no' }, 'A number or yes.'),
+        'Anything else it offers against the needs.',
+      ),
+    ),
   };
 };
 

@@ -1,5 +1,5 @@
-import * as z from 'zod';
-import { date, dateOrMonths, list, mapping, num, numOr, words, yesNo } from '../fields.ts';
+import * as z from 'zod/mini';
+import { date, dateOrMonths, list, mapping, maybe, num, numOr, record, words, yesNo } from '../fields.ts';
 import { HOUSEHOLD, RUNNING, WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
 import { alreadySpentSchema, doingWithoutSchema, householdSchema } from './household.ts';
@@ -16,7 +16,7 @@ const need = (units: Units) =>
     mapping(
       {
         at_least: numOr(OFFER, units, YES_NO, 'A number, or yes.'),
-        from: dateOrMonths(WORK.canWait, units, 'From when: a date, or months from now.').optional(),
+        from: maybe(dateOrMonths(WORK.canWait, units, 'From when: a date, or months from now.')),
       },
       'What is needed, and from when.',
     ),
@@ -26,31 +26,31 @@ const need = (units: Units) =>
 export const scenarioSchema = (units: Units) =>
   mapping(
     {
-      title: words('What the decision is called.').optional(),
-      date: date('The day of the decision; today unless told.').optional(),
-      note: words('Anything worth remembering.').optional(),
-      invented: yesNo('Whether this is an invented example.').optional(),
-      currency: words('The currency, three letters of ISO 4217; USD unless told.').optional(),
-      per_dollar: num(RUNNING.perDollar, units).optional(),
-      miles_a_year: num(HOUSEHOLD.distanceAYear, { ...units, distance: 'miles' }).optional(),
-      km_a_year: num(HOUSEHOLD.distanceAYear, { ...units, distance: 'km' }).optional(),
-      spare_each_month: num(HOUSEHOLD.spareEachMonth, units).optional(),
-      savings_for_this: num(HOUSEHOLD.savings, units).optional(),
-      private: list(words('A place in this file, such as household.partner.')).optional(),
-      household: householdSchema(units).optional(),
+      title: maybe(words('What the decision is called.')),
+      date: maybe(date('The day of the decision; today unless told.')),
+      note: maybe(words('Anything worth remembering.')),
+      invented: maybe(yesNo('Whether this is an invented example.')),
+      currency: maybe(words('The currency, three letters of ISO 4217; USD unless told.')),
+      per_dollar: maybe(num(RUNNING.perDollar, units)),
+      miles_a_year: maybe(num(HOUSEHOLD.distanceAYear, { ...units, distance: 'miles' })),
+      km_a_year: maybe(num(HOUSEHOLD.distanceAYear, { ...units, distance: 'km' })),
+      spare_each_month: maybe(num(HOUSEHOLD.spareEachMonth, units)),
+      savings_for_this: maybe(num(HOUSEHOLD.savings, units)),
+      private: maybe(list(words('A place in this file, such as household.partner.'))),
+      household: maybe(householdSchema(units)),
       vehicle: vehicleSchema(units),
-      work_needed: list(jobSchema(units)).optional(),
-      already_spent: alreadySpentSchema(units, WORK.spent).optional(),
+      work_needed: maybe(list(jobSchema(units))),
+      already_spent: maybe(alreadySpentSchema(units, WORK.spent)),
       replacement: replacementSchema(units),
-      doing_without: doingWithoutSchema(units).optional(),
-      needs: z
-        .record(z.string().max(60), need(units))
-        .meta({
-          description: 'What any vehicle must offer: seats, towing, child_seats, range, winter, or your own.',
-        })
-        .optional(),
-      not_money: list(words('One sentence.')).optional(),
-      two_way: list(words('A place in this file that holds a number, such as miles_a_year.')).optional(),
+      doing_without: maybe(doingWithoutSchema(units)),
+      needs: maybe(
+        record(
+          need(units),
+          'What any vehicle must offer: seats, towing, child_seats, range, winter, or your own.',
+        ),
+      ),
+      not_money: maybe(list(words('One sentence.'))),
+      two_way: maybe(list(words('A place in this file that holds a number, such as miles_a_year.'))),
     },
     'Mend the older vehicle, or hand it on and take a payment? What Stillworth needs to know.',
   );
@@ -60,5 +60,5 @@ export type Sparse = z.output<ReturnType<typeof scenarioSchema>>;
 export type SparseVehicle = Sparse['vehicle'];
 export type SparseReplacement = Exclude<Sparse['replacement'], readonly unknown[]>;
 /** What any vehicle of the comparison says. */
-export type SparseRunning = z.output<z.ZodObject<ReturnType<typeof runningShape>, z.core.$strict>>;
+export type SparseRunning = z.output<z.ZodMiniObject<ReturnType<typeof runningShape>, z.core.$strict>>;
 export type SparseJob = NonNullable<Sparse['work_needed']>[number];

@@ -1,11 +1,11 @@
-import { dateOrMonths, mapping, num, oneOf, yesNo } from '../fields.ts';
+import { dateOrMonths, mapping, maybe, num, oneOf, yesNo } from '../fields.ts';
 import { PURCHASE, RUNNING, SALE, WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
 import { runningShape } from './running.ts';
 
 /** The present vehicle. */
 export const vehicleSchema = (units: Units) => {
-  const due = () => num(RUNNING.due, units).optional();
+  const due = () => maybe(num(RUNNING.due, units));
   return mapping(
     {
       ...runningShape(units),
@@ -15,9 +15,9 @@ export const vehicleSchema = (units: Units) => {
         {
           running: num(SALE.running, units),
           as_it_stands: num(SALE.asItStands, units),
-          trade_in: num(SALE.tradeIn, units).optional(),
-          trade_in_mended: num(SALE.tradeInMended, units).optional(),
-          scrap: num(SALE.scrap, units).optional(),
+          trade_in: maybe(num(SALE.tradeIn, units)),
+          trade_in_mended: maybe(num(SALE.tradeInMended, units)),
+          scrap: maybe(num(SALE.scrap, units)),
         },
         'What it would bring today: three prices that are never mixed.',
       ),
@@ -25,26 +25,26 @@ export const vehicleSchema = (units: Units) => {
       registration_due: due(),
       inspection_due: due(),
       tax_due: due(),
-      loan: mapping(
-        {
-          owed: num(SALE.owed, units),
-          apr: num(PURCHASE.apr, units),
-          months_left: num(PURCHASE.monthsLeft, units),
-        },
-        'A loan still running on it.',
-      ).optional(),
-      storage_a_day: num(SALE.storage, units).optional(),
-      may_be_driven: yesNo('Whether it may be driven today.').optional(),
-      recall_checked: yesNo("Whether the maker's recall list was checked.").optional(),
-      recall_stop: yesNo('Whether an open recall says "do not drive".').optional(),
-      structural_rust: oneOf(['none', 'unknown', 'found'], 'Rust in what carries the vehicle.').optional(),
-      must_pass_inspection_by: dateOrMonths(
-        WORK.canWait,
-        units,
-        'Date (or months from now) by which it must pass inspection.',
-      ).optional(),
-      inspection_failed: yesNo('Whether it has failed its inspection.').optional(),
-      lender_requires_cover: yesNo('Whether a lender asks for full cover.').optional(),
+      loan: maybe(
+        mapping(
+          {
+            owed: num(SALE.owed, units),
+            apr: num(PURCHASE.apr, units),
+            months_left: num(PURCHASE.monthsLeft, units),
+          },
+          'A loan still running on it.',
+        ),
+      ),
+      storage_a_day: maybe(num(SALE.storage, units)),
+      may_be_driven: maybe(yesNo('Whether it may be driven today.')),
+      recall_checked: maybe(yesNo("Whether the maker's recall list was checked.")),
+      recall_stop: maybe(yesNo('Whether an open recall says "do not drive".')),
+      structural_rust: maybe(oneOf(['none', 'unknown', 'found'], 'Rust in what carries the vehicle.')),
+      must_pass_inspection_by: maybe(
+        dateOrMonths(WORK.canWait, units, 'Date (or months from now) by which it must pass inspection.'),
+      ),
+      inspection_failed: maybe(yesNo('Whether it has failed its inspection.')),
+      lender_requires_cover: maybe(yesNo('Whether a lender asks for full cover.')),
     },
     'The vehicle you have.',
   );

@@ -1,4 +1,4 @@
-import { date, list, mapping, num, numOr, oneOf, words, yesNo } from '../fields.ts';
+import { date, list, mapping, maybe, num, numOr, oneOf, words, yesNo } from '../fields.ts';
 import type { Danger } from '../scenario.ts';
 import { WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
@@ -30,36 +30,44 @@ export const jobSchema = (units: Units) =>
         { no: 'no', yes: 'yes' },
         'no (not to be driven until done), yes (for ever), or the months it can wait. Never assumed.',
       ),
-      safety: yesNo('Whether driving without it is unsafe.').optional(),
-      immobilises: yesNo('Whether it cannot move until this is done.').optional(),
-      not_cured: mapping(
-        { chance: num(WORK.chance, units), ...workCost(units) },
-        'The chance that this does not cure the fault, and what the second attempt costs.',
-      ).optional(),
-      more_found: mapping(
-        { chance: num(WORK.chance, units), ...workCost(units) },
-        'The chance of finding more once opened, and what that adds.',
-      ).optional(),
-      patch: mapping(
-        { ...workCost(units), lasts: num(WORK.lasts, units), by: by() },
-        'A cheaper repair that holds for a while.',
-      ).optional(),
-      left: mapping(
-        {
-          a_month: num(WORK.leftAMonth, units).optional(),
-          value_lost: num(WORK.valueLost, units).optional(),
-        },
-        'What leaving it undone costs.',
-      ).optional(),
-      buyer_pays: num(WORK.buyerPays, units).optional(),
-      days_without: num(WORK.daysWithout, units).optional(),
-      renews: list(words('The name of a component of the vehicle.')).optional(),
-      dangers: list(oneOf(DANGERS, 'A danger of this job.')).optional(),
-      qualified_only: yesNo('Whether only qualified work will do.').optional(),
-      quote_ends: date("The day on which a shop's price ends.").optional(),
-      someone_else_pays: words('Who was asked: recall, guarantee, service contract, cover.').optional(),
-      first_time: yesNo('Whether whoever does it at home does so for the first time.').optional(),
-      already_spent: num(WORK.spent, units).optional(),
+      safety: maybe(yesNo('Whether driving without it is unsafe.')),
+      immobilises: maybe(yesNo('Whether it cannot move until this is done.')),
+      not_cured: maybe(
+        mapping(
+          { chance: num(WORK.chance, units), ...workCost(units) },
+          'The chance that this does not cure the fault, and what the second attempt costs.',
+        ),
+      ),
+      more_found: maybe(
+        mapping(
+          { chance: num(WORK.chance, units), ...workCost(units) },
+          'The chance of finding more once opened, and what that adds.',
+        ),
+      ),
+      patch: maybe(
+        mapping(
+          { ...workCost(units), lasts: num(WORK.lasts, units), by: by() },
+          'A cheaper repair that holds for a while.',
+        ),
+      ),
+      left: maybe(
+        mapping(
+          {
+            a_month: maybe(num(WORK.leftAMonth, units)),
+            value_lost: maybe(num(WORK.valueLost, units)),
+          },
+          'What leaving it undone costs.',
+        ),
+      ),
+      buyer_pays: maybe(num(WORK.buyerPays, units)),
+      days_without: maybe(num(WORK.daysWithout, units)),
+      renews: maybe(list(words('The name of a component of the vehicle.'))),
+      dangers: maybe(list(oneOf(DANGERS, 'A danger of this job.'))),
+      qualified_only: maybe(yesNo('Whether only qualified work will do.')),
+      quote_ends: maybe(date("The day on which a shop's price ends.")),
+      someone_else_pays: maybe(words('Who was asked: recall, guarantee, service contract, cover.')),
+      first_time: maybe(yesNo('Whether whoever does it at home does so for the first time.')),
+      already_spent: maybe(num(WORK.spent, units)),
     },
     'One job the vehicle needs.',
   );
