@@ -1,4 +1,6 @@
 import { readArguments } from './arguments.ts';
+import { checkCommand } from './commands/check.ts';
+import { newCommand } from './commands/new.ts';
 import type { Effects } from './effects.ts';
 import { EXIT } from './exit.ts';
 import { helpText } from './help.ts';
@@ -23,7 +25,7 @@ const carryOut = async (argv: readonly string[], effects: Effects): Promise<numb
     await effects.err(`${asked.misuse.join('\n')}\nAll there is: stillworth --help\n`);
     return EXIT.misuse;
   }
-  // Each command is loaded when it is asked for, so that a check does not wait for what only a report needs.
+  // What decides and draws is loaded when it is asked for, so that a check does not wait for it.
   switch (asked.command) {
     case 'help':
       await effects.out(helpText(effects.version));
@@ -32,9 +34,9 @@ const carryOut = async (argv: readonly string[], effects: Effects): Promise<numb
       await effects.out(`${effects.version}\n`);
       return EXIT.done;
     case 'new':
-      return (await import('./commands/new.ts')).newCommand(asked.file, effects);
+      return newCommand(asked.file, effects);
     case 'check':
-      return (await import('./commands/check.ts')).checkCommand(asked.file, effects);
+      return checkCommand(asked.file, effects);
     case 'report':
       return (await import('./commands/report.ts')).reportCommand(asked.file, asked.options, effects);
     case 'costs':

@@ -62,6 +62,11 @@ const BROKEN: readonly (readonly [what: string, files: Record<string, string>, s
     'src/engine/decision/a.ts imports yaml, whose home is src/engine/scenario',
   ],
   [
+    'a part of a library away from its home',
+    { 'src/report/a.ts': "import * as z from 'zod/mini';" },
+    'src/report/a.ts imports zod/mini, whose home is src/engine/scenario',
+  ],
+  [
     'a library without a home',
     { 'src/terminal/a.ts': "import pad from 'left-side';" },
     'src/terminal/a.ts imports left-side, which has no home',

@@ -90,7 +90,8 @@ export const breaches = (sources: Sources, rules: Rules): readonly string[] => {
         if (crosses) found.push(`${from} imports from the other shell: ${target}`);
       }
     } else if (isPackage(target, sources)) {
-      const homes = rules.homes[target];
+      const name = /^(?:@[^/]+\/)?[^/]+/.exec(target)?.[0] ?? target;
+      const homes = rules.homes[name];
       if (homes === undefined) found.push(`${from} imports ${target}, which has no home`);
       else if (!homes.some((home) => isWithin(from, home))) {
         found.push(`${from} imports ${target}, whose home is ${homes.join(' and ')}`);

@@ -61,7 +61,7 @@ describe('writing whole or not at all', () => {
 });
 
 describe('the files of this machine', () => {
-  const files = nodeFiles(empty);
+  const files = nodeFiles(() => empty);
 
   it('tells what stands at a path', async () => {
     writeFileSync(at('file'), '');
@@ -89,7 +89,7 @@ describe('the files of this machine', () => {
     const input = (async function* () {
       for (;;) yield Buffer.alloc(1000);
     })();
-    expect(await nodeFiles(input).readInput(2500)).toHaveLength(2500);
+    expect(await nodeFiles(() => input).readInput(2500)).toHaveLength(2500);
   });
 
   it('keeps to its owner what only its owner could read', async () => {

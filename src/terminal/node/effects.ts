@@ -6,11 +6,11 @@ import { nodeFiles } from './files.ts';
 export const nodeEffects = (): Effects => ({
   version: manifest.version,
   today,
-  out: writerTo(process.stdout),
-  err: writerTo(process.stderr),
+  out: writerTo(() => process.stdout),
+  err: writerTo(() => process.stderr),
   colour: wantsColour(process.env, process.stdout.isTTY === true),
   columns: process.stdout.isTTY ? process.stdout.columns : null,
-  files: nodeFiles(process.stdin),
+  files: nodeFiles(() => process.stdin),
 });
 
 /**
@@ -30,13 +30,15 @@ const today = (): string => {
 export const wantsColour = (environment: NodeJS.ProcessEnv, isTerminal: boolean): boolean =>
   isTerminal && !environment.NO_COLOR && environment.TERM !== 'dumb';
 
-const writerTo = (stream: NodeJS.WriteStream): ((text: string) => Promise<void>) => {
-  // The failure comes back from the write itself; without a listener it would also end the program.
-  stream.on('error', () => {});
-  return (text) =>
+/** Writes to a stream that is opened only when there is something to write. */
+const writerTo =
+  (open: () => NodeJS.WriteStream): ((text: string) => Promise<void>) =>
+  (text) =>
     text === ''
       ? Promise.resolve()
       : new Promise((done, failed) => {
+          // The failure comes back from the write itself; without a listener it would also end the program.
+          const stream = open();
+          stream.once('error', failed);
           stream.write(text, (error) => (error ? failed(error) : done()));
         });
-};

@@ -33,10 +33,10 @@ const same = async (a: string, b: string): Promise<boolean> => {
   return one.dev === other.dev && one.ino === other.ino;
 };
 
-/** The files of this machine. */
-export const nodeFiles = (input: AsyncIterable<Uint8Array>): Files => ({
+/** The files of this machine. Standard input is opened only when it is read. */
+export const nodeFiles = (input: () => AsyncIterable<Uint8Array>): Files => ({
   read: (path, most) => firstBytes(createReadStream(path), most),
-  readInput: (most) => firstBytes(input, most),
+  readInput: (most) => firstBytes(input(), most),
   standing,
   same,
   // A link is followed, so that what it leads to is replaced and not the link.
