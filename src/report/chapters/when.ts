@@ -20,9 +20,10 @@ const laterFigure = (page: Page, later: ReplaceLater): Html => {
   const rows = later.curve.map((p) => ({ month: p.month, cost: p.netPresentCost }));
   const [now, never] = [rows[0]?.cost ?? 0, rows.at(-1)?.cost ?? 0];
   const say = (units: number): string => format.round(units, stepBeside(units, now - never));
+  const inside = later.best.month > 0 && later.best.month < d.horizon;
   return figure({
     id: `later-${later.replacement}`,
-    finding: bestWords(page, later),
+    finding: `Changing over today comes to ${say(now)}, never to ${say(never)}${inside ? `, after ${counted(later.best.month, 'month')} to ${say(later.best.netPresentCost)}` : ''}.`,
     shows: `What it costs over ${span(d.horizon)}, in today's money, to keep it until a month and change over then. Today skips the work it needs; any later month pays for it.`,
     told: `A line from ${say(now)} for changing over today to ${say(never)} for never. ${bestWords(page, later)}`,
     chart: (look) =>

@@ -19,8 +19,10 @@ export const replaceLaterChart = (
   const inside = best.month > 0 && best.month < horizon;
   const quarter = Math.max(1, Math.floor(rows.length / 4));
   const [early, late] = [rows.slice(0, quarter), rows.slice(-quarter)];
-  // Each name stands where the line is not: above all of the first quarter, and on the free side of the last.
+  // Each name stands where the line is not: beside a line that rises from today, above one that falls; and on the
+  // free side of the last quarter.
   const overEarly = early.reduce((a, b) => (b.cost > a.cost ? b : a), early[0] ?? best);
+  const rising = (early.at(-1)?.cost ?? 0) > (first[0]?.cost ?? 0);
   const falling = (late[0]?.cost ?? 0) > (last[0]?.cost ?? 0);
   const at = { x: 'month', y: 'cost', ...HALO } as const;
   return {
@@ -50,11 +52,11 @@ export const replaceLaterChart = (
       Plot.dot(last, { ...at, r: 5, fill: KEEP }),
       Plot.text(first, {
         ...at,
-        y: () => overEarly.cost,
+        y: () => (rising ? first[0]?.cost : overEarly.cost) ?? 0,
         text: () => words.now,
         textAnchor: 'start',
-        dx: 8,
-        dy: -14,
+        dx: rising ? 14 : 8,
+        dy: rising ? 0 : -14,
         fill: REPLACE,
         fontWeight: 600,
       }),
