@@ -13,7 +13,7 @@ export type Levels = Float64Array;
 export const priceLevels = remember(
   (growth: number, horizon: number): Levels =>
     Float64Array.from({ length: horizon + 1 }, (_, month) => yearlyLevel(growth, month)),
-  (growth, horizon) => `${growth} ${horizon}`,
+  (a, b) => a[0] === b[0] && a[1] === b[1],
 );
 
 /** The price level of a month; beyond the horizon, the last one. */

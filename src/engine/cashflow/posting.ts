@@ -2,6 +2,7 @@
  * A posting is one line of money in one month, and it knows why it is there. Contracts post to a sink; what the sink
  * does (add up a present cost, keep a ledger) is no business of theirs, so each cost rule is written once.
  */
+import type { Levels } from './levels.ts';
 
 /** What a posting is for: the rows of the printed ledger. */
 export type Category =
@@ -41,6 +42,19 @@ export interface Line {
  */
 export interface Sink {
   post(line: Line, month: number, counted: number, cash: number, shop: number): void;
+  /**
+   * The same posting in every month from `from` to `to`, both included, each at that month's price level. A ledger
+   * writes the months out; a solver, which wants only what they come to, need not.
+   */
+  series(
+    line: Line,
+    from: number,
+    to: number,
+    levels: Levels,
+    counted: number,
+    cash: number,
+    shop: number,
+  ): void;
   /** Own hours spent in a month: shown as weekends, priced only within `counted`. */
   time(line: Line, month: number, hours: number): void;
 }
@@ -48,6 +62,18 @@ export interface Sink {
 /** Money that is the same whoever does the work. */
 export const postMoney = (sink: Sink, line: Line, month: number, amount: number): void =>
   sink.post(line, month, amount, amount, amount);
+
+/** A series of money that is the same whoever does the work. */
+export const postMoneySeries = (
+  sink: Sink,
+  line: Line,
+  from: number,
+  to: number,
+  levels: Levels,
+  amount: number,
+): void => {
+  if (amount !== 0 && from <= to) sink.series(line, from, to, levels, amount, amount, amount);
+};
 
 /** A contract projects itself into postings. Plans are lists of contracts; putting two together is concatenation. */
 export type Contract = (sink: Sink) => void;

@@ -1,4 +1,15 @@
+import { type Levels, levelAt } from './levels.ts';
 import type { Line, Sink } from './posting.ts';
+
+/** A series written out month by month, for sinks that keep every posting. */
+const writtenOut =
+  (post: Sink['post']): Sink['series'] =>
+  (line, from, to, levels: Levels, counted, cash, shop) => {
+    for (let m = from; m <= to; m++) {
+      const level = levelAt(levels, m);
+      post(line, m, counted * level, cash * level, shop * level);
+    }
+  };
 
 /** Flows of one plan by month 0..H, in the three readings, and own hours; what the solver and the charts need. */
 export interface MonthlyFlows {
@@ -16,13 +27,15 @@ export const monthlySink = (horizon: number): Sink & { readonly flows: MonthlyFl
     shop: new Float64Array(horizon + 1),
     hours: new Float64Array(horizon + 1),
   };
+  const post: Sink['post'] = (_line, month, counted, cash, shop) => {
+    flows.counted[month] = (flows.counted[month] as number) + counted;
+    flows.cash[month] = (flows.cash[month] as number) + cash;
+    flows.shop[month] = (flows.shop[month] as number) + shop;
+  };
   return {
     flows,
-    post(_line, month, counted, cash, shop) {
-      flows.counted[month] = (flows.counted[month] as number) + counted;
-      flows.cash[month] = (flows.cash[month] as number) + cash;
-      flows.shop[month] = (flows.shop[month] as number) + shop;
-    },
+    post,
+    series: writtenOut(post),
     time(_line, month, hours) {
       flows.hours[month] = (flows.hours[month] as number) + hours;
     },
@@ -42,28 +55,18 @@ export interface Posting {
 /** A sink that keeps every posting with its reason. */
 export const postingSink = (): Sink & { readonly postings: Posting[] } => {
   const postings: Posting[] = [];
+  const post: Sink['post'] = (line, month, counted, cash, shop) => {
+    postings.push({ line, month, counted, cash, shop, hours: 0 });
+  };
   return {
     postings,
-    post(line, month, counted, cash, shop) {
-      postings.push({ line, month, counted, cash, shop, hours: 0 });
-    },
+    post,
+    series: writtenOut(post),
     time(line, month, hours) {
-      const last = postings[postings.length - 1];
-      if (last && last.line === line && last.month === month && last.hours === 0)
-        postings[postings.length - 1] = { ...last, hours };
+      const at = postings.findLastIndex((one) => one.line === line && one.month === month);
+      const found = postings[at];
+      if (found) postings[at] = { ...found, hours: found.hours + hours };
       else postings.push({ line, month, counted: 0, cash: 0, shop: 0, hours });
     },
   };
 };
-
-/** A sink that posts to two at once. */
-export const both = (a: Sink, b: Sink): Sink => ({
-  post(line, month, counted, cash, shop) {
-    a.post(line, month, counted, cash, shop);
-    b.post(line, month, counted, cash, shop);
-  },
-  time(line, month, hours) {
-    a.time(line, month, hours);
-    b.time(line, month, hours);
-  },
-});

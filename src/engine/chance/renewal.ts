@@ -1,7 +1,7 @@
 import { cumulativeHazard, failsWithin, type WeibullLife } from './weibull.ts';
 
-/** Grid steps to a month: at four, the published checks hold to three digits. */
-const STEPS_A_MONTH = 4;
+/** Grid steps to a month: with two, four and sixteen the answers agree to four digits. */
+const STEPS_A_MONTH = 2;
 
 /**
  * Expected failures in each of the next `months` months when a failure *renews* the part: the delayed renewal equation
@@ -31,13 +31,15 @@ export const renewalIncrements = (
     dF[i] = now - before;
     before = now;
   }
+  // Mean of M over each step; M itself at the grid's points.
+  const mean = new Float64Array(n + 1);
   const M = new Float64Array(n + 1);
   const half = 1 - (dF[1] ?? 0) / 2;
   for (let i = 1; i <= n; i++) {
     let sum = failsWithin(installed, run, i * step) + ((dF[1] ?? 0) / 2) * (M[i - 1] as number);
-    for (let j = 2; j <= i; j++)
-      sum += (dF[j] as number) * 0.5 * ((M[i - j] as number) + (M[i - j + 1] as number));
+    for (let j = 2; j <= i; j++) sum += (dF[j] as number) * (mean[i - j + 1] as number);
     M[i] = sum / half;
+    mean[i] = ((M[i - 1] as number) + (M[i] as number)) / 2;
   }
   return Float64Array.from(
     { length: months },

@@ -45,10 +45,10 @@ const sensitivityOf = (scenario: Scenario, pair: Pair): Sensitivity => {
     (quantity: Quantity): DifferenceAt =>
     (value) =>
       D(withQuantity(inputs, quantity, value));
-  const breakEvens = quantities.map((quantity) => breakEvenOf(quantity, at(quantity)));
   const swings = quantities
     .map((quantity) => swingOf(quantity, at(quantity)))
     .sort((a, b) => widthOf(b) - widthOf(a));
+  const breakEvens = quantities.map((quantity) => breakEvenOf(quantity, at(quantity)));
   const [x, y] = lineBetween(scenario, swings);
   const line =
     x && y

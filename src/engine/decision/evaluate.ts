@@ -1,5 +1,6 @@
 import { cardCredit } from '../cashflow/contracts/card.ts';
 import type { Rounding } from '../cashflow/contracts/loan.ts';
+import { type Levels, levelAt } from '../cashflow/levels.ts';
 import type { ByReading, Line, Reading, Sink } from '../cashflow/posting.ts';
 import { type MonthlyFlows, monthlySink } from '../cashflow/sinks.ts';
 import { discountFactor, effective } from '../quantity/rate.ts';
@@ -34,8 +35,22 @@ export interface Evaluated {
 const discounting = remember(
   (rate: number, horizon: number) =>
     Float64Array.from({ length: horizon + 1 }, (_, m) => discountFactor(effective(rate), m)),
-  (rate, horizon) => `${rate} ${horizon}`,
+  (a, b) => a[0] === b[0] && a[1] === b[1],
 );
+
+const prefixes = new WeakMap<Levels, WeakMap<Float64Array, Float64Array>>();
+
+/** What 1 a month at a family's price levels is worth today, summed from month 1 to m; index is the month. */
+const presentUpTo = (levels: Levels, v: Float64Array): Float64Array => {
+  const known = prefixes.get(levels)?.get(v);
+  if (known) return known;
+  const sums = new Float64Array(v.length);
+  for (let m = 1; m < v.length; m++)
+    sums[m] = (sums[m - 1] as number) + levelAt(levels, m) * (v[m] as number);
+  const byFactors = prefixes.get(levels) ?? new WeakMap<Float64Array, Float64Array>();
+  prefixes.set(levels, byFactors.set(v, sums));
+  return sums;
+};
 
 /** Posts what would be owned and owed at the horizon: V(H) as a receipt, debt as a cost. */
 const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
@@ -79,6 +94,8 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
       }
       sink.post(line, month, counted, inCash, shop);
     },
+    // A series never starts before month 1: nothing that recurs falls on the day itself.
+    series: sink.series,
     time: sink.time,
   };
   for (const contract of plan.contracts) contract(watching);
@@ -100,6 +117,13 @@ export const presentCostOf = (plan: Plan, ctx: Context): ByReading<number> => {
     {
       post(_line, month, counted, cash, shop) {
         const factor = v[month] as number;
+        sum.counted += counted * factor;
+        sum.cash += cash * factor;
+        sum.shop += shop * factor;
+      },
+      series(_line, from, to, levels, counted, cash, shop) {
+        const upTo = presentUpTo(levels, v);
+        const factor = (upTo[to] as number) - (upTo[from - 1] as number);
         sum.counted += counted * factor;
         sum.cash += cash * factor;
         sum.shop += shop * factor;

@@ -6,7 +6,6 @@ import { scheduledUpkeep } from '../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../cashflow/contracts/work.ts';
 import type { Category, Contract, Line } from '../cashflow/posting.ts';
 import { patchIncrements, renewalIncrements } from '../chance/renewal.ts';
-import { yearOf } from '../quantity/month.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Component, RunningCosts } from '../scenario/inputs.ts';
 import { repairRatePerMile2019 } from '../scenario/tables.ts';
@@ -40,14 +39,23 @@ export const boughtSpan = (path: string, name: string, start: number, end: numbe
   lastYearlyBill: end - 1,
 });
 
-const increments = remember(
+/** Worked out for whole stretches of five years: a shorter span reads their beginning, so a horizon may move. */
+const STRETCH = 60;
+
+const incrementsFor = remember(
   (part: Component, run: number, pace: number, months: number) => {
     const life = { scale: part.scale, shape: part.shape };
     return part.repairIs === 'patch'
       ? patchIncrements(life, run, pace, months)
       : renewalIncrements(life, run, life, pace, months);
   },
-  (part, run, pace, months) => `${part.repairIs} ${part.scale} ${part.shape} ${run} ${pace} ${months}`,
+  ([a, runA, paceA, monthsA], [b, runB, paceB, monthsB]) =>
+    runA === runB &&
+    paceA === paceB &&
+    monthsA === monthsB &&
+    a.repairIs === b.repairIs &&
+    a.scale === b.scale &&
+    a.shape === b.shape,
 );
 
 /** Months from the start in which the guarantee pays for repairs: while both of its limits last, 0 meaning no such limit. */
@@ -112,7 +120,15 @@ export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): C
     const aMonth = vehicle.averageUpkeep * distanceAMonth;
     const why = 'average for its kind, by distance';
     contracts.push(
-      averageWork(line('scheduled upkeep', 'upkeep', 'upkeep', why), () => aMonth, atHome, work, start, end),
+      averageWork(
+        line('scheduled upkeep', 'upkeep', 'upkeep', why),
+        () => aMonth,
+        atHome,
+        work,
+        start,
+        end,
+        0,
+      ),
     );
   }
   vehicle.upkeep.forEach((item, i) => {
@@ -131,7 +147,8 @@ export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): C
     const reason = 'expected failures, from its life law and what it has run';
     const at = line('repairs', part.name, `components[${i}]`, reason);
     const pace = part.clock === 'distance' ? distanceAMonth : 1;
-    const counts = increments(part, span.renewed.has(i) ? 0 : part.run, pace, end - start);
+    const run = span.renewed.has(i) ? 0 : part.run;
+    const counts = incrementsFor(part, run, pace, STRETCH * Math.ceil((end - start) / STRETCH));
     const each: WorkOnce = { ...part, either: part.tow };
     contracts.push(failures(at, counts, each, work, start, end, free));
   });
@@ -160,20 +177,17 @@ const averageRepairs = (
       : repairRatePerMile2019(vehicle.age + year, priceWhenNew, average.typeFactor) *
         average.priceRatio *
         ctx.distanceAMonth;
-  const byYear = Array.from(
-    { length: yearOf(end - start) + 1 },
-    (_, year) => rest * average.scale * inYear(year),
-  );
   const why =
     stated !== null
       ? 'a stated amount a year'
       : 'average for its age and price when new, less the named components';
   return averageWork(
     line('repairs', 'repairs nobody can name yet', 'repairs', why),
-    (m) => (m <= free ? 0 : (byYear[yearOf(m)] as number)),
+    (year) => rest * average.scale * inYear(year),
     ctx.inputs.household.atHome,
     ctx.work,
     start,
     end,
+    free,
   );
 };

@@ -1,6 +1,6 @@
 import { monthlySink } from '../cashflow/sinks.ts';
 import { effective, perPeriod } from '../quantity/rate.ts';
-import { economicLife as leastAverageCost } from '../valuation/economicLife.ts';
+import { averageCostOfOwning } from '../valuation/economicLife.ts';
 import type { Context } from './context.ts';
 import type { EconomicLife, ReplaceLater } from './decision.ts';
 import { presentCostOf } from './evaluate.ts';
@@ -44,14 +44,15 @@ export const presentEconomicLife = (ctx: Context): EconomicLife => {
   const values = Array.from({ length: ctx.horizon + 1 }, (_, m) =>
     m === 0 ? vehicle.sellsFor.running : netValue(vehicle, presentValueAt(done, m, ctx), m, 'counted', ctx),
   );
-  const life = leastAverageCost({
+  const byMonths = averageCostOfOwning({
     values,
     costs: Array.from(sink.flows.counted, (cost, m) => (m === 0 ? 0 : cost)),
     ratePerPeriod: perPeriod(effective(ctx.inputs.household.moneyEarns)),
   });
-  return {
-    name: ctx.facts.vehicleName,
-    curve: life.byPeriods.map((averageCost, i) => ({ months: i + 1, averageCost })),
-    best: { months: life.periods, averageCost: life.averageCost },
-  };
+  // Some bills fall once a year, so only whole years are alike; a horizon shorter than one is taken as it is.
+  const curve = byMonths
+    .map((averageCost, i) => ({ months: i + 1, averageCost }))
+    .filter(({ months }) => months % 12 === 0 || ctx.horizon < 12);
+  const best = curve.reduce((least, here) => (here.averageCost < least.averageCost ? here : least));
+  return { name: ctx.facts.vehicleName, curve, best };
 };

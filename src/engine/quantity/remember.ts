@@ -1,20 +1,22 @@
 /**
- * Remembers the latest results of a pure function by a key of its arguments. A solver asks for the same renewal
- * increments thousands of times while it moves something else; the answer cannot differ, only come sooner.
+ * Remembers the latest results of a pure function. A solver asks for the same loan or the same renewal increments
+ * thousands of times while it moves something else; the answer cannot differ, only come sooner.
+ *
+ * @param same whether two lists of arguments give the same result
+ * @param most how many results are kept; few, for they are looked through one by one
  */
 export const remember = <A extends readonly unknown[], R>(
   compute: (...args: A) => R,
-  keyOf: (...args: A) => string | number,
-  most = 256,
+  same: (a: A, b: A) => boolean,
+  most = 24,
 ): ((...args: A) => R) => {
-  const kept = new Map<string | number, R>();
+  const kept: { readonly args: A; readonly result: R }[] = [];
+  let next = 0;
   return (...args) => {
-    const key = keyOf(...args);
-    const known = kept.get(key);
-    if (known !== undefined) return known;
+    for (const one of kept) if (same(one.args, args)) return one.result;
     const result = compute(...args);
-    if (kept.size >= most) kept.delete(kept.keys().next().value as string | number);
-    kept.set(key, result);
+    kept[next] = { args, result };
+    next = (next + 1) % most;
     return result;
   };
 };

@@ -61,7 +61,7 @@ export const RUNNING = {
   repairsAYear: spec('money a year', 0, 50_000, 'guess', 'repairs a year'),
   guaranteeMonths: whole('months', 0, 180, 'quoted', 'guarantee, months'),
   guaranteeDistance: spec('distance', 0, 1_000_000, 'quoted', 'guarantee, distance'),
-  declineAYear: spec('rate a year', -0.2, 0.9, 'guess', 'how fast its value falls'),
+  declineAYear: spec('rate a year', 0, 0.9, 'guess', 'how fast its value falls'),
   declinePerDistance: spec('money per distance', 0, 5, 'guess', 'value lost by distance driven'),
   pointMonth: whole('months', 0, 600, 'guess', 'month of a value'),
   pointValue: spec('money', 0, 500_000, 'guess', 'value'),

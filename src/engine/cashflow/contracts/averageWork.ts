@@ -1,4 +1,4 @@
-import { levelAt } from '../levels.ts';
+import { yearOf } from '../../quantity/month.ts';
 import type { Contract, Line } from '../posting.ts';
 import type { WorkPrices } from './work.ts';
 
@@ -11,28 +11,35 @@ export interface AtHome {
 }
 
 /**
- * Work known only on average: `bill(m)` is what a shop would charge in month m after `start`, at the prices of the day
- * of the decision. What the household does itself costs the parts, and hours in place of the labour.
+ * Work known only on average, from the month after `start` to `to`: `billOfYear(y)` is what a shop would charge in a
+ * month of year y (0 the first), at the prices of the day of the decision. What the household does itself costs the
+ * parts, and hours in place of the labour; the hours are posted by themselves, for their price rises by itself.
+ *
+ * @param free months after `start` in which a guarantee pays
  */
 export const averageWork =
   (
     line: Line,
-    bill: (month: number) => number,
+    billOfYear: (year: number) => number,
     atHome: AtHome,
     prices: WorkPrices,
     start: number,
     to: number,
+    free: number,
   ): Contract =>
   (sink) => {
     const labour = atHome.share * (1 - atHome.partsShare);
-    for (let m = 1; m <= to - start; m++) {
-      const base = bill(m);
-      if (base === 0) continue;
-      const at = start + m;
-      const shop = base * levelAt(prices.parts, at);
+    const last = to - start;
+    for (let first = free + 1; first <= last; first = 12 * (yearOf(first) + 1) + 1) {
+      const until = Math.min(last, 12 * (yearOf(first) + 1));
+      const shop = billOfYear(yearOf(first));
+      if (shop === 0) continue;
       const cash = shop * (1 - labour);
-      const hours = prices.shopHour > 0 ? (base * labour) / prices.shopHour : 0;
-      sink.post(line, at, cash + hours * prices.ownHour * levelAt(prices.ownTime, at), cash, shop);
-      if (hours !== 0) sink.time(line, at, hours);
+      const [from, end] = [start + first, start + until];
+      sink.series(line, from, end, prices.parts, cash, cash, shop);
+      const hours = prices.shopHour > 0 ? (shop * labour) / prices.shopHour : 0;
+      if (hours === 0) continue;
+      if (prices.ownHour !== 0) sink.series(line, from, end, prices.ownTime, hours * prices.ownHour, 0, 0);
+      for (let m = from; m <= end; m++) sink.time(line, m, hours);
     }
   };

@@ -1,5 +1,5 @@
-import { type Levels, levelAt } from '../levels.ts';
-import { type Contract, type Line, postMoney } from '../posting.ts';
+import type { Levels } from '../levels.ts';
+import { type Contract, type Line, postMoneySeries } from '../posting.ts';
 
 /**
  * Energy for one unit of distance, at the prices of the day of the decision.
@@ -19,8 +19,5 @@ export const energy =
     start: number,
     to: number,
   ): Contract =>
-  (sink) => {
-    const amount = perDistance * distanceAMonth;
-    if (amount === 0) return;
-    for (let m = start + 1; m <= to; m++) postMoney(sink, line, m, amount * levelAt(levels, m));
-  };
+  (sink) =>
+    postMoneySeries(sink, line, start + 1, to, levels, perDistance * distanceAMonth);

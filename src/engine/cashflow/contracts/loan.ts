@@ -1,6 +1,7 @@
 import { type Cents, inUnits, toCents } from '../../quantity/money.ts';
 import { remember } from '../../quantity/remember.ts';
-import { type Contract, type Line, postMoney } from '../posting.ts';
+import { priceLevels } from '../levels.ts';
+import { type Contract, type Line, postMoneySeries } from '../posting.ts';
 import { type LoanSchedule, type LoanTerms, loanSchedule, loanScheduleUnrounded } from './amortisation.ts';
 
 /** Whether a contract's cents are kept, as in the ledger, or left unrounded, as a solver needs them. */
@@ -8,16 +9,23 @@ export type Rounding = 'to the cent' | 'unrounded';
 
 /** A loan's schedule in currency units, `owed` and payments by month from the day of the advance. */
 export interface LoanFlows {
-  /** Paid at the end of month m after the advance; index is the month. */
-  readonly paid: readonly number[];
+  /** Payments by month after the advance, equal ones in a row as one: the level payment, then what is left. */
+  readonly payments: readonly { readonly from: number; readonly to: number; readonly amount: number }[];
   /** Owed after the payment of month m; index is the month. */
   readonly owed: readonly number[];
 }
 
+/** Equal to a hair's breadth: unrounded payments differ in their last digit. */
+const same = (a: number, b: number): boolean => Math.abs(a - b) < 1e-9;
+
 const flowsOf = <N extends number>(schedule: LoanSchedule<N>, units: (n: N) => number): LoanFlows => {
-  const paid: number[] = schedule.owed.map(() => 0);
-  for (const row of schedule.rows) paid[row.month] = units(row.payment);
-  return { paid, owed: schedule.owed.map(units) };
+  const payments: { from: number; to: number; amount: number }[] = [];
+  for (const row of schedule.rows) {
+    const latest = payments[payments.length - 1];
+    if (latest && same(latest.amount, units(row.payment))) latest.to = row.month;
+    else payments.push({ from: row.month, to: row.month, amount: units(row.payment) });
+  }
+  return { payments, owed: schedule.owed.map(units) };
 };
 
 /** The flows of a loan of `principal` currency units, rounded as the contract would or not at all. */
@@ -26,8 +34,13 @@ export const loanFlows = remember(
     rounding === 'unrounded'
       ? flowsOf(loanScheduleUnrounded(terms), (n) => n)
       : flowsOf<Cents>(loanSchedule({ ...terms, principal: toCents(terms.principal) }), inUnits),
-  ({ principal, notePerYear, payments, firstPaymentMonth, delayInterest }, rounding) =>
-    `${rounding} ${principal} ${notePerYear} ${payments} ${firstPaymentMonth} ${delayInterest}`,
+  ([a, roundingA], [b, roundingB]) =>
+    roundingA === roundingB &&
+    a.principal === b.principal &&
+    a.notePerYear === b.notePerYear &&
+    a.payments === b.payments &&
+    a.firstPaymentMonth === b.firstPaymentMonth &&
+    a.delayInterest === b.delayInterest,
 );
 
 /** What is owed after the payment of month m; nothing once it is repaid. */
@@ -37,8 +50,7 @@ export const owedAt = (loan: LoanFlows, month: number): number => loan.owed[mont
 export const loanPayments =
   (line: Line, loan: LoanFlows, start: number, to: number): Contract =>
   (sink) => {
-    for (let m = 1; m < loan.paid.length && start + m <= to; m++) {
-      const paid = loan.paid[m] as number;
-      if (paid !== 0) postMoney(sink, line, start + m, paid);
-    }
+    const fixed = priceLevels(0, to);
+    for (const { from, to: until, amount } of loan.payments)
+      postMoneySeries(sink, line, start + from, Math.min(start + until, to), fixed, amount);
   };

@@ -1,13 +1,11 @@
 import { type Levels, levelAt } from '../levels.ts';
-import { type Contract, type Line, postMoney } from '../posting.ts';
+import { type Contract, type Line, postMoney, postMoneySeries } from '../posting.ts';
 
 /** A cost that falls every month from `from` to `to`, both included, at month-m prices. */
 export const monthly =
   (line: Line, amount: number, levels: Levels, from: number, to: number): Contract =>
-  (sink) => {
-    if (amount === 0) return;
-    for (let m = from; m <= to; m++) postMoney(sink, line, m, amount * levelAt(levels, m));
-  };
+  (sink) =>
+    postMoneySeries(sink, line, from, to, levels, amount);
 
 /**
  * A bill that falls once a year, first in month `firstDue`, last no later than `to`.
