@@ -1,37 +1,16 @@
-import { existsSync, mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
+import { mkdtempSync, readFileSync, writeFileSync } from 'node:fs';
 import { createRequire } from 'node:module';
 import { tmpdir } from 'node:os';
 import { join } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { type Browser, chromium } from 'playwright-core';
+import { BROWSER_FLAGS, findBrowser } from '../../scripts/browser.mjs';
 
-const PLACES = [
-  process.env.CHROMIUM ?? '',
-  '/usr/bin/chromium',
-  '/usr/bin/chromium-browser',
-  '/usr/bin/google-chrome',
-  '/snap/bin/chromium',
-  '/Applications/Chromium.app/Contents/MacOS/Chromium',
-];
-
-/** A browser that stays off the network. CHROMIUM names one that is not where they usually are. */
+/** A browser that stays off the network. */
 export const launch = (): Promise<Browser> => {
-  const executablePath = PLACES.find((place) => place !== '' && existsSync(place));
-  if (!executablePath)
-    throw new Error('No Chromium here. Install it, or name it: CHROMIUM=/path/to/chromium');
-  return chromium.launch({
-    executablePath,
-    headless: true,
-    args: [
-      '--no-sandbox',
-      '--disable-gpu',
-      '--disable-quic',
-      '--no-first-run',
-      '--disable-background-networking',
-      '--disable-component-update',
-      '--disable-sync',
-    ],
-  });
+  const executablePath = findBrowser();
+  if (executablePath === null) throw new Error('No browser found: npm test installs one, or says how.');
+  return chromium.launch({ executablePath, args: BROWSER_FLAGS });
 };
 
 /** The page as a file of its own, as somebody would open it. */
