@@ -123,9 +123,7 @@ describe('upkeep and parts', () => {
 describe('private words', () => {
   it('may be words and own money, nothing the costs rest on', () => {
     const paths = (list: string) => parse(withLines({ top: `note: hush\nprivate: [${list}]\n` }));
-    expect(
-      'scenario' in paths('note, savings_for_this, spare_each_month'),
-    ).toBe(true);
+    expect('scenario' in paths('note, savings_for_this, spare_each_month')).toBe(true);
     for (const path of ['vehicle.odometer', 'work_needed', 'replacement.loan.apr', 'nowhere', 'vehicle.what'])
       expect('problems' in paths(path), path).toBe(true);
   });

@@ -1,13 +1,11 @@
 /** An invented household, complete and by hand: what the engine's tests start from and change one thing of. */
 import type {
-  Component,
   Household,
   Inputs,
   Job,
   PresentVehicle,
   Replacement,
   RunningCosts,
-  UpkeepItem,
 } from '../../src/engine/scenario/inputs.ts';
 import type { Facts } from '../../src/engine/scenario/scenario.ts';
 
@@ -49,7 +47,7 @@ const running: Omit<RunningCosts, 'age' | 'odometer' | 'priceWhenNew' | 'cover' 
 
 const same = { parts: 0, hours: 0, shopPrice: null };
 
-export const job = (
+const job = (
   name: string,
   parts: number,
   hours: number,
@@ -71,37 +69,6 @@ export const job = (
   buyerPays: 0,
   daysWithout: 0,
   renews: [],
-  ...more,
-});
-
-export const component = (name: string, more: Partial<Component> = {}): Component => ({
-  name,
-  by: 'shop',
-  parts: 0,
-  hours: 0,
-  shopPrice: 1500,
-  clock: 'distance',
-  scale: 180000,
-  shape: 3,
-  run: 171000,
-  repairIs: 'renewal',
-  tow: 0,
-  daysWithout: 0,
-  unsafe: false,
-  shareOfAverage: 0.1,
-  ...more,
-});
-
-export const upkeepItem = (name: string, more: Partial<UpkeepItem> = {}): UpkeepItem => ({
-  name,
-  by: 'own',
-  parts: 35,
-  hours: 1,
-  shopPrice: 90,
-  everyDistance: 5000,
-  everyMonths: null,
-  sinceDistance: 0,
-  sinceMonths: 0,
   ...more,
 });
 

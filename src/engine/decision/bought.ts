@@ -30,7 +30,7 @@ export interface Bought {
 }
 
 /** The purchase's terms in month k: everything grown to k for the same model age. */
-export const purchaseTerms = (
+const purchaseTerms = (
   offer: Replacement,
   brought: Brought,
   financing: Financing,
@@ -55,7 +55,7 @@ export const purchaseTerms = (
 type LoanPayment = Extract<Payment, { kind: 'loan' }>;
 
 /** The loan's flows of a purchase, from the month it is advanced. */
-export const purchaseLoan = (
+const purchaseLoan = (
   offer: Replacement,
   payment: LoanPayment,
   terms: PurchaseTerms,

@@ -21,7 +21,7 @@ const byReading = <T>(of: (reading: keyof ByReading<T>) => T): ByReading<T> => (
  * Present cost if the plan stopped at the end of each month: what was paid by then, less what would be owned, plus
  * what would be owed. Its last value is the net present cost.
  */
-export const costIfStopped = (evaluated: Evaluated, ctx: Context): number[] => {
+const costIfStopped = (evaluated: Evaluated, ctx: Context): number[] => {
   const { plan, flows, netPresentCost, onCard } = evaluated;
   const rate = effective(ctx.inputs.household.moneyEarns);
   const paid = cumulative(Array.from(flows.counted, (amount, m) => amount * discountFactor(rate, m)));

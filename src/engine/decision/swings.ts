@@ -3,7 +3,7 @@ import type { DifferenceAt } from './breakEven.ts';
 import type { Swing } from './decision.ts';
 
 /** How far a number without a range of its own is moved either way: a fifth of its value. */
-export const SWING = 0.2;
+const SWING = 0.2;
 
 /** D with one number a fifth lower and a fifth higher, within its range, all others held. */
 export const swingOf = (quantity: Quantity, f: DifferenceAt): Swing => {

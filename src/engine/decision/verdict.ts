@@ -6,9 +6,9 @@ import { readingsDisagree } from './results.ts';
 import { widthOf } from './swings.ts';
 
 /** An unquoted number that tips the answer within this share of its value leaves it too close to call. */
-export const CLOSE = 0.2;
+const CLOSE = 0.2;
 /** A number that tips the answer within this share of its value is one of those that decide. */
-export const DECIDES = 0.5;
+const DECIDES = 0.5;
 /** A swing of less than this many money units is no influence worth counting. */
 const FELT = 0.5;
 

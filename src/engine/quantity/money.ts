@@ -1,9 +1,3 @@
-import { Decimal as GlobalDecimal } from 'decimal.js';
-
-/** Decimal arithmetic for what a contract fixes to the cent; a clone, because the library's settings are global. */
-export const Decimal = GlobalDecimal.clone({ precision: 34, rounding: GlobalDecimal.ROUND_HALF_UP });
-export type Decimal = InstanceType<typeof Decimal>;
-
 declare const brand: unique symbol;
 /** Whole cents (hundredths of the currency's unit), as an exact integer. Positive: a cost. Negative: a receipt. */
 export type Cents = number & { readonly [brand]: 'cents' };
@@ -16,10 +10,6 @@ export const toCents = (amount: number): Cents => {
   const cents = Math.sign(amount) * Math.round(Math.abs(amount) * 100);
   return (cents === 0 ? 0 : cents) as Cents;
 };
-
-/** Rounds a decimal amount in currency units to whole cents, half away from zero. */
-export const decimalToCents = (amount: Decimal): Cents =>
-  amount.times(100).toDecimalPlaces(0).toNumber() as Cents;
 
 /** The exact sum; cents stay integers up to 90 trillion currency units. */
 export const addCents = (...amounts: readonly Cents[]): Cents =>

@@ -1,3 +1,4 @@
+import { LONGEST_HORIZON } from '../quantity/month.ts';
 import type { Mark, Unit } from './scenario.ts';
 
 /**
@@ -29,7 +30,7 @@ const whole = (unit: Unit, min: number, max: number, mark: Mark, words: string):
 
 export const HOUSEHOLD = {
   distanceAYear: spec('distance a year', 1, 60_000, 'guess', 'distance driven a year'),
-  lookAhead: whole('months', 1, 240, 'choice', 'how far ahead we look'),
+  lookAhead: whole('months', 1, LONGEST_HORIZON, 'choice', 'how far ahead we look'),
   moneyEarns: spec('rate a year', 0, 0.5, 'guess', 'what the money would earn elsewhere'),
   priceOfOwnHour: spec('money an hour', 0, 500, 'guess', 'price of one own hour'),
   dayWithout: spec('money a day', 0, 500, 'guess', 'a day without a vehicle'),

@@ -2,7 +2,8 @@
  * How a loan is paid down. The rule stands once, in `amortise`; it is run twice: to the cent in decimal arithmetic,
  * as the contract would, and unrounded in floating point, for a solver that needs a smooth function.
  */
-import { type Cents, Decimal } from '../../quantity/money.ts';
+import { Decimal } from '../../quantity/decimal.ts';
+import type { Cents } from '../../quantity/money.ts';
 
 /** The longest loan worked out when only its payment is known, in months. */
 const LONGEST_TERM = 600;

@@ -2,7 +2,7 @@ import type { Contract, Line } from '../posting.ts';
 import { annuityFactor } from './amortisation.ts';
 
 /** What goes on the card is paid back in level payments over two years: a convention of ours, said in the report. */
-export const CARD_MONTHS = 24;
+const CARD_MONTHS = 24;
 
 /** What is still owed at the end of `month` of 1 put on the card at month 0; nothing after two years. */
 export const cardOwed = (cardRate: number, month: number): number =>

@@ -63,7 +63,7 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
 };
 
 /** Months the present vehicle may be driven with all of its needed work undone; 0 if it may not. */
-export const drivableUndone = (ctx: Context): number => {
+const drivableUndone = (ctx: Context): number => {
   const { workNeeded } = ctx.inputs;
   if (workNeeded.length === 0 || ctx.facts.mayBeDriven === false || ctx.facts.recallStop) return 0;
   if (!workNeeded.every((job) => mayWait(job, 1))) return 0;
