@@ -31,7 +31,7 @@ beforeAll(async () => {
       breakEvens: decision.breakEvens.map((b) => ({ ...b, quantity: { ...b.quantity, label: solid } })),
       swings: decision.swings.map((s, i) => ({ ...s, quantity: { ...s.quantity, label: `${i}${solid}` } })),
       closed: [{ id: 'x', label: solid, why: solid }],
-      notices: [{ kind: 'x', place: 'first', text: solid }],
+      notices: [{ kind: 'x', place: 'first', text: solid, cost: null }],
     }),
   );
 });

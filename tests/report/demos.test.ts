@@ -2,7 +2,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
 import { decide } from '../../src/engine/decision/decide.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
+import type { Decision, Notice } from '../../src/engine/decision/decision.ts';
 import { parseScenario } from '../../src/engine/scenario/parse.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { embeddedScenario } from '../../src/report/embed.ts';
@@ -37,9 +37,13 @@ describe.each(files)('the report of %s', (file) => {
 
   it('says every notice, and safety first', () => {
     const words = text(page);
-    for (const notice of d.notices) expect(words).toContain(saidDates(notice.text));
-    for (const notice of d.notices.filter((n) => n.place === 'first'))
-      expect(body.querySelector('.first')?.textContent).toContain(saidDates(notice.text));
+    // What the named work costs goes before the full stop.
+    const said = (notice: Notice): string => saidDates(notice.text).replace(/\.$/, '');
+    for (const notice of d.notices) expect(words).toContain(said(notice));
+    for (const notice of d.notices.filter((n) => n.place === 'first')) {
+      expect(body.querySelector('.first')?.textContent).toContain(said(notice));
+      if (notice.cost) expect(body.querySelector('.first')?.textContent).toMatch(/\([$€]\d/);
+    }
   });
 
   it('prints the very totals of the decision', () => {

@@ -766,25 +766,44 @@ export const decision: Decision = {
       kind: 'unsafe',
       place: 'first',
       text: "Don't drive it until the front brakes are done ($140 in parts).",
+      cost: null,
     },
-    { kind: 'recall', place: 'work', text: "Check the maker's recall list today; the remedy is free." },
-    { kind: 'credit', place: 'payment', text: 'Only if the loan is granted: nobody has confirmed it yet.' },
+    {
+      kind: 'recall',
+      place: 'work',
+      text: "Check the maker's recall list today; the remedy is free.",
+      cost: null,
+    },
+    {
+      kind: 'credit',
+      place: 'payment',
+      text: 'Only if the loan is granted: nobody has confirmed it yet.',
+      cost: null,
+    },
     {
       kind: 'optimist',
       place: 'change',
       text: 'A first time at a job takes 1.5 to 2 times the hours in the book (common practice, no source).',
+      cost: null,
     },
     {
       kind: 'insurance',
       place: 'assumptions',
       text: 'Get two insurance quotes first; the figure for the hatchback is a guess.',
+      cost: null,
     },
     {
       kind: 'sunk',
       place: 'answer',
       text: 'Already spent and not counted: $505. From here on, only what is still to come counts.',
+      cost: null,
     },
-    { kind: 'income', place: 'payment', text: 'Three months without income would take $920 in payments.' },
+    {
+      kind: 'income',
+      place: 'payment',
+      text: 'Three months without income would take $920 in payments.',
+      cost: null,
+    },
   ],
 };
 

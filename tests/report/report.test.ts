@@ -228,7 +228,7 @@ describe('whatever a scenario says', () => {
       breakEvens: decision.breakEvens.map((b) => ({ ...b, quantity: { ...b.quantity, label: words } })),
       swings: decision.swings.map((s) => ({ ...s, quantity: { ...s.quantity, label: words } })),
       cautions: [{ job: words, dangers: ['lifting'] }],
-      notices: [{ kind: 'x', place: 'first', text: words }],
+      notices: [{ kind: 'x', place: 'first', text: words, cost: null }],
     };
     const hostile = render(named, words);
     const parsed = read(hostile);

@@ -138,6 +138,8 @@ export interface Notice {
   /** Where it belongs: 'first' stands above the money. */
   readonly place: 'first' | 'answer' | 'assumptions' | 'payment' | 'work' | 'change' | 'method';
   readonly text: string;
+  /** What the work named costs in the plan compared, where that belongs beside it; null elsewhere. */
+  readonly cost: Cents | null;
 }
 
 export interface Verdict {

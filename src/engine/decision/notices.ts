@@ -1,34 +1,43 @@
-import type { Inputs } from '../scenario/inputs.ts';
+import { shopPriceOf } from '../cashflow/contracts/work.ts';
+import { toCents } from '../quantity/money.ts';
+import type { Inputs, Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import type { LoanView, Notice, OptionResult } from './decision.ts';
 import { mayWait } from './neededWork.ts';
 
-type Draft = Notice | false | null | undefined;
+type Draft = (Omit<Notice, 'cost'> & Partial<Pick<Notice, 'cost'>>) | false | null | undefined;
 
 const list = (names: readonly string[]): string =>
   names.length <= 1 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 
+/** Cash that a job takes in the plan compared: its parts with own hands, else the shop's price. */
+const outlay = (job: Job, shopHour: number): number =>
+  job.by === 'own' ? job.parts : shopPriceOf(job, shopHour);
+
 /** May it be driven? Stands above the money, always. */
 const safety = (inputs: Inputs, facts: Facts): Draft[] => {
-  const of = (pick: (i: number) => boolean): string[] =>
-    facts.jobs.filter((_, i) => pick(i)).map((job) => job.name);
-  const unsafe = of((i) => inputs.workNeeded[i]?.safety === true);
-  const stuck = of(
-    (i) => inputs.workNeeded[i]?.immobilises === true && inputs.workNeeded[i]?.safety !== true,
-  );
+  const unsafe = inputs.workNeeded.filter((job) => job.safety);
+  const stuck = inputs.workNeeded.filter((job) => job.immobilises && !job.safety);
   const qualified = facts.jobs.filter((job) => job.qualifiedOnly).map((job) => job.name);
-  const first = (kind: string, text: string): Notice => ({ kind, place: 'first', text });
+  const first = (kind: string, text: string): Draft => ({ kind, place: 'first', text });
+  const until = (kind: string, words: string, jobs: readonly Job[]): Draft =>
+    jobs.length > 0 && {
+      kind,
+      place: 'first',
+      text: `${words} until this is done: ${list(jobs.map((job) => job.name))}.`,
+      cost: toCents(jobs.reduce((sum, job) => sum + outlay(job, inputs.household.atHome.shopHour), 0)),
+    };
   return [
     facts.recallStop &&
       first(
         'recall-stop',
         'An open recall says not to drive it. That stands above everything below; the remedy is free.',
       ),
-    unsafe.length > 0 && first('unsafe', `Don't drive it until this is done: ${list(unsafe)}.`),
+    until('unsafe', "Don't drive it", unsafe),
     facts.mayBeDriven === false &&
       unsafe.length === 0 &&
       first('may-not-be-driven', 'It may not be driven as it stands.'),
-    stuck.length > 0 && first('immobilised', `It stays where it is until this is done: ${list(stuck)}.`),
+    until('immobilised', 'It stays where it is', stuck),
     facts.inspectionFailed &&
       first(
         'inspection-failed',
@@ -97,7 +106,7 @@ const work = (inputs: Inputs, facts: Facts): Draft[] => {
     unknownCure.length > 0 && {
       kind: 'not-cured',
       place: 'work',
-      text: `Nobody gave a chance that the work does not cure it: ${list(unknownCure)} counts as cured the first time.`,
+      text: `Nobody gave a chance that the work does not cure it: ${list(unknownCure)} count${unknownCure.length === 1 ? 's' : ''} as cured the first time.`,
     },
     inputs.workNeeded.some((job) => mayWait(job, 1)) && {
       kind: 'can-wait',
@@ -111,7 +120,7 @@ const noRepairs = (inputs: Inputs, facts: Facts): Draft[] => {
   const none = (vehicle: Inputs['vehicle'] | Inputs['replacement'][number]): boolean =>
     vehicle.components.length === 0 &&
     (vehicle.averageRepairs.scale === 0 || vehicle.averageRepairs.statedAYear === 0);
-  const say = (name: string): Notice => ({
+  const say = (name: string): Draft => ({
     kind: 'no-future-repairs',
     place: 'assumptions',
     text: `No future repairs are counted for the ${name}. That is not to be expected of any vehicle.`,
@@ -193,4 +202,4 @@ export const noticesOf = (
     ...work(inputs, facts),
     ...noRepairs(inputs, facts),
     ...money(inputs, facts, bestKeep, bestReplace, payments),
-  ].filter((draft): draft is Notice => Boolean(draft));
+  ].flatMap((draft) => (draft ? [{ cost: null, ...draft }] : []));

@@ -23,7 +23,8 @@ export const verdictOf = (
   swings: readonly Swing[],
 ): Verdict => {
   const byDistance = [...breakEvens].sort((a, b) => nearestTip(a) - nearestTip(b));
-  const deciding = byDistance.filter((one) => nearestTip(one) <= DECIDES);
+  // How far ahead to look is chosen, not found out: it decides nothing that anybody could settle.
+  const deciding = byDistance.filter((one) => nearestTip(one) <= DECIDES && one.quantity.mark !== 'choice');
   const counts = {
     count: deciding.length,
     guesses: deciding.filter(isGuess).length,

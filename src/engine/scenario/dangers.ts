@@ -14,7 +14,7 @@ const TELLTALE: readonly (readonly [RegExp, readonly Danger[]])[] = [
     /gasket|engine|gearbox|transmission|clutch|suspension|shock|strut|spring|axle|cv joint|wheel bearing/i,
     ['lifting'],
   ],
-  [/tyre|tire|wheel|oil pan|timing belt|driveshaft|control arm|bushing/i, ['lifting']],
+  [/\b(tyres?|tires?)\b|wheel|oil pan|timing belt|driveshaft|control arm|bushing/i, ['lifting']],
 ];
 
 const QUALIFIED: readonly Danger[] = ['airbag', 'high-voltage', 'structure'];

@@ -5,7 +5,7 @@ import { folded, table } from '../tables/table.ts';
 import { noticesAt } from '../words/facts.ts';
 import { markWords } from '../words/marks.ts';
 import { capital, listed } from '../words/sentence.ts';
-import { tipsNearestFirst } from '../words/tipping.ts';
+import { weightiest } from '../words/tipping.ts';
 import { block, type Chapter, type Page, paragraphs } from './page.ts';
 
 const MARKS: readonly Mark[] = ['quoted', 'measured', 'guess', 'table', 'choice'];
@@ -45,9 +45,7 @@ export const assumedChapter = (page: Page): Chapter => {
     (mark) => [d.quantities.filter((q) => q.mark === mark).length, said[mark]] as const,
   );
   const filled = d.quantities.filter((q) => q.isDefault).length;
-  const deciding = tipsNearestFirst(d)
-    .slice(0, 6)
-    .map((b) => b.quantity);
+  const deciding = weightiest(d, 6);
   return {
     id: 'assumed',
     question: 'What did we take for granted?',

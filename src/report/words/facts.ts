@@ -1,12 +1,18 @@
 import type { Decision, Notice } from '../../engine/decision/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
-import { type Formats, inWords, number, saidDates } from '../format.ts';
+import { type Formats, formatsFor, inWords, number, saidDates } from '../format.ts';
 import { isPrivate } from '../privacy.ts';
 import { tipsNearestFirst, tipWords } from './tipping.ts';
 
 /** What the decision has to say at one place of the page. */
 export const noticesAt = (d: Decision, place: Notice['place']): readonly string[] =>
-  d.notices.filter((n) => n.place === place).map((n) => saidDates(n.text));
+  d.notices.filter((n) => n.place === place).map((n) => saidDates(costed(n, d)));
+
+/** The notice with what the work it names costs, before its full stop. */
+const costed = ({ text, cost }: Notice, d: Decision): string =>
+  cost === null || cost === 0
+    ? text
+    : text.replace(/\.$/, ` (${formatsFor(d.facts).money(Math.round(cost / 100))}).`);
 
 /** What must be said above the money. Where nobody wrote it out, what is known of the vehicle says it. */
 export const safetyFirst = (d: Decision): readonly string[] => {
@@ -48,7 +54,7 @@ export const savingsSentence = (d: Decision, format: Formats): string | null => 
 /** "What would tip it first: …"; says so where nothing does. */
 export const tipSentence = (d: Decision, format: Formats): string | null => {
   if (!d.difference) return null;
-  const [first] = tipsNearestFirst(d);
+  const [first] = tipsNearestFirst(d).filter((b) => b.quantity.mark !== 'choice');
   return first
     ? `What would tip it first: ${tipWords(first, format)}.`
     : 'No single number tips it anywhere in its range.';

@@ -1,4 +1,4 @@
-import type { BreakEven, Decision } from '../../engine/decision/decision.ts';
+import type { BreakEven, Decision, Swing } from '../../engine/decision/decision.ts';
 import type { Quantity, Unit } from '../../engine/scenario/scenario.ts';
 import { type Formats, percent, roundTo } from '../format.ts';
 
@@ -38,6 +38,16 @@ export const tipsNearestFirst = (d: Decision): readonly BreakEven[] => {
   return d.breakEvens
     .filter((b) => b.roots.length > 0)
     .toSorted((a, b) => nearest(a) - nearest(b) || (a.quantity.key < b.quantity.key ? -1 : 1));
+};
+
+/** The numbers that move the answer most when each is moved as far as its swing goes, the most first. */
+export const weightiest = (d: Decision, most: number): readonly Quantity[] => {
+  const width = (s: Swing): number => Math.abs(s.high.difference - s.low.difference);
+  return d.swings
+    .filter((s) => width(s) >= 0.5)
+    .toSorted((a, b) => width(b) - width(a) || (a.quantity.key < b.quantity.key ? -1 : 1))
+    .slice(0, most)
+    .map((s) => s.quantity);
 };
 
 /** "repairs nobody named, 2009 wagon: $2,690 a year instead of $1,900 a year (41% more)". */
