@@ -687,7 +687,7 @@ export const decision: Decision = {
     readingsDisagree: true,
     deciding: { count: 3, guesses: 1, of: quantities.length },
   },
-  crossing: crossingMonth > 0 ? { month: crossingMonth, then: 'keep' } : null,
+  crossing: crossingMonth > 0 ? { month: crossingMonth, cheaper: 'keep' } : null,
   breakEvens,
   breakEvenLine: {
     x: quantity('vehicle.averageRepairs.statedAYear'),

@@ -182,7 +182,7 @@ describe('a decision of another shape', () => {
       only({
         horizon: 1,
         difference: { counted: -300 as Cents, cash: -200 as Cents, shop: -100 as Cents },
-        crossing: { month: 1, then: 'replace' },
+        crossing: { month: 1, cheaper: 'replace' },
         verdict: { ...decision.verdict, kind: 'replace', cheaper: 'replace', readingsDisagree: false },
       }),
     );

@@ -60,9 +60,9 @@ const sensitivityOf = (scenario: Scenario, pair: Pair): Sensitivity => {
 /** From which month on the side that is cheaper at the end stays cheaper, if it was not from the start. */
 const crossingOf = (keep: OptionResult, replace: OptionResult): Decision['crossing'] => {
   const keepAhead = replace.cumulative.map((cost, m) => cost - (keep.cumulative[m] as number));
-  const then = (keepAhead[keepAhead.length - 1] as number) >= 0 ? 'keep' : 'replace';
-  const found = breakEvenPeriod(then === 'keep' ? keepAhead : keepAhead.map((d) => -d));
-  return found.status === 'from' && found.period > 0 ? { month: found.period, then } : null;
+  const cheaper = (keepAhead[keepAhead.length - 1] as number) >= 0 ? 'keep' : 'replace';
+  const found = breakEvenPeriod(cheaper === 'keep' ? keepAhead : keepAhead.map((d) => -d));
+  return found.status === 'from' && found.period > 0 ? { month: found.period, cheaper } : null;
 };
 
 /** Best dates strictly between now and never, as ways of their own where waiting beats both keeping and replacing. */

@@ -172,7 +172,7 @@ export interface Decision {
   readonly difference: ByReading<Cents> | null;
   readonly verdict: Verdict;
   /** From this month on one side stays cheaper, counted cumulatively; null: from the start or never. */
-  readonly crossing: { readonly month: number; readonly then: 'keep' | 'replace' } | null;
+  readonly crossing: { readonly month: number; readonly cheaper: 'keep' | 'replace' } | null;
   readonly breakEvens: readonly BreakEven[];
   readonly breakEvenLine: BreakEvenLine | null;
   readonly swings: readonly Swing[];

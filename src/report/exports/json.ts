@@ -116,7 +116,7 @@ export const decisionJson = (decision: Decision) => {
     bestReplace: d.bestReplace?.id ?? null,
     difference: d.difference && centsText(d.difference.counted),
     differences: d.difference && amounts(d.difference),
-    crossing: d.crossing && { month: d.crossing.month, cheaper: d.crossing.then },
+    crossing: d.crossing,
     options: d.options.map((o) => option(o, savings)),
     closed: d.closed,
     breakEvens: d.breakEvens.map(breakEven),
