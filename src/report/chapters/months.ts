@@ -20,9 +20,9 @@ type Pair = readonly [keep: OptionResult, replace: OptionResult];
 /** When one way has paid for itself, in a sentence, with the month's own name. */
 const crossingSentence = ({ d }: Page, [keep, replace]: Pair): string => {
   if (d.crossing) {
-    const { month, then } = d.crossing;
+    const { month, cheaper } = d.crossing;
     const named = calendar(d.facts.date, month);
-    return `${capital(then === 'keep' ? keeping(d) : replacing(d))} has paid for itself by month ${month}${named && ` (${named})`}: from then on it stays the cheaper way.`;
+    return `${capital(cheaper === 'keep' ? keeping(d) : replacing(d))} has paid for itself by month ${month}${named && ` (${named})`}: from then on it stays the cheaper way.`;
   }
   const ahead = keep.cumulative.map((k, m) => Math.sign((replace.cumulative[m] ?? k) - k));
   if (ahead.every((s) => s > 0)) return `${capital(keeping(d))} is the cheaper way from the first day on.`;
