@@ -50,10 +50,13 @@ describe('closed forms against the months', () => {
     energyAMonth * growingMonthly(0.03, 5) +
     (upkeepAMonth + (repairsAYear / 12) * homeShare) * growingMonthly(0.02, 5);
 
+  /** The weeks of a sale at the end, at the fifth year's price of insurance. */
+  const insuredWhileForSale = (aYear: number): number => (aYear * 1.05 ** 4 * 3) / 52;
+
   it('keeping: work, a growing monthly cost, yearly bills in arrears, a value at the end', () => {
     // Bills of months 12, 24 ... 60 at the price levels of their year, 1.05^0 to 1.05^4.
     const cover = [0, 1, 2, 3, 4].reduce((sum, y) => sum + 620 * 1.05 ** y * v(12 * (y + 1)), 0);
-    const atEnd = 3400 * (1 - 0.149) ** 5;
+    const atEnd = 3400 * (1 - 0.149) ** 5 - insuredWhileForSale(620);
     const expected = 780 + running(900) + cover - atEnd * v(H);
     expect(npcOf(inputs, 'keep')).toBeCloseTo(expected, 6);
   });
@@ -67,10 +70,9 @@ describe('closed forms against the months', () => {
     const i = 0.089 / 12;
     const payment = (15800 * i) / (1 - (1 + i) ** -66);
     const owed = (payment * (1 - (1 + i) ** -6)) / i;
-    const atEnd = 16020 * (1 - 0.149) ** 5;
-    const insuredWhileForSale = (620 * 3) / 52;
+    const atEnd = 16020 * (1 - 0.149) ** 5 - insuredWhileForSale(1350);
     const expected =
-      2000 - 900 + insuredWhileForSale + running(300) + cover + payment * annuity(H) + (owed - atEnd) * v(H);
+      2000 - 900 + (620 * 3) / 52 + running(300) + cover + payment * annuity(H) + (owed - atEnd) * v(H);
     expect(npcOf(inputs, 'replace/2021-hatchback/as-it-stands/as-it-stands')).toBeCloseTo(expected, 6);
   });
 

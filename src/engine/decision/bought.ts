@@ -2,7 +2,7 @@ import { type LeaseTerms, lease } from '../cashflow/contracts/lease.ts';
 import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../cashflow/contracts/loan.ts';
 import { type PurchaseTerms, purchase, purchaseFigures } from '../cashflow/contracts/purchase.ts';
 import { oneOff } from '../cashflow/contracts/recurring.ts';
-import { marketValue } from '../cashflow/contracts/value.ts';
+import { marketValue, type ValueLaw } from '../cashflow/contracts/value.ts';
 import type { Contract, Line, Reading } from '../cashflow/posting.ts';
 import type { Payment, Replacement } from '../scenario/inputs.ts';
 import type { Context } from './context.ts';
@@ -89,13 +89,19 @@ export const bought = (
     : owned(offer, name, path, month, brought, financing, ctx);
 };
 
+/** A table of values grows with the price of the same model age; a decline applies to whatever it starts from. */
+const grownLaw = (law: ValueLaw, level: number): ValueLaw =>
+  law.kind === 'points'
+    ? { ...law, points: law.points.map(({ month, value }) => ({ month, value: value * level })) }
+    : { ...law, perDistance: law.perDistance * level };
+
 const worth =
   (offer: Replacement, month: number, ctx: Context): Bought['valueAt'] =>
   (at, reading) => {
     const level = ctx.vehiclePriceLevel(month);
     const terms = {
       now: offer.worthDayAfter * level,
-      law: offer.value,
+      law: grownLaw(offer.value, level),
       floor: offer.floor,
       brandFactor: offer.brandFactor,
     };
@@ -177,7 +183,9 @@ const leased = (
   };
   for (let start = month; start < ctx.horizon && start < buysAt; start += payment.months) {
     const end = Math.min(start + payment.months, ctx.horizon);
-    const terms = leaseTerms(payment, ctx.vehiclePriceLevel(start));
+    // The first lease keeps its own charge for ending early; one that only follows it is prorated.
+    const own = start === month ? payment : { ...payment, earlyTermination: null };
+    const terms = leaseTerms(own, ctx.vehiclePriceLevel(start));
     contracts.push(lease(line, terms, start, end, ctx.distanceAMonth, end === buysAt));
     // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
     const runsTo = payment.afterwards === 'buy' ? ctx.horizon : end;

@@ -31,9 +31,23 @@ const continuous = (quantity: Quantity, f: DifferenceAt): { status: BreakEvenSta
     crossings(f, low, high, points),
   );
   if (scans.every((scan) => scan.status === 'always')) return { status: 'always', found: [] };
-  const found = scans.flatMap((scan) => scan.roots);
+  const found = atSeams(
+    scans.flatMap((scan) => scan.roots),
+    quantity,
+    f,
+  );
   return { status: statusOf(found.length), found };
 };
+
+/** A zero where two stretches meet ends both of them: it is one, and a root where the sign differs on its sides. */
+const atSeams = (found: readonly Found[], { min, max }: Quantity, f: DifferenceAt): Found[] =>
+  found.flatMap((here, i) => {
+    if (found[i - 1]?.at === here.at) return [];
+    if (found[i + 1]?.at !== here.at) return [here];
+    const aside = (max - min) * 1e-9;
+    const through = Math.sign(f(here.at - aside)) !== Math.sign(f(here.at + aside));
+    return [{ at: here.at, kind: through ? ('root' as const) : here.kind }];
+  });
 
 const whole = (quantity: Quantity, f: DifferenceAt): { status: BreakEvenStatus; found: Found[] } => {
   const values = Array.from({ length: quantity.max - quantity.min + 1 }, (_, i) => quantity.min + i);
@@ -82,6 +96,14 @@ const slopeAt = ({ value, min, max, integer }: Quantity, f: DifferenceAt): numbe
   return high > low ? (f(high) - f(low)) / (high - low) : 0;
 };
 
-/** How far today's value is from the nearest place where the answer tips, as a fraction; Infinity if it never does. */
-export const nearestTip = (breakEven: BreakEven): number =>
-  Math.abs(breakEven.roots[0]?.distance ?? Number.POSITIVE_INFINITY);
+/**
+ * How far today's value is from the nearest place where the answer tips, as a fraction; Infinity if it never does.
+ * Where the two ways only touch, nothing tips.
+ */
+export const nearestTip = ({ roots }: BreakEven): number =>
+  Math.min(
+    Number.POSITIVE_INFINITY,
+    ...roots.flatMap(({ kind, distance }) =>
+      kind === 'touch' || distance === null ? [] : [Math.abs(distance)],
+    ),
+  );

@@ -18,11 +18,15 @@ export const breakEvenLine = (
   f: (xValue: number, yValue: number) => number,
 ): BreakEvenLine => {
   const lowX = Math.max(x.min, x.value * 0.5);
-  const highX = Math.min(x.max, x.value * 1.5);
-  const highY = Math.min(y.max, y.value * 3);
+  const highX = x.value > 0 ? Math.min(x.max, x.value * 1.5) : x.max;
+  const highY = y.value > 0 ? Math.min(y.max, y.value * 3) : y.max;
+  // A whole number moves in steps along its axis.
+  const step = ({ integer, min }: Quantity, value: number): number =>
+    integer ? Math.max(min, Math.round(value)) : value;
+  const D = (xValue: number, yValue: number): number => f(step(x, xValue), step(y, yValue));
   const points = Array.from({ length: POINTS }, (_, i) => {
     const at = lowX + ((highX - lowX) * i) / (POINTS - 1);
-    const { roots } = crossings((value) => f(at, value), y.min, highY, SCAN);
+    const { roots } = crossings((value) => D(at, value), y.min, highY, SCAN);
     const nearest = roots.reduce<number | null>(
       (best, root) =>
         best === null || Math.abs(root.at - y.value) < Math.abs(best - y.value) ? root.at : best,
@@ -35,6 +39,6 @@ export const breakEvenLine = (
     y,
     points,
     today: { x: x.value, y: y.value },
-    keepIs: f(x.value, highY) >= f(x.value, y.min) ? 'above' : 'below',
+    keepIs: D(x.value, highY) >= D(x.value, y.min) ? 'above' : 'below',
   };
 };

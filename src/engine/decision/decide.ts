@@ -85,6 +85,10 @@ const paymentsOf = (plans: readonly Plan[], results: readonly OptionResult[], ct
     return (plan && loanView(plan, results, ctx)) ?? [];
   });
 
+/** The note rate of the loan behind the best replacement; null where it is bought without one. */
+const noteRateOf = (payments: readonly LoanView[], bestReplace: OptionResult | null): number | null =>
+  payments.find(({ replacement }) => replacement === bestReplace?.replacement)?.noteRate ?? null;
+
 /**
  * A complete scenario in, the whole answer out: every way with its ledger, the verdict, where it tips, and what the
  * page must say. Pure: the same scenario gives the same decision.
@@ -128,7 +132,7 @@ export const decide = (scenario: Scenario, version: string): Decision => {
     swings: sensitivity.swings,
     ownHourTips: hourTips?.roots[0]?.at ?? null,
     ...(pair
-      ? whatIfs(inputs, facts, pair, bestReplace?.replacement ?? null)
+      ? whatIfs(inputs, facts, pair, noteRateOf(payments, bestReplace))
       : { doubleHours: null, ifNotCured: null, shopFrom: [], atLoanRate: null }),
     payments,
     replaceLater,

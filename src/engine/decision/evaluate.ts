@@ -27,8 +27,8 @@ export interface Evaluated {
   readonly netPresentCost: ByReading<number>;
   /** Cash out of the household on the day, before any of it is put on a card; negative: in. */
   readonly cashOnTheDay: number;
-  /** Of it, what savings do not cover and a card lends. */
-  readonly onCard: number;
+  /** What savings do not cover and a card lends. */
+  readonly onCard: readonly OnCard[];
 }
 
 /** Discount factors v^m of months 0..H at an annual effective rate. */
@@ -74,38 +74,67 @@ const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
     sink.post(line('still owed on it', 'loan', 'the debt of the last day'), horizon, owed, owed, owed);
 };
 
-/** What the first day takes, and what of it went on the card. */
-interface Day {
-  readonly cash: ByReading<number>;
-  readonly onCard: ByReading<number>;
+/** What went on the card, and when: on the first day, and at a later change of vehicle. */
+export interface OnCard {
+  readonly month: number;
+  readonly short: ByReading<number>;
 }
 
-/**
- * Projects a plan into a sink: its contracts, the card for cash of the day that savings do not cover, and its end.
- */
-export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
+/** What the first day takes, and what of the money went on a card. */
+interface Day {
+  readonly cash: ByReading<number>;
+  readonly onCard: readonly OnCard[];
+}
+
+/** A sink that passes everything on and adds up what is posted by itself, not as a series, in one month. */
+const watched = (sink: Sink, month: number) => {
   const cash = { counted: 0, cash: 0, shop: 0 };
   const watching: Sink = {
-    post(line, month, counted, inCash, shop) {
-      if (month === 0) {
+    post(line, at, counted, inCash, shop) {
+      if (at === month) {
         cash.counted += counted;
         cash.cash += inCash;
         cash.shop += shop;
       }
-      sink.post(line, month, counted, inCash, shop);
+      sink.post(line, at, counted, inCash, shop);
     },
-    // A series never starts before month 1: nothing that recurs falls on the day itself.
+    // A series is what recurs: energy, upkeep, payments. It is lived on, not saved for.
     series: sink.series,
     time: sink.time,
   };
-  for (const contract of plan.contracts) contract(watching);
-  const { savings, cardRate } = ctx.inputs.household;
-  // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
-  const short = savings === null ? 0 : Math.max(0, cash.cash - savings);
-  const shortAtShop = savings === null ? 0 : Math.max(0, cash.shop - savings);
-  cardCredit(short, shortAtShop, cardRate, ctx.horizon)(sink);
+  return { cash, sink: watching };
+};
+
+/**
+ * Projects a plan into a sink: its contracts, the card for cash that savings do not cover on the first day and at a
+ * later change of vehicle (spare money is saved up till then), and its end.
+ */
+export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
+  const change = plan.changeOver;
+  const today = watched(sink, 0);
+  for (const contract of plan.contracts) contract(today.sink);
+  const later = change?.month === 0 ? today : watched(sink, change?.month ?? 0);
+  for (const contract of change?.contracts ?? []) contract(later.sink);
+  const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
+  const onCard: OnCard[] = [];
+  if (savings !== null) {
+    // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
+    const put = (month: number, cash: number, shop: number): void => {
+      const short = { counted: Math.max(0, cash), cash: Math.max(0, cash), shop: Math.max(0, shop) };
+      onCard.push({ month, short });
+      cardCredit(short.cash, short.shop, cardRate, month, ctx.horizon)(sink);
+    };
+    const missing = { cash: today.cash.cash - savings, shop: today.cash.shop - savings };
+    put(0, missing.cash, missing.shop);
+    if (change && change.month > 0) {
+      // What the first day left over is there too; what it lacked is on the card already.
+      const lacking = (first: number, at: number): number =>
+        at + Math.min(0, first) - spareEachMonth * change.month;
+      put(change.month, lacking(missing.cash, later.cash.cash), lacking(missing.shop, later.cash.shop));
+    }
+  }
   postEnd(plan, sink, ctx.horizon);
-  return { cash, onCard: { counted: short, cash: short, shop: shortAtShop } };
+  return { cash: today.cash, onCard };
 };
 
 /** Net present cost of a plan, unrounded: all that a solver asks of it, so nothing else is kept. */
@@ -144,7 +173,7 @@ export const evaluatePlan = (plan: Plan, ctx: Context): Evaluated => {
     flows: sink.flows,
     netPresentCost: presentCostOf(plan, ctx),
     cashOnTheDay: day.cash.cash,
-    onCard: day.onCard.cash,
+    onCard: day.onCard,
   };
 };
 

@@ -2,6 +2,7 @@ import { monthly, oneOff } from '../cashflow/contracts/recurring.ts';
 import { shopPriceOf, type WorkOnce, workOnce } from '../cashflow/contracts/work.ts';
 import type { Contract, Line } from '../cashflow/posting.ts';
 import type { Job } from '../scenario/inputs.ts';
+import type { Facts } from '../scenario/scenario.ts';
 import type { Context } from './context.ts';
 
 /** How one job is met: done on the day, patched until the patch gives out, or left for as long as it can wait. */
@@ -17,9 +18,22 @@ export const properlyDoneIn = (job: Job, treatment: Treatment): number => {
   return job.canWait ?? Number.POSITIVE_INFINITY;
 };
 
-/** The job is neither a matter of safety nor of moving at all, and may wait at least `months` months. */
-export const mayWait = (job: Job, months: number): boolean =>
-  !job.safety && !job.immobilises && (job.canWait === null || (job.canWait > 0 && job.canWait >= months));
+/**
+ * The job may wait at least `months` months: it is neither a matter of safety nor of moving at all, and nobody has said
+ * that the vehicle is not to be driven.
+ */
+export const mayWait = (job: Job, months: number, facts: Facts): boolean =>
+  !job.safety &&
+  !job.immobilises &&
+  facts.mayBeDriven !== false &&
+  !facts.recallStop &&
+  (job.canWait === null || (job.canWait > 0 && job.canWait >= months));
+
+/** The proper work is done by the end of `month`; what would fall on the day the vehicle goes is not done for it. */
+export const doneBy = (job: Job, treatment: Treatment, month: number, until: number): boolean => {
+  const when = properlyDoneIn(job, treatment);
+  return when === 0 || (when <= month && when < until);
+};
 
 const asOnce = (
   cost: Pick<Job, 'parts' | 'hours' | 'shopPrice'>,
@@ -99,6 +113,11 @@ export const neededWork = (treatments: Treatments, until: number, ctx: Context):
 /** A job's price at a shop, at the day of the decision. */
 export const jobShopPrice = (job: Job, ctx: Context): number => shopPriceOf(job, ctx.work.shopHour);
 
-/** Components whose clock the work done on the day restarts. */
-export const renewedBy = (treatments: Treatments, ctx: Context): ReadonlySet<number> =>
-  new Set(ctx.inputs.workNeeded.flatMap((job, i) => (treatments[i] === 'done' ? job.renews : [])));
+/** The month in which work restarts a component's clock, by the component's position. */
+export const renewedBy = (treatments: Treatments, until: number, ctx: Context): ReadonlyMap<number, number> =>
+  new Map(
+    ctx.inputs.workNeeded.flatMap((job, i) => {
+      const when = properlyDoneIn(job, treatments[i] ?? 'done');
+      return when < until ? job.renews.map((part) => [part, when] as const) : [];
+    }),
+  );

@@ -108,7 +108,7 @@ const work = (inputs: Inputs, facts: Facts): Draft[] => {
       place: 'work',
       text: `Nobody gave a chance that the work does not cure it: ${list(unknownCure)} count${unknownCure.length === 1 ? 's' : ''} as cured the first time.`,
     },
-    inputs.workNeeded.some((job) => mayWait(job, 1)) && {
+    inputs.workNeeded.some((job) => mayWait(job, 1, facts)) && {
       kind: 'can-wait',
       place: 'work',
       text: 'Some of the work can wait; leaving it is compared as a way of its own.',

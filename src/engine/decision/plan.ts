@@ -1,5 +1,7 @@
 import type { PurchaseTerms } from '../cashflow/contracts/purchase.ts';
-import type { Contract } from '../cashflow/posting.ts';
+import type { ByReading, Contract } from '../cashflow/posting.ts';
+import { monthlySink } from '../cashflow/sinks.ts';
+import type { Context } from './context.ts';
 import type { OptionResult, Reading } from './decision.ts';
 
 /** The rebate and note rate of a loan, as offered or with the low rate in the rebate's place. */
@@ -8,7 +10,10 @@ export type Financing = 'as offered' | 'low rate';
 /** A complete plan for the horizon: a list of contracts, and what would be owned and owed if it stopped at a month. */
 export interface Plan
   extends Pick<OptionResult, 'id' | 'side' | 'label' | 'replacement' | 'work' | 'letGo' | 'replaceMonth'> {
+  /** What happens from today on. */
   readonly contracts: readonly Contract[];
+  /** A change of vehicle at the end of a later month: the sale, the purchase and all that follows it; null for none. */
+  readonly changeOver: { readonly month: number; readonly contracts: readonly Contract[] } | null;
   /** What selling then would bring net of its cost and hours, in one reading; 0 where nothing is owned. */
   readonly valueAt: (month: number, reading: Reading) => number;
   /** Debt then. */
@@ -17,3 +22,16 @@ export interface Plan
   /** The purchase behind it, for a view of its loan; null where nothing is bought with one. */
   readonly purchase: { readonly terms: PurchaseTerms; readonly financing: Financing } | null;
 }
+
+/** What contracts post in one month, in each reading: what that day takes in cash. */
+export const cashIn = (contracts: readonly Contract[], month: number, ctx: Context): ByReading<number> => {
+  const { flows } = contracts.reduce((sink, contract) => {
+    contract(sink);
+    return sink;
+  }, monthlySink(ctx.horizon));
+  return {
+    counted: flows.counted[month] as number,
+    cash: flows.cash[month] as number,
+    shop: flows.shop[month] as number,
+  };
+};

@@ -1,10 +1,11 @@
 import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../cashflow/contracts/loan.ts';
 import { oneOff } from '../cashflow/contracts/recurring.ts';
 import { brokenValue, marketValue, netOfSelling } from '../cashflow/contracts/value.ts';
+import { levelAt } from '../cashflow/levels.ts';
 import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
-import type { PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
+import type { Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
 import type { Context } from './context.ts';
-import { jobShopPrice, neededWork, properlyDoneIn, renewedBy, type Treatments } from './neededWork.ts';
+import { doneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
 import { runningCosts } from './runningCosts.ts';
 
 /** The channels by which the present vehicle can go on the day of the decision. */
@@ -20,8 +21,19 @@ export interface Offer {
   readonly privately: boolean;
 }
 
-/** What an offer brings; 0 where nobody put a price on it. */
-export const priceOf = (offer: Offer, ctx: Context): number => ctx.inputs.vehicle.sellsFor[offer.price] ?? 0;
+/**
+ * What an offer brings; 0 where nobody put a price on it. Private prices are stated for a clean title, so a branded one
+ * takes its part of them; with the work done, buyers add what they pay for it.
+ */
+export const priceOf = (offer: Offer, ctx: Context): number => {
+  const stated = ctx.inputs.vehicle.sellsFor[offer.price] ?? 0;
+  if (!offer.privately) return stated;
+  const paidFor = offer.mended ? ctx.inputs.workNeeded.reduce((sum, job) => sum + premium(job, ctx), 0) : 0;
+  return stated * ctx.inputs.vehicle.brandFactor + paidFor;
+};
+
+/** What a buyer adds, on the day, for a job done. */
+const premium = (job: Job, ctx: Context): number => job.buyerPays * jobShopPrice(job, ctx);
 
 /** Every way of letting it go that somebody has put a price on. */
 export const offersToday = (ctx: Context): Offer[] => {
@@ -83,20 +95,29 @@ const sale =
     if (hours !== 0) sink.time(line, month, hours);
   };
 
+/** What a private sale costs in cash in a month: its own cost, and insurance for the weeks it takes. */
+const sellingCost = ({ selling, cover }: RunningCosts, month: number, ctx: Context): number =>
+  selling.cost * ctx.oneOffLevel(month) +
+  (cover.aYear * levelAt(ctx.levels.cover, month) * selling.weeks) / 52;
+
 /** Letting the present vehicle go today by one offer: its price once, as a receipt at month 0. */
-export const letGoToday = (offer: Offer, ctx: Context): Contract[] => {
-  const { selling, cover } = ctx.inputs.vehicle;
-  const line = saleLine(`sold: ${offer.letGo}`, offer.path, 'the one receipt for it, on the day');
-  if (!offer.privately) return [sale(line, 0, priceOf(offer, ctx), 0, 0, 0)];
-  const insured = saleLine(
-    'insured while for sale',
-    'vehicle.selling.weeks',
-    'the weeks a private sale takes',
+export const letGoToday = (offer: Offer, ctx: Context): Contract => {
+  const line = saleLine(
+    `sold: ${offer.letGo}`,
+    offer.path,
+    'the one receipt for it, less what selling costs',
   );
-  return [
-    sale(line, 0, priceOf(offer, ctx), selling.cost, selling.hours, ctx.work.ownHour),
-    oneOff(insured, 0, (cover.aYear * selling.weeks) / 52),
-  ];
+  const { vehicle } = ctx.inputs;
+  return offer.privately
+    ? sale(
+        line,
+        0,
+        priceOf(offer, ctx),
+        sellingCost(vehicle, 0, ctx),
+        vehicle.selling.hours,
+        ctx.work.ownHour,
+      )
+    : sale(line, 0, priceOf(offer, ctx), 0, 0, 0);
 };
 
 /** Paying off a present loan when its vehicle is sold at the end of `month`. */
@@ -111,43 +132,36 @@ export const payOff = (loan: LoanFlows | null, month: number): Contract[] => {
   return [oneOff(line, month, owedAt(loan, month))];
 };
 
-/** Running value of the present vehicle at the end of a month, with what buyers pay for the work done by then. */
-const runningValue = (treatments: Treatments, month: number, ctx: Context): number => {
-  const { vehicle, workNeeded } = ctx.inputs;
-  const terms = {
-    now: vehicle.sellsFor.running,
-    law: vehicle.value,
-    floor: vehicle.floor,
-    brandFactor: vehicle.brandFactor,
-  };
-  const value = marketValue(terms, month, month * ctx.distanceAMonth);
-  const kept = vehicle.sellsFor.running > 0 ? value / vehicle.sellsFor.running : 0;
-  const paidFor = workNeeded.reduce(
-    (sum, job, i) =>
-      properlyDoneIn(job, treatments[i] ?? 'done') <= month
-        ? sum + job.buyerPays * jobShopPrice(job, ctx)
-        : sum,
-    0,
-  );
-  return value + paidFor * kept;
-};
-
 /**
- * What the present vehicle would bring at the end of a month, undone work taken off: each undone job takes the value it
- * is said to cost, or its share, by shop price, of the gap between running and broken.
+ * What the present vehicle, held until `until`, would bring at the end of a month. Buyers' part in work that was done
+ * falls as the vehicle does; each undone job takes the value it is said to cost, or its share, by shop price, of the gap
+ * between running and broken.
  */
-export const presentValueAt = (treatments: Treatments, month: number, ctx: Context): number => {
+export const presentValueAt = (
+  treatments: Treatments,
+  month: number,
+  until: number,
+  ctx: Context,
+): number => {
   const { vehicle, workNeeded } = ctx.inputs;
-  const running = runningValue(treatments, month, ctx);
-  const undone = workNeeded.filter((job, i) => properlyDoneIn(job, treatments[i] ?? 'done') > month);
+  const { sellsFor, value: law, floor, brandFactor } = vehicle;
+  const clean = marketValue(
+    { now: sellsFor.running, law, floor, brandFactor },
+    month,
+    month * ctx.distanceAMonth,
+  );
+  const today = sellsFor.running * brandFactor;
+  const left = today > 0 ? clean / today : 0;
+  const done = (job: Job): boolean =>
+    doneBy(job, treatments[workNeeded.indexOf(job)] ?? 'done', month, until);
+  const running = clean + left * workNeeded.filter(done).reduce((sum, job) => sum + premium(job, ctx), 0);
+  const undone = workNeeded.filter((job) => !done(job));
   if (undone.length === 0) return running;
-  const { sellsFor } = vehicle;
-  const gap = running - brokenValue(running, sellsFor.running, sellsFor.asItStands, sellsFor.scrap);
+  const gap = clean - brokenValue(clean, today, sellsFor.asItStands * brandFactor, sellsFor.scrap);
   const all = workNeeded.reduce((sum, job) => sum + jobShopPrice(job, ctx), 0);
+  const share = (job: Job): number => (all > 0 ? (gap * jobShopPrice(job, ctx)) / all : 0);
   const lost = undone.reduce(
-    (sum, job) =>
-      sum +
-      (job.left.valueLost > 0 ? job.left.valueLost : all > 0 ? (gap * jobShopPrice(job, ctx)) / all : 0),
+    (sum, job) => sum + (job.left.valueLost > 0 ? job.left.valueLost : share(job)),
     0,
   );
   return Math.max(Math.min(sellsFor.scrap, running), running - lost);
@@ -163,7 +177,7 @@ export const netValue = (
 ): number =>
   netOfSelling(
     value,
-    vehicle.selling.cost * ctx.oneOffLevel(month),
+    sellingCost(vehicle, month, ctx),
     vehicle.selling.hours,
     reading === 'cash' ? 0 : ctx.ownHourAt(month),
     vehicle.floor,
@@ -173,7 +187,7 @@ export const netValue = (
 export const sellLater =
   (treatments: Treatments, month: number, ctx: Context): Contract =>
   (sink) => {
-    const value = presentValueAt(treatments, month, ctx);
+    const value = presentValueAt(treatments, month, month, ctx);
     const line = saleLine(
       'sold: private',
       'vehicle.sells_for.running',
@@ -202,7 +216,7 @@ export const holdPresent = (
         start: 0,
         end: until,
         bought: false,
-        renewed: renewedBy(treatments, ctx),
+        renewed: renewedBy(treatments, until, ctx),
         lastYearlyBill: until,
       },
       ctx,

@@ -27,7 +27,14 @@ const costIfStopped = (evaluated: Evaluated, ctx: Context): number[] => {
   const paid = cumulative(Array.from(flows.counted, (amount, m) => amount * discountFactor(rate, m)));
   return paid.map((sum, m) => {
     if (m === ctx.horizon) return netPresentCost.counted;
-    const owed = plan.owedAt(m) + onCard * cardOwed(ctx.inputs.household.cardRate, m);
+    const card = onCard
+      .filter(({ month }) => month <= m)
+      .reduce(
+        (total, { month, short }) =>
+          total + short.counted * cardOwed(ctx.inputs.household.cardRate, m - month),
+        0,
+      );
+    const owed = plan.owedAt(m) + card;
     return sum + (owed - plan.valueAt(m, 'counted')) * discountFactor(rate, m);
   });
 };

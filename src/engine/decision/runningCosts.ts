@@ -21,13 +21,13 @@ export interface Span {
   readonly end: number;
   /** A bought vehicle pays its yearly bills at its start, a kept one at their own date. */
   readonly bought: boolean;
-  /** Positions of components whose clock work now restarts. */
-  readonly renewed: ReadonlySet<number>;
+  /** The month in which work restarts a component's clock, by the component's position. */
+  readonly renewed: ReadonlyMap<number, number>;
   /** Months of `start..end` for which the last yearly bill is not paid, because the vehicle is sold at `end` = H. */
   readonly lastYearlyBill: number;
 }
 
-const NONE: ReadonlySet<number> = new Set();
+const NONE: ReadonlyMap<number, number> = new Map();
 /** A span of a bought vehicle: its yearly bills fall at its start and every year after, before the horizon. */
 export const boughtSpan = (path: string, name: string, start: number, end: number): Span => ({
   path,
@@ -57,6 +57,21 @@ const incrementsFor = remember(
     a.scale === b.scale &&
     a.shape === b.shape,
 );
+
+/** Expected failures by month; from the month of a renewal on, those of a new part. */
+const failureCounts = (
+  part: Component,
+  pace: number,
+  months: number,
+  renewed: number | undefined,
+): ArrayLike<number> => {
+  const stretch = STRETCH * Math.ceil(months / STRETCH);
+  if (renewed === 0) return incrementsFor(part, 0, pace, stretch);
+  const installed = incrementsFor(part, part.run, pace, stretch);
+  if (renewed === undefined) return installed;
+  const fresh = incrementsFor(part, 0, pace, stretch);
+  return Array.from({ length: months }, (_, m) => (m < renewed ? installed[m] : fresh[m - renewed]) ?? 0);
+};
 
 /** Months from the start in which the guarantee pays for repairs: while both of its limits last, 0 meaning no such limit. */
 const guaranteedMonths = (vehicle: RunningCosts, distanceAMonth: number): number => {
@@ -147,8 +162,7 @@ export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): C
     const reason = 'expected failures, from its life law and what it has run';
     const at = line('repairs', part.name, `components[${i}]`, reason);
     const pace = part.clock === 'distance' ? distanceAMonth : 1;
-    const run = span.renewed.has(i) ? 0 : part.run;
-    const counts = incrementsFor(part, run, pace, STRETCH * Math.ceil((end - start) / STRETCH));
+    const counts = failureCounts(part, pace, end - start, span.renewed.get(i));
     const each: WorkOnce = { ...part, either: part.tow };
     contracts.push(failures(at, counts, each, work, start, end, free));
   });

@@ -42,7 +42,9 @@ export const presentEconomicLife = (ctx: Context): EconomicLife => {
   for (const contract of holdPresent(done, ctx.horizon, null, ctx)) contract(sink);
   const { vehicle } = ctx.inputs;
   const values = Array.from({ length: ctx.horizon + 1 }, (_, m) =>
-    m === 0 ? vehicle.sellsFor.running : netValue(vehicle, presentValueAt(done, m, ctx), m, 'counted', ctx),
+    m === 0
+      ? presentValueAt(done, 0, ctx.horizon, ctx)
+      : netValue(vehicle, presentValueAt(done, m, ctx.horizon, ctx), m, 'counted', ctx),
   );
   const byMonths = averageCostOfOwning({
     values,

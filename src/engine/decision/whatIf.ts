@@ -1,9 +1,11 @@
 import { shopPriceOf } from '../cashflow/contracts/work.ts';
+import type { Reading } from '../cashflow/posting.ts';
 import { type Cents, toCents } from '../quantity/money.ts';
-import { discountFactor, effective } from '../quantity/rate.ts';
+import { discountFactor, effective, effectivePerYear, nominal } from '../quantity/rate.ts';
 import type { Inputs, RunningCosts, WorkCost } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import type { Decision } from './decision.ts';
+import type { Evaluated } from './evaluate.ts';
 import { evaluatePair, type Pair, pairDifference } from './pair.ts';
 
 /**
@@ -41,40 +43,53 @@ const withNothingCured = (inputs: Inputs): Inputs => ({
   workNeeded: inputs.workNeeded.map((job) => ({ ...job, notCured: { ...job.notCured, chance: 1 } })),
 });
 
-/** D with a shop taking over from month m: own hands in both courses up to it, a shop from then on. */
+/**
+ * D with a shop taking over from month m: own hands in both courses up to it, a shop from then on. From month 0 it is
+ * the all-shop reading. What the first day put on a card was paid with own hands, so later it stays as it was.
+ */
 const shopFrom = (inputs: Inputs, facts: Facts, pair: Pair): Decision['shopFrom'] => {
-  const both = evaluatePair(inputs, facts, pair);
+  const noCard = { ...inputs, household: { ...inputs.household, savings: null } };
+  const [withCard, without] = [evaluatePair(inputs, facts, pair), evaluatePair(noCard, facts, pair)];
   const rate = effective(inputs.household.moneyEarns);
-  const cost = (flows: (typeof both)['keep']['flows'], from: number): number =>
+  const cost = ({ flows }: Evaluated, from: number): number =>
     flows.counted.reduce(
       (sum, amount, m) => sum + (m < from ? amount : (flows.shop[m] as number)) * discountFactor(rate, m),
       0,
     );
-  const months = Array.from({ length: Math.floor(inputs.household.lookAhead / 12) }, (_, year) => year * 12);
-  // The day itself stays as planned when the mechanic is away later: month 0 is the all-shop reading.
-  return months.map((month) => ({
+  const difference = (of: typeof withCard, reading: Reading): number =>
+    of.replace.netPresentCost[reading] - of.keep.netPresentCost[reading];
+  const card = difference(withCard, 'counted') - difference(without, 'counted');
+  const years = Array.from({ length: Math.ceil(inputs.household.lookAhead / 12) }, (_, year) => year * 12);
+  return years.map((month) => ({
     month,
-    difference: toCents(cost(both.replace.flows, month) - cost(both.keep.flows, month)),
+    difference: toCents(
+      month === 0
+        ? difference(withCard, 'shop')
+        : cost(without.replace, month) - cost(without.keep, month) + card,
+    ),
   }));
 };
 
-/** The loan rate of the replacement in the pair, if the household's money is said to earn more than it. */
-const dearerMoney = (inputs: Inputs, replacement: number | null): number | null => {
-  const deal = replacement === null ? undefined : inputs.replacement[replacement];
-  if (deal?.payment.kind !== 'loan') return null;
-  const effectiveRate = (1 + deal.payment.apr / 12) ** 12 - 1;
+/** The loan's rate, effective, where the household's money is said to earn more than it; null where it does not. */
+const dearerMoney = (inputs: Inputs, noteRate: number | null): number | null => {
+  if (noteRate === null) return null;
+  const effectiveRate = effectivePerYear(nominal(noteRate));
   return inputs.household.moneyEarns > effectiveRate ? effectiveRate : null;
 };
 
-/** The answer again under the assumptions a tool like this is most often wrong about. */
+/**
+ * The answer again under the assumptions a tool like this is most often wrong about.
+ *
+ * @param noteRate of the loan in the pair, nominal monthly; null where there is none
+ */
 export const whatIfs = (
   inputs: Inputs,
   facts: Facts,
   pair: Pair,
-  replacement: number | null,
+  noteRate: number | null,
 ): Pick<Decision, 'doubleHours' | 'ifNotCured' | 'shopFrom' | 'atLoanRate'> => {
   const at = (changed: Inputs): Cents => toCents(pairDifference(changed, facts, pair));
-  const rate = dearerMoney(inputs, replacement);
+  const rate = dearerMoney(inputs, noteRate);
   const hasHours = inputs.workNeeded.some((job) => job.by === 'own' && job.hours > 0);
   return {
     doubleHours: hasHours ? at(withDoubleHours(inputs)) : null,

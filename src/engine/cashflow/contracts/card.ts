@@ -4,20 +4,20 @@ import { annuityFactor } from './amortisation.ts';
 /** What goes on the card is paid back in level payments over two years: a convention of ours, said in the report. */
 const CARD_MONTHS = 24;
 
-/** What is still owed at the end of `month` of 1 put on the card at month 0; nothing after two years. */
+/** What is still owed `month` months on of 1 put on the card; nothing after two years. */
 export const cardOwed = (cardRate: number, month: number): number =>
   month >= CARD_MONTHS
     ? 0
     : annuityFactor(cardRate / 12, CARD_MONTHS - month) / annuityFactor(cardRate / 12, CARD_MONTHS);
 
 /**
- * Cash of the day that savings do not cover, put on a card: lent on the day, paid back with interest.
+ * Cash that savings do not cover, put on a card at the end of month `start`: lent on the day, paid back with interest.
  *
  * @param short what is missing with own hands, `shortAtShop` with a shop doing the work; both at least 0
  * @param cardRate nominal a year, compounded monthly
  */
 export const cardCredit =
-  (short: number, shortAtShop: number, cardRate: number, horizon: number): Contract =>
+  (short: number, shortAtShop: number, cardRate: number, start: number, horizon: number): Contract =>
   (sink) => {
     if (short === 0 && shortAtShop === 0) return;
     const line: Line = {
@@ -29,8 +29,8 @@ export const cardCredit =
     const post = (month: number, share: number): void =>
       sink.post(line, month, short * share, short * share, shortAtShop * share);
     const payment = 1 / annuityFactor(cardRate / 12, CARD_MONTHS);
-    const last = Math.min(CARD_MONTHS, horizon);
-    post(0, -1);
-    for (let m = 1; m <= last; m++) post(m, payment);
-    if (last < CARD_MONTHS) post(horizon, cardOwed(cardRate, horizon));
+    const last = Math.min(CARD_MONTHS, horizon - start);
+    post(start, -1);
+    for (let m = 1; m <= last; m++) post(start + m, payment);
+    if (last < CARD_MONTHS) post(horizon, cardOwed(cardRate, last));
   };

@@ -19,7 +19,7 @@ export const goesToday = (
     proceeds: offer.letGo === 'trade-in' ? 0 : priceOf(offer, ctx),
   };
   const mending = offer.mended ? neededBeforeSale(ctx) : [];
-  return { brought, contracts: [...mending, ...letGoToday(offer, ctx), ...payOff(loan, 0)] };
+  return { brought, contracts: [...mending, letGoToday(offer, ctx), ...payOff(loan, 0)] };
 };
 
 /** Mending it to sell it: all the work on the day, and nothing of what comes after. */

@@ -25,8 +25,9 @@ export const keepPlan = (
     letGo: null,
     replaceMonth: null,
     contracts: holdPresent(treatments, ctx.horizon, loan, ctx),
+    changeOver: null,
     valueAt: (month, reading) =>
-      netValue(ctx.inputs.vehicle, presentValueAt(treatments, month, ctx), month, reading, ctx),
+      netValue(ctx.inputs.vehicle, presentValueAt(treatments, month, ctx.horizon, ctx), month, reading, ctx),
     owedAt: (month) => (loan ? owedAt(loan, month) : 0),
     vehicleAtEnd: ctx.facts.vehicleName,
     purchase: null,
@@ -57,20 +58,20 @@ export const keepWays = (ctx: Context): Ways => {
       });
   };
   add('keep', workNeeded.length > 0 ? 'Mend it and keep it' : 'Keep it', 'mended', allDone(ctx));
-  if (workNeeded.some((job) => job.patch))
-    add(
-      'keep/patched',
-      'Patch it and keep it',
-      'patched',
-      treatmentsOf(ctx, (i) => (workNeeded[i]?.patch ? 'patch' : 'done')),
-    );
-  if (workNeeded.some((job) => mayWait(job, 1)))
-    add(
-      'keep/left',
-      'Keep it, and leave what can wait',
-      'left',
-      treatmentsOf(ctx, (i) => (workNeeded[i] && mayWait(workNeeded[i], 1) ? 'wait' : 'done')),
-    );
+  const patched = treatmentsOf(ctx, (i) =>
+    workNeeded[i]?.patch && !workNeeded[i]?.safety ? 'patch' : 'done',
+  );
+  const left = treatmentsOf(ctx, (i) =>
+    workNeeded[i] && mayWait(workNeeded[i], 1, ctx.facts) ? 'wait' : 'done',
+  );
+  if (patched.includes('patch')) add('keep/patched', 'Patch it and keep it', 'patched', patched);
+  else if (workNeeded.some((job) => job.patch))
+    closed.push({
+      id: 'keep/patched',
+      label: 'Patch it and keep it',
+      why: 'the only patch is on a job of safety, and patched is not done',
+    });
+  if (left.includes('wait')) add('keep/left', 'Keep it, and leave what can wait', 'left', left);
   else if (workNeeded.length > 0)
     closed.push({
       id: 'keep/left',

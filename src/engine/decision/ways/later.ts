@@ -4,7 +4,7 @@ import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
 import { mayWait } from '../neededWork.ts';
 import { presentClosed, replacementClosed } from '../openWays.ts';
-import type { Plan } from '../plan.ts';
+import { cashIn, type Plan } from '../plan.ts';
 import {
   holdPresent,
   letGoToday,
@@ -13,9 +13,10 @@ import {
   payOff,
   presentLoan,
   presentValueAt,
+  priceOf,
   sellLater,
 } from '../presentVehicle.ts';
-import { allDone, keepPlan, treatmentsOf } from './keep.ts';
+import { keepPlan, treatmentsOf } from './keep.ts';
 import { replacementIds } from './names.ts';
 import type { Way, Ways } from './way.ts';
 
@@ -27,34 +28,31 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
   const id = `later/${replacementIds(ctx.facts.replacementNames)[index]}/${month}`;
   const name = ctx.facts.replacementNames[index] as string;
   const label = `Keep it for ${month} months, then get the ${name}`;
-  if (month >= ctx.horizon) return { ...keepPlan(id, label, 'mended', allDone(ctx), ctx), side: 'later' };
   const treatments = treatmentsOf(ctx, (i) => {
     const job = ctx.inputs.workNeeded[i];
-    return job && mayWait(job, Math.max(1, month)) ? 'wait' : 'done';
+    return job && mayWait(job, Math.max(1, month), ctx.facts) ? 'wait' : 'done';
   });
+  const work = treatments.includes('wait') ? 'left' : 'mended';
+  if (month >= ctx.horizon) return { ...keepPlan(id, label, work, treatments, ctx), side: 'later' };
   const loan = presentLoan(ctx);
   const payoff = loan ? owedAt(loan, month) : 0;
-  const standing = treatmentsOf(ctx, () => 'wait');
-  const at0 = month === 0;
-  const proceeds = at0 ? ctx.inputs.vehicle.sellsFor.asItStands : presentValueAt(treatments, month, ctx);
+  const offer = month === 0 ? offersToday(ctx).find((o) => !o.mended && o.privately) : undefined;
+  const proceeds = offer ? priceOf(offer, ctx) : presentValueAt(treatments, month, month, ctx);
   const next: Bought = bought(index, month, { ...NOTHING_BROUGHT, payoff, proceeds }, 'as offered', ctx);
-  const offer = offersToday(ctx).find((o) => !o.mended && o.privately);
-  const old =
-    at0 && offer
-      ? letGoToday(offer, ctx)
-      : [...holdPresent(at0 ? standing : treatments, month, loan, ctx), sellLater(treatments, month, ctx)];
+  const sold = offer ? letGoToday(offer, ctx) : sellLater(treatments, month, ctx);
   return {
     id,
     side: 'later',
     label,
     replacement: index,
-    work: at0 ? 'skipped' : treatments.includes('wait') ? 'left' : 'mended',
-    letGo: at0 ? 'as it stands' : 'private',
+    work: offer ? 'skipped' : work,
+    letGo: offer ? 'as it stands' : 'private',
     replaceMonth: month,
-    contracts: [...old, ...payOff(loan, month), ...next.contracts],
+    contracts: offer ? [] : holdPresent(treatments, month, loan, ctx),
+    changeOver: { month, contracts: [sold, ...payOff(loan, month), ...next.contracts] },
     valueAt: (at, reading) =>
       at < month
-        ? netValue(ctx.inputs.vehicle, presentValueAt(treatments, at, ctx), at, reading, ctx)
+        ? netValue(ctx.inputs.vehicle, presentValueAt(treatments, at, month, ctx), at, reading, ctx)
         : next.valueAt(at, reading),
     owedAt: (at) => (at < month ? (loan ? owedAt(loan, at) : 0) : next.owedAt(at)),
     vehicleAtEnd: name,
@@ -65,24 +63,25 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
 /** Months the present vehicle may be driven with all of its needed work undone; 0 if it may not. */
 const drivableUndone = (ctx: Context): number => {
   const { workNeeded } = ctx.inputs;
-  if (workNeeded.length === 0 || ctx.facts.mayBeDriven === false || ctx.facts.recallStop) return 0;
-  if (!workNeeded.every((job) => mayWait(job, 1))) return 0;
+  if (!workNeeded.every((job) => mayWait(job, 1, ctx.facts))) return 0;
   return Math.min(ctx.horizon - 1, ...workNeeded.map((job) => job.canWait ?? Number.POSITIVE_INFINITY));
 };
 
+/** The longest that anybody saves for a change-over, in months. */
+const LONGEST_SAVING = 120;
+
 /** Months of saving until the cash of the day is there; null when it already is, or spare money never gets there. */
 const monthsOfSaving = (index: number, ctx: Context): number | null => {
-  const { household, replacement } = ctx.inputs;
-  const deal = replacement[index];
-  if (!deal || household.savings === null || household.spareEachMonth <= 0) return null;
-  const onTheDay =
-    deal.payment.kind === 'loan'
-      ? deal.payment.downPayment
-      : deal.payment.kind === 'lease'
-        ? deal.payment.dueAtSigning + deal.payment.acquisitionFee
-        : deal.price;
-  const short = onTheDay - ctx.inputs.vehicle.sellsFor.asItStands - household.savings;
-  return short > 0 ? Math.max(1, Math.ceil(short / household.spareEachMonth - 1e-9)) : null;
+  const { savings, spareEachMonth } = ctx.inputs.household;
+  if (savings === null || spareEachMonth <= 0) return null;
+  const missing = (month: number): number => {
+    const { changeOver } = laterPlan(index, month, ctx);
+    return changeOver ? cashIn(changeOver.contracts, month, ctx).cash - savings - spareEachMonth * month : 0;
+  };
+  if (missing(0) <= 0) return null;
+  const last = Math.min(LONGEST_SAVING, ctx.horizon - 1);
+  for (let month = 1; month <= last; month++) if (missing(month) <= 1e-9) return month;
+  return null;
 };
 
 /** The ways that drive on with the work undone while saving for the replacement. */
@@ -92,7 +91,7 @@ export const drivingOnWays = (ctx: Context): Ways => {
   const most = drivableUndone(ctx);
   ctx.inputs.replacement.forEach((_, index) => {
     const saving = monthsOfSaving(index, ctx);
-    if (saving === null || saving >= ctx.horizon) return;
+    if (saving === null) return;
     const name = ctx.facts.replacementNames[index] as string;
     const label = `Drive on for ${saving} months while saving, then get the ${name}`;
     const id = `later/${replacementIds(ctx.facts.replacementNames)[index]}/${saving}`;

@@ -47,6 +47,7 @@ export const replaceNowWays = (ctx: Context): Ways => {
               letGo: offer.letGo,
               replaceMonth: 0,
               contracts: [...old.contracts, ...next.contracts],
+              changeOver: null,
               valueAt: next.valueAt,
               owedAt: next.owedAt,
               vehicleAtEnd: name,

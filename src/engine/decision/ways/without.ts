@@ -1,8 +1,8 @@
 import { monthly } from '../../cashflow/contracts/recurring.ts';
 import type { DoingWithout } from '../../scenario/inputs.ts';
 import type { Context } from '../context.ts';
-import type { Plan } from '../plan.ts';
-import { offersToday, priceOf } from '../presentVehicle.ts';
+import { cashIn, type Plan } from '../plan.ts';
+import { letGoToday, type Offer, offersToday } from '../presentVehicle.ts';
 import { goesToday } from './goesToday.ts';
 import { capital, letGoWords } from './names.ts';
 import type { Ways } from './way.ts';
@@ -12,8 +12,10 @@ const perMonth = (without: DoingWithout | null): number => (without ? without.aD
 /** Letting it go and getting about without one. */
 export const withoutWays = (ctx: Context): Ways => {
   if (!ctx.inputs.doingWithout) return { open: [], closed: [] };
-  const best = offersToday(ctx).filter((o) => !o.mended);
-  const offer = best.reduce((a, b) => (priceOf(b, ctx) > priceOf(a, ctx) ? b : a));
+  // Nothing is bought, so nothing is traded in. The best of the rest is what leaves most once it is sold.
+  const cost = (offer: Offer): number => cashIn([letGoToday(offer, ctx)], 0, ctx).counted;
+  const offers = offersToday(ctx).filter((o) => !o.mended && o.letGo !== 'trade-in');
+  const offer = offers.reduce((a, b) => (cost(b) < cost(a) ? b : a));
   const id = 'without';
   const label = `${capital(letGoWords(offer))}, and do without`;
   const build = (at: Context): Plan => {
@@ -34,6 +36,7 @@ export const withoutWays = (ctx: Context): Ways => {
       letGo: offer.letGo,
       replaceMonth: null,
       contracts: [...goesToday(offer, at).contracts, getAbout(at)],
+      changeOver: null,
       valueAt: () => 0,
       owedAt: () => 0,
       vehicleAtEnd: '',

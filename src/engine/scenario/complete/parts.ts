@@ -12,14 +12,24 @@ const D = DEFAULTS.work;
 type SparseItem = NonNullable<SparseRunning['upkeep']>[number];
 type SparsePart = NonNullable<SparseRunning['components']>[number];
 
+const UNKNOWN = {
+  due: 'not known when it was last done: taken as due',
+  new: 'not done yet: it is new',
+  'caught up': 'not known when it was last done: part of the catching up',
+} as const;
+
 /** What a part's clocks count from: the vehicle's own reading, age in months, and pace. */
 export interface Clocks {
   readonly odometer: number;
   readonly ageMonths: number;
   readonly distanceAYear: number;
+  /** What is taken of an item whose history nobody knows. */
+  readonly unknown: keyof typeof UNKNOWN;
 }
 
-const UNKNOWN = 'not known when it was last done: taken as due';
+/** Distance since an item was last done that nobody knows of. */
+const unknownDistance = (every: number, { unknown, odometer }: Clocks): number =>
+  unknown === 'due' ? every : unknown === 'new' ? odometer : 0;
 
 /** Distance and months since it was last done; each is worked out from the other, unknown both ways means due. */
 const since = (
@@ -39,10 +49,10 @@ const since = (
   const byPace = 'worked out from the distance a year';
   const distance = ago
     ? following(Math.round(ago.value * pace), byPace)
-    : following(everyDistance ?? 0, UNKNOWN);
+    : following(unknownDistance(everyDistance ?? 0, clocks), UNKNOWN[clocks.unknown]);
   const months = driven
     ? following(Math.min(WORK.sinceMonths.max, Math.round(driven.value / pace)), byPace)
-    : following(everyMonths ?? 0, UNKNOWN);
+    : following(clocks.unknown === 'due' ? (everyMonths ?? 0) : 0, UNKNOWN[clocks.unknown]);
   return {
     sinceDistance:
       everyDistance === null

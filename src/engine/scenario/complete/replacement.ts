@@ -182,7 +182,24 @@ export const completeReplacement = (
     file.floor,
     share(DEFAULTS.running.floorOfPrice, ''),
   );
-  const about = { name: file.what, age, odometer, priceWhenNew, today: worthDayAfter, floor, due: null };
+  const catchUp = pen.take(
+    'catchUp',
+    'catch_up',
+    PURCHASE.catchUp,
+    file.catch_up,
+    isNew ? D.newOne : D.catchUp,
+  );
+  const unknown = isNew ? ('new' as const) : catchUp > 0 ? ('caught up' as const) : ('due' as const);
+  const about = {
+    name: file.what,
+    age,
+    odometer,
+    priceWhenNew,
+    today: worthDayAfter,
+    floor,
+    due: null,
+    unknown,
+  };
   const { costs, energyUnit } = completeRunning(file, pen, about, shared);
   const replacement: Replacement = {
     ...costs,
@@ -205,7 +222,7 @@ export const completeReplacement = (
       file.inspection_before,
       isNew ? D.newOne : D.inspectionBefore,
     ),
-    catchUp: pen.take('catchUp', 'catch_up', PURCHASE.catchUp, file.catch_up, isNew ? D.newOne : D.catchUp),
+    catchUp,
   };
   return { replacement, energyUnit };
 };

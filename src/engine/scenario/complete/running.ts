@@ -36,6 +36,8 @@ export interface About {
   /** Market value on the day it starts. */
   readonly today: number;
   readonly floor: number;
+  /** What is taken of upkeep whose history nobody knows. */
+  readonly unknown: 'due' | 'new' | 'caught up';
   /** null: bought, so its bills fall at its start. */
   readonly due: Due | null;
 }
@@ -171,7 +173,12 @@ export const completeRunning = (
 ): { readonly costs: RunningCosts; readonly energyUnit: EnergyUnit } => {
   const { age, odometer, priceWhenNew, today, floor, due, name } = about;
   const energy = completeEnergy(file.fuel, file.powertrain ?? 'combustion', pen.at('energy', ''), shared);
-  const clocks = { odometer, ageMonths: age * 12, distanceAYear: shared.distanceAYear };
+  const clocks = {
+    odometer,
+    ageMonths: age * 12,
+    distanceAYear: shared.distanceAYear,
+    unknown: about.unknown,
+  };
   const costs: RunningCosts = {
     age,
     odometer,

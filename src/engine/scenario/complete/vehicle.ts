@@ -56,7 +56,16 @@ export const completeVehicle = (
     inspection: file.inspection_due,
     tax: file.tax_due,
   };
-  const about = { name: file.what, age, odometer, priceWhenNew, today: running, floor, due };
+  const about = {
+    name: file.what,
+    age,
+    odometer,
+    priceWhenNew,
+    today: running,
+    floor,
+    due,
+    unknown: 'due' as const,
+  };
   const { costs, energyUnit } = completeRunning(file, pen, about, shared);
   const loan = pen.at('loan', 'loan');
   const vehicle: PresentVehicle = {
