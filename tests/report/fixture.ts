@@ -708,6 +708,7 @@ export const decision: Decision = {
     { month: 24, difference: toCents(d - 3900) },
   ],
   atLoanRate: { rate: 0.089, difference: toCents(d + 300) },
+  leases: [],
   payments: [
     {
       replacement: 0,

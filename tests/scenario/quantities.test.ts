@@ -138,7 +138,11 @@ describe('whose number it is', () => {
     const result = parse(FULL_FORM);
     expect('warnings' in result && result.warnings.map((warning) => warning.path)).toEqual([
       'work_needed.0.quote_ends',
+      'replacement.0.upkeep',
+      'replacement.1.upkeep',
+      'replacement.1.fuel.price',
       'replacement.2.fuel.economy',
+      'replacement.2.upkeep',
     ]);
   });
 });

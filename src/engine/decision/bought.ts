@@ -175,12 +175,12 @@ const leased = (
 ): Bought => {
   const contracts: Contract[] = around(offer, name, path, month, ctx);
   const buysAt = payment.afterwards === 'buy' ? month + payment.months : Number.POSITIVE_INFINITY;
-  const line: Line = {
+  const line = (what: string, reason: string): Line => ({
     category: 'lease',
-    what: `lease, ${name}`,
+    what: `${what}, ${name}`,
     path: `${path}.lease`,
-    reason: 'as the lease says',
-  };
+    reason,
+  });
   for (let start = month; start < ctx.horizon && start < buysAt; start += payment.months) {
     const end = Math.min(start + payment.months, ctx.horizon);
     // The first lease keeps its own charge for ending early; one that only follows it is prorated.

@@ -6,6 +6,7 @@ import { breakEvenOf, type DifferenceAt, nearestTip } from './breakEven.ts';
 import { breakEvenLine } from './breakEvenLine.ts';
 import { type Context, contextOf, EXPECTED } from './context.ts';
 import type { BreakEven, BreakEvenLine, Decision, LoanView, OptionResult, Swing } from './decision.ts';
+import { leaseView } from './leaseView.ts';
 import { loanView } from './loanView.ts';
 import { noticesOf } from './notices.ts';
 import { differenceOfPair, type Pair } from './pair.ts';
@@ -114,6 +115,7 @@ export const decide = (scenario: Scenario, version: string): Decision => {
     ? sensitivityOf(scenario, pair)
     : { breakEvens: [], swings: [], line: null };
   const payments = paymentsOf(plans, options, ctx);
+  const leases = inputs.replacement.flatMap((_, index) => leaseView(index, ctx) ?? []);
   const hourTips = sensitivity.breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour');
   return {
     version,
@@ -135,6 +137,7 @@ export const decide = (scenario: Scenario, version: string): Decision => {
       ? whatIfs(inputs, facts, pair, noteRateOf(payments, bestReplace))
       : { doubleHours: null, ifNotCured: null, shopFrom: [], atLoanRate: null }),
     payments,
+    leases,
     replaceLater,
     economicLife: presentEconomicLife(smooth),
     sunk: {
@@ -148,6 +151,6 @@ export const decide = (scenario: Scenario, version: string): Decision => {
     cautions: facts.jobs
       .filter((job) => job.dangers.length > 0)
       .map((job) => ({ job: job.name, dangers: job.dangers })),
-    notices: noticesOf(inputs, facts, bestKeep, bestReplace, payments),
+    notices: noticesOf({ inputs, facts, options, bestKeep, bestReplace, payments, leases }),
   };
 };

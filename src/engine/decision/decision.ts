@@ -2,6 +2,7 @@ import type { LedgerRow } from '../cashflow/ledger.ts';
 import type { ByReading } from '../cashflow/posting.ts';
 import type { Cents } from '../quantity/money.ts';
 import type { Danger, Facts, Quantity } from '../scenario/scenario.ts';
+import type { LeaseView } from './leaseView.ts';
 
 export type { LedgerRow } from '../cashflow/ledger.ts';
 export type { ByReading, Reading } from '../cashflow/posting.ts';
@@ -180,13 +181,14 @@ export interface Decision {
   readonly ownHourTips: number | null;
   /** With every own hour taking twice as long; null where the ways compared take none. */
   readonly doubleHours: Cents | null;
-  /** If the needed work does not cure it the first time; null without needed work or a way that mends it. */
+  /** If the needed work does not cure it the first time; null where that changes nothing between the two. */
   readonly ifNotCured: Cents | null;
   /** With a shop taking over all work from this month on. */
   readonly shopFrom: readonly { readonly month: number; readonly difference: Cents }[];
   /** At the loan's rate in place of what the money earns, where that is the higher; null where it is not. */
   readonly atLoanRate: { readonly rate: number; readonly difference: Cents } | null;
   readonly payments: readonly LoanView[];
+  readonly leases: readonly LeaseView[];
   readonly replaceLater: readonly ReplaceLater[];
   readonly economicLife: EconomicLife;
   readonly sunk: { readonly spent: Cents; readonly returns: Cents };

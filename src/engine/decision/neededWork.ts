@@ -12,7 +12,7 @@ export type Treatment = 'done' | 'patch' | 'wait';
 export type Treatments = readonly Treatment[];
 
 /** The month in which the proper work of a job is done; Infinity if never. */
-export const properlyDoneIn = (job: Job, treatment: Treatment): number => {
+const properlyDoneIn = (job: Job, treatment: Treatment): number => {
   if (treatment === 'done') return 0;
   if (treatment === 'patch') return job.patch?.months ?? 0;
   return job.canWait ?? Number.POSITIVE_INFINITY;

@@ -2,7 +2,7 @@ import { shopPriceOf } from '../cashflow/contracts/work.ts';
 import { toCents } from '../quantity/money.ts';
 import type { Inputs, Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
-import type { LoanView, Notice, OptionResult } from './decision.ts';
+import type { Decision, Notice } from './decision.ts';
 import { mayWait } from './neededWork.ts';
 
 type Draft = (Omit<Notice, 'cost'> & Partial<Pick<Notice, 'cost'>>) | false | null | undefined;
@@ -44,7 +44,10 @@ const safety = (inputs: Inputs, facts: Facts): Draft[] => {
         'It has failed its inspection: until it passes, it is of no use to anybody.',
       ),
     facts.structuralRust === 'found' &&
-      first('frame-rust', 'The frame is rusted through: that ends it, unless a qualified repair is quoted.'),
+      first(
+        'frame-rust',
+        'The frame is rusted through. That ends it, unless a qualified repair is quoted; whoever takes it must be told.',
+      ),
     facts.structuralRust === 'unknown' &&
       first(
         'frame-rust-unknown',
@@ -141,16 +144,56 @@ const noRepairs = (inputs: Inputs, facts: Facts): Draft[] => {
   ];
 };
 
-const money = (
-  inputs: Inputs,
-  facts: Facts,
-  bestKeep: OptionResult | null,
-  bestReplace: OptionResult | null,
-  payments: readonly LoanView[],
-): Draft[] => {
+/** A list of upkeep on one side and the average on the other are two ways of counting: that tilts the answer. */
+const upkeepOneSided = ({ inputs, facts, bestReplace }: Told): Draft => {
+  const deal = inputs.replacement[bestReplace?.replacement ?? -1];
+  if (!deal || inputs.vehicle.upkeep.length > 0 === deal.upkeep.length > 0) return null;
+  const name = facts.replacementNames[bestReplace?.replacement ?? -1] ?? deal.name;
+  const [listed, average] =
+    inputs.vehicle.upkeep.length > 0 ? [facts.vehicleName, name] : [name, facts.vehicleName];
+  return {
+    kind: 'upkeep-one-sided',
+    place: 'assumptions',
+    text: `Upkeep of the ${listed} is a list of jobs, that of the ${average} an average of everything: a list is easily shorter than life. Listing both, or neither, compares like with like.`,
+  };
+};
+
+/** Needs that nobody said a vehicle meets or fails. */
+const needsUnknown = ({ facts }: Told): Draft[] => {
+  const unknown = (name: string, offers: Readonly<Record<string, number | boolean>> | undefined): Draft => {
+    const missing = facts.needs.filter(({ what }) => offers?.[what] === undefined).map(({ what }) => what);
+    return (
+      missing.length > 0 && {
+        kind: 'needs-unknown',
+        place: 'assumptions',
+        text: `Nobody said whether the ${name} meets this need, so it counts as met: ${list(missing)}.`,
+      }
+    );
+  };
+  return [
+    unknown(facts.vehicleName, facts.offers.vehicle),
+    ...facts.replacementNames.map((name, i) => unknown(name, facts.offers.replacement[i])),
+  ];
+};
+
+const money = ({ inputs, facts, options, bestKeep, bestReplace, payments, leases }: Told): Draft[] => {
   const savings = inputs.household.savings;
   const short = savings === null ? [] : [bestKeep, bestReplace].filter((way) => way && way.savingsAfter < 0);
+  const without = options.find(({ side }) => side === 'without');
+  const others = [bestKeep, bestReplace].flatMap((way) => (way ? [way.netPresentCost.counted] : []));
   return [
+    without &&
+      without.netPresentCost.counted < Math.min(...others) && {
+        kind: 'without',
+        place: 'answer',
+        text: `Doing without a vehicle of one's own costs less than any way of having one, in today's money over the time looked at.`,
+        cost: without.netPresentCost.counted,
+      },
+    facts.private.includes('savings_for_this') && {
+      kind: 'savings-private',
+      place: 'answer',
+      text: 'Savings are kept private, so whether they cover the first day is left out of the figures.',
+    },
     ...short.map(
       (way): Draft =>
         way && {
@@ -175,7 +218,15 @@ const money = (
           text: `The loan for the ${loan.name} runs on beyond the time looked at; what is still owed then is counted, and so is what the vehicle would bring.`,
         },
     ),
-    inputs.replacement.some((deal) => deal.payment.kind === 'loan') && {
+    ...leases.map(
+      (lease): Draft =>
+        lease.cutShort && {
+          kind: 'lease-cut-short',
+          place: 'payment',
+          text: `Our look ends in the middle of a lease of the ${lease.name}. What ending it then would cost is not known here unless the scenario says so; what was paid at its start is counted in proportion.`,
+        },
+    ),
+    (payments.length > 0 || leases.length > 0) && {
       kind: 'insurance-quotes',
       place: 'change',
       text: 'A lender wants full cover until the debt is gone. Get two insurance quotes before signing; where the answer tips stands in the table.',
@@ -188,18 +239,22 @@ const money = (
   ];
 };
 
+/** What notices are read out of. */
+type Told = { readonly inputs: Inputs } & Pick<
+  Decision,
+  'facts' | 'options' | 'bestKeep' | 'bestReplace' | 'payments' | 'leases'
+>;
+
 /** Everything the page must say besides figures, each with the place where it matters. */
-export const noticesOf = (
-  inputs: Inputs,
-  facts: Facts,
-  bestKeep: OptionResult | null,
-  bestReplace: OptionResult | null,
-  payments: readonly LoanView[],
-): Notice[] =>
-  [
+export const noticesOf = (told: Told): Notice[] => {
+  const { inputs, facts } = told;
+  return [
     ...safety(inputs, facts),
     ...dates(inputs, facts),
     ...work(inputs, facts),
     ...noRepairs(inputs, facts),
-    ...money(inputs, facts, bestKeep, bestReplace, payments),
+    upkeepOneSided(told),
+    ...needsUnknown(told),
+    ...money(told),
   ].flatMap((draft) => (draft ? [{ cost: null, ...draft }] : []));
+};

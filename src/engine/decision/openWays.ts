@@ -1,4 +1,4 @@
-import type { Need } from '../scenario/scenario.ts';
+import type { Facts, Need } from '../scenario/scenario.ts';
 import type { Context } from './context.ts';
 
 /** Why a vehicle fails a need that holds within the horizon; null if it meets them all or nobody said. */
@@ -15,19 +15,22 @@ const failsNeed = (
     const enough = need.atLeast === true ? has !== false && has !== 0 : Number(has) >= need.atLeast;
     const since = need.fromMonth > 0 ? ` from month ${need.fromMonth}` : '';
     if (!enough) {
-      const wanted = need.atLeast === true ? need.what : `${need.what} ${need.atLeast}`;
-      return `it is needed for ${wanted}${since}, and it offers ${has === false ? 'none' : String(has)}`;
+      return need.atLeast === true
+        ? `${need.what} is needed${since}, and it has none`
+        : `${need.what} ${need.atLeast} is needed${since}, and it has ${has === false ? 'none' : String(has)}`;
     }
   }
   return null;
 };
 
+/** Its frame is rusted through, and no qualified repair of it has been quoted. */
+export const presentRotten = (facts: Facts): boolean =>
+  facts.structuralRust === 'found' && !facts.jobs.some((job) => job.dangers.includes('structure'));
+
 /** Why the present vehicle cannot be held from now to the end of month `until`; null if it can. */
 export const presentClosed = (until: number, ctx: Context): string | null => {
   const { facts } = ctx;
-  const structureQuoted = facts.jobs.some((job) => job.dangers.includes('structure'));
-  if (facts.structuralRust === 'found' && !structureQuoted)
-    return 'its frame is rusted through and no qualified repair has been quoted';
+  if (presentRotten(facts)) return 'its frame is rusted through and no qualified repair has been quoted';
   return failsNeed(facts.needs, facts.offers.vehicle, 0, until);
 };
 

@@ -6,6 +6,7 @@ import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
 import type { Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
 import type { Context } from './context.ts';
 import { doneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
+import { presentRotten } from './openWays.ts';
 import { runningCosts } from './runningCosts.ts';
 
 /** The channels by which the present vehicle can go on the day of the decision. */
@@ -39,6 +40,8 @@ const premium = (job: Job, ctx: Context): number => job.buyerPays * jobShopPrice
 export const offersToday = (ctx: Context): Offer[] => {
   const { sellsFor } = ctx.inputs.vehicle;
   const needsWork = ctx.inputs.workNeeded.length > 0;
+  // A frame rusted through cannot be sold as running, and what is known of it is told.
+  const rotten = presentRotten(ctx.facts);
   const offers: Offer[] = [];
   const add = (
     letGo: LetGo,
@@ -52,8 +55,12 @@ export const offersToday = (ctx: Context): Offer[] => {
   };
   if (needsWork) {
     add('as it stands', false, 'asItStands', 'as_it_stands', true);
-    add('private', true, 'running', 'running', true);
-    add('trade-in', true, 'tradeInMended', 'trade_in_mended', false);
+    if (!rotten) {
+      add('private', true, 'running', 'running', true);
+      add('trade-in', true, 'tradeInMended', 'trade_in_mended', false);
+    }
+  } else if (rotten) {
+    add('as it stands', false, 'asItStands', 'as_it_stands', true);
   } else {
     // With nothing to mend it stands as it runs.
     add('private', false, 'running', 'running', true);

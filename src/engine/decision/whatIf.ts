@@ -89,11 +89,14 @@ export const whatIfs = (
   noteRate: number | null,
 ): Pick<Decision, 'doubleHours' | 'ifNotCured' | 'shopFrom' | 'atLoanRate'> => {
   const at = (changed: Inputs): Cents => toCents(pairDifference(changed, facts, pair));
+  // Where both courses bear it alike (mended to be sold) it changes nothing, and nothing is said.
+  const plain = pairDifference(inputs, facts, pair);
+  const notCured = pairDifference(withNothingCured(inputs), facts, pair);
   const rate = dearerMoney(inputs, noteRate);
   const hasHours = inputs.workNeeded.some((job) => job.by === 'own' && job.hours > 0);
   return {
     doubleHours: hasHours ? at(withDoubleHours(inputs)) : null,
-    ifNotCured: inputs.workNeeded.length > 0 ? at(withNothingCured(inputs)) : null,
+    ifNotCured: Math.abs(notCured - plain) < 1 ? null : toCents(notCured),
     shopFrom: shopFrom(inputs, facts, pair),
     atLoanRate:
       rate === null

@@ -9,7 +9,7 @@ import type { Scenario } from './scenario.ts';
 import { findingsOf } from './schema/issues.ts';
 import { scenarioSchema } from './schema/scenario.ts';
 import { RUNNING } from './specs.ts';
-import type { Units } from './units.ts';
+import { significant, type Units } from './units.ts';
 
 /** What parsing a scenario needs from outside: the name to print, and the day it is (ISO). */
 export interface ParseContext {
@@ -60,6 +60,21 @@ const placed = (finding: Finding, locate: Locate): Problem => {
   };
 };
 
+/** Rates and shares are in percent: 0.074 was most likely meant as 7.4 %. */
+const smallRates = ({ quantities }: Scenario): Finding[] =>
+  quantities
+    .filter(
+      ({ unit, isDefault, value }) =>
+        !isDefault && (unit === 'share' || unit === 'rate a year') && value > 0 && value < 0.01,
+    )
+    .map(({ path, value }) => ({
+      kind: 'caution' as const,
+      path: path.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step)),
+      value: significant(value * 100, 6),
+      message: `${significant(value * 100, 6)} % is very little.`,
+      remedy: `Rates and shares are in percent. Did you mean ${significant(value * 10_000, 6)} %?`,
+    }));
+
 /** One problem for one place and kind: a rule and the schema may both see that something is missing. */
 const once = (findings: readonly Finding[]): Finding[] => {
   const seen = new Set<string>();
@@ -103,8 +118,7 @@ export const parseScenario = (text: string, context: ParseContext): Parsed => {
   const found = once([...shape, ...ruled.problems]);
   if (found.length > 0 || !shaped.success)
     return { problems: inOrder(found.map((finding) => placed(finding, locate))).slice(0, MOST_PROBLEMS) };
-  return {
-    scenario: completeScenario(shaped.data, units, date),
-    warnings: inOrder(once(ruled.warnings).map((finding) => placed(finding, locate))),
-  };
+  const scenario = completeScenario(shaped.data, units, date);
+  const warnings = [...ruled.warnings, ...smallRates(scenario)];
+  return { scenario, warnings: inOrder(once(warnings).map((finding) => placed(finding, locate))) };
 };

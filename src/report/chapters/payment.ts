@@ -1,9 +1,10 @@
-import type { LoanView } from '../../engine/decision/decision.ts';
+import type { Decision, LoanView } from '../../engine/decision/decision.ts';
 import { balanceChart } from '../charts/balance.ts';
 import { calendar, counted, ledgerCents, percent, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';
 import { noticesAt } from '../words/facts.ts';
+import { listed } from '../words/sentence.ts';
 import { block, type Chapter, notes, type Page, paragraphs, pick } from './page.ts';
 
 const rates = (loan: LoanView): string =>
@@ -83,6 +84,30 @@ const one = (page: Page, loan: LoanView): Html => {
   )}`;
 };
 
+const leased = ({ d, format }: Page, lease: Decision['leases'][number]): Html => {
+  const exact = (cents: number): string => format.money(cents / 100);
+  const parts = [
+    `${exact(lease.dueAtSigning)} due at signing`,
+    `${counted(lease.months, 'payment')} of ${exact(lease.payment)}`,
+    ...(lease.fees > 0 ? [`${exact(lease.fees)} in fees`] : []),
+    ...(lease.overDistance > 0 ? [`${exact(lease.overDistance)} for distance over the allowance`] : []),
+  ];
+  const r = `replacement.${lease.replacement}`;
+  return html`${block(
+    html`<p>The leased ${lease.name} takes ${exact(lease.payment)} a month for ${counted(lease.months, 'month')}, and ${exact(lease.total)} in all: ${listed(parts)}. Its lease interest is like a loan at ${percent(lease.rate)} a year. At the end nothing is owned unless it is bought.</p>`,
+    notes(
+      pick(
+        d,
+        `${r}.payment.startsFrom`,
+        `${r}.payment.residual`,
+        `${r}.payment.moneyFactor`,
+        `${r}.payment.distanceAYear`,
+      ),
+      format,
+    ),
+  )}`;
+};
+
 /** The payment: what it is, what it adds up to, and when one could not sell without paying in. */
 export const paymentChapter = (page: Page): Chapter => {
   const { d } = page;
@@ -94,8 +119,8 @@ export const paymentChapter = (page: Page): Chapter => {
     id: 'payment',
     question: 'What does the payment really cost?',
     body:
-      loans.length === 0
-        ? html`${block(html`<p>None of the ways brings a loan, so there is no payment to look into.</p>`, paragraphs(noticesAt(d, 'payment')))}`
-        : html`${loans.map((loan) => one(page, loan))}${block(paragraphs(noticesAt(d, 'payment')))}`,
+      loans.length + d.leases.length === 0
+        ? html`${block(html`<p>None of the ways brings a loan or a lease, so there is no payment to look into.</p>`, paragraphs(noticesAt(d, 'payment')))}`
+        : html`${loans.map((loan) => one(page, loan))}${d.leases.map((lease) => leased(page, lease))}${block(paragraphs(noticesAt(d, 'payment')))}`,
   };
 };

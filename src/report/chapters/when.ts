@@ -23,7 +23,7 @@ const laterFigure = (page: Page, later: ReplaceLater): Html => {
   const inside = later.best.month > 0 && later.best.month < d.horizon;
   return figure({
     id: `later-${later.replacement}`,
-    finding: `Changing over today comes to ${say(now)}, never to ${say(never)}${inside ? `, after ${counted(later.best.month, 'month')} to ${say(later.best.netPresentCost)}` : ''}.`,
+    finding: `Changing over today, the old one sold ${d.facts.jobs.length > 0 ? 'as it stands' : 'privately'}, comes to ${say(now)}, never to ${say(never)}${inside ? `, after ${counted(later.best.month, 'month')} to ${say(later.best.netPresentCost)}` : ''}.`,
     shows: `What it costs over ${span(d.horizon)}, in today's money, to keep it until a month and change over then. Today skips the work it needs; any later month pays for it.`,
     told: `A line from ${say(now)} for changing over today to ${say(never)} for never. ${bestWords(page, later)}`,
     chart: (look) =>
@@ -53,7 +53,10 @@ const lifeFigure = ({ d, format, figure }: Page): Html | null => {
   const life = d.economicLife;
   if (life.curve.length < 2) return null;
   const best = `${counted(life.best.months, 'month')}: ${format.round(life.best.averageCost)} a month`;
-  const still = life.best.months >= (life.curve.at(-1)?.months ?? 0);
+  const costs = life.curve.map((p) => p.averageCost);
+  const falls = costs.every((c, i) => i === 0 || c <= (costs[i - 1] as number));
+  const rises = costs.every((c, i) => i === 0 || c >= (costs[i - 1] as number));
+  const still = falls && costs.length > 1;
   const finding = still
     ? `Owning the ${life.name} gets cheaper a month the longer it stays, as far as we look.`
     : `Owning the ${life.name} costs least a month when it stays ${counted(life.best.months, 'month')}.`;
@@ -62,7 +65,7 @@ const lifeFigure = ({ d, format, figure }: Page): Html | null => {
     finding,
     shows:
       'Average cost of owning it, a month, by how many months it stays; what it would bring today is charged at the start.',
-    told: `A falling line${still ? '' : ' that rises again'}; its least is ${best}.`,
+    told: `A ${falls ? 'falling' : rises ? 'rising' : 'falling and rising'} line; its least is ${best}.`,
     chart: (look) => economicLifeChart(life.curve, { best }, look),
     table: table({
       caption: `Average cost of owning: ${life.name}`,

@@ -85,7 +85,9 @@ const settling = (d: Decision, format: Formats): string => {
 };
 
 const onlyWay = (d: Decision, option: OptionResult, what: string, format: Formats): Sentence => [
-  `${capital(what)} is the only way open: it costs `,
+  d.options.some(({ side }) => side === 'without')
+    ? `${capital(what)} is the only way open that has a vehicle in it: it costs `
+    : `${capital(what)} is the only way open: it costs `,
   strong(`about ${costOf(d, option, format)}`),
   ` over ${span(d.horizon)}, in today's money (${format.round(units(option.equivalentMonthlyCost.counted))} a month).`,
 ];

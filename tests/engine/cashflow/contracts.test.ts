@@ -13,6 +13,7 @@ import type { Contract, Line } from '../../../src/engine/cashflow/posting.ts';
 import { monthlySink } from '../../../src/engine/cashflow/sinks.ts';
 
 const line: Line = { category: 'lease', what: 'a test', path: 'nowhere', reason: 'to see' };
+const leaseLine = (): Line => line;
 const flowsOf = (contract: Contract, horizon: number): number[] => {
   const sink = monthlySink(horizon);
   contract(sink);
@@ -137,17 +138,17 @@ describe('a lease', () => {
   });
 
   it('runs its term: signing, payments, and on leaving either the fees or the purchase', () => {
-    const left = flowsOf(lease(line, terms, 0, 36, 1000, false), 36);
+    const left = flowsOf(lease(leaseLine, terms, 0, 36, 1000, false), 36);
     expect(left[0]).toBe(2600);
     expect(left[36]).toBeCloseTo(leasePayment(terms) + 350, 9);
-    const kept = flowsOf(lease(line, terms, 0, 36, 1000, true), 36);
+    const kept = flowsOf(lease(leaseLine, terms, 0, 36, 1000, true), 36);
     expect(kept[36]).toBeCloseTo(leasePayment(terms) + 14250, 9);
   });
 
   it('broken off by the horizon is charged what is given, or else prorated', () => {
-    const prorated = flowsOf(lease(line, terms, 0, 18, 1000, false), 18);
+    const prorated = flowsOf(lease(leaseLine, terms, 0, 18, 1000, false), 18);
     expect(prorated[18]).toBeCloseTo(leasePayment(terms) + 175 - 1300, 9);
-    const charged = flowsOf(lease(line, { ...terms, earlyTermination: 1500 }, 0, 18, 1000, false), 18);
+    const charged = flowsOf(lease(leaseLine, { ...terms, earlyTermination: 1500 }, 0, 18, 1000, false), 18);
     expect(charged[18]).toBeCloseTo(leasePayment(terms) + 350 + 1500, 9);
   });
 });

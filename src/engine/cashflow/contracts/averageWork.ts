@@ -29,6 +29,7 @@ export const averageWork =
   ): Contract =>
   (sink) => {
     const labour = atHome.share * (1 - atHome.partsShare);
+    const own = { ...line, what: `${line.what}: own hours` };
     const last = to - start;
     for (let first = free + 1; first <= last; first = 12 * (yearOf(first) + 1) + 1) {
       const until = Math.min(last, 12 * (yearOf(first) + 1));
@@ -39,7 +40,7 @@ export const averageWork =
       sink.series(line, from, end, prices.parts, cash, cash, shop);
       const hours = prices.shopHour > 0 ? (shop * labour) / prices.shopHour : 0;
       if (hours === 0) continue;
-      if (prices.ownHour !== 0) sink.series(line, from, end, prices.ownTime, hours * prices.ownHour, 0, 0);
-      for (let m = from; m <= end; m++) sink.time(line, m, hours);
+      if (prices.ownHour !== 0) sink.series(own, from, end, prices.ownTime, hours * prices.ownHour, 0, 0);
+      for (let m = from; m <= end; m++) sink.time(prices.ownHour !== 0 ? own : line, m, hours);
     }
   };

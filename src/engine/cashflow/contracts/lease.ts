@@ -1,4 +1,5 @@
-import { type Contract, type Line, postMoney } from '../posting.ts';
+import { priceLevels } from '../levels.ts';
+import { type Contract, type Line, postMoney, postMoneySeries } from '../posting.ts';
 
 /** The terms of one lease, in currency units at the prices of the month it starts. */
 export interface LeaseTerms {
@@ -43,7 +44,7 @@ export const overDistanceCharge = (terms: LeaseTerms, distanceAMonth: number, mo
  */
 export const lease =
   (
-    line: Line,
+    line: (what: string, reason: string) => Line,
     terms: LeaseTerms,
     start: number,
     end: number,
@@ -53,14 +54,24 @@ export const lease =
   (sink) => {
     const used = end - start;
     const whole = used >= terms.months;
-    const prorated = whole || terms.earlyTermination !== null ? 1 : used / terms.months;
-    postMoney(sink, line, start, terms.dueAtSigning + terms.acquisitionFee);
-    const payment = leasePayment(terms);
-    for (let m = start + 1; m <= end; m++) postMoney(sink, line, m, payment);
-    const unused = (1 - prorated) * (terms.dueAtSigning + terms.acquisitionFee);
-    const leaving = buys
-      ? terms.residual + terms.purchaseFee
-      : overDistanceCharge(terms, distanceAMonth, used) + terms.dispositionFee * prorated;
-    const broken = whole ? 0 : (terms.earlyTermination ?? 0);
-    postMoney(sink, line, end, leaving + broken - unused);
+    const unused = whole || terms.earlyTermination !== null ? 0 : 1 - used / terms.months;
+    const post = (what: string, reason: string, month: number, amount: number): void => {
+      if (amount !== 0) postMoney(sink, line(what, reason), month, amount);
+    };
+    const signing = terms.dueAtSigning + terms.acquisitionFee;
+    post('due at signing', 'what it takes to start, fee included', start, signing);
+    const payment = line('lease payment', 'depreciation, rental charge and tax, every month');
+    postMoneySeries(sink, payment, start + 1, end, priceLevels(0, end), leasePayment(terms));
+    post(
+      'rest of the signing money',
+      'our look ends before the lease: its unused part is credited',
+      end,
+      -unused * signing,
+    );
+    if (!whole) post('ended early', 'charge for ending before its term', end, terms.earlyTermination ?? 0);
+    if (buys)
+      return post('bought at the end', 'residual and purchase fee', end, terms.residual + terms.purchaseFee);
+    const over = overDistanceCharge(terms, distanceAMonth, used);
+    post('distance over the allowance', 'charged when it goes back', end, over);
+    post('handing it back', 'disposition fee', end, terms.dispositionFee * (1 - unused));
   };

@@ -71,7 +71,8 @@ export const keepWays = (ctx: Context): Ways => {
       label: 'Patch it and keep it',
       why: 'the only patch is on a job of safety, and patched is not done',
     });
-  if (left.includes('wait')) add('keep/left', 'Keep it, and leave what can wait', 'left', left);
+  const waiting = workNeeded.filter((_, i) => left[i] === 'wait').map((job) => job.name);
+  if (waiting.length > 0) add('keep/left', `Keep it, and leave for now: ${waiting.join(', ')}`, 'left', left);
   else if (workNeeded.length > 0)
     closed.push({
       id: 'keep/left',

@@ -21,6 +21,19 @@ export const distanceGiven = (raw: Raw): Finding[] => {
   return [];
 };
 
+/** Nobody wrote how far they drive: the table's figure is used, and that is worth a word. */
+export const distanceUsual = (raw: Raw): Finding[] =>
+  raw.has(['miles_a_year']) || raw.has(['km_a_year'])
+    ? []
+    : [
+        {
+          kind: 'caution',
+          path: ['miles_a_year'],
+          message: 'The distance a year is not given; what vehicles of its age are driven stands in.',
+          remedy: 'Write "miles_a_year:" or "km_a_year:"; much hangs on it.',
+        },
+      ];
+
 /** The public tables are in dollars: another currency needs its rate. */
 export const currencyGiven = (raw: Raw): Finding[] => {
   const written = raw.at(['currency']);

@@ -1,5 +1,12 @@
 import { DEFAULTS } from '../defaults.ts';
-import { currencyGiven, distanceGiven, earnsMoreThanLoan, privateWords, twoWayKnown } from './household.ts';
+import {
+  currencyGiven,
+  distanceGiven,
+  distanceUsual,
+  earnsMoreThanLoan,
+  privateWords,
+  twoWayKnown,
+} from './household.ts';
 import type { Raw, Verdict } from './raw.ts';
 import {
   leaseDistance,
@@ -14,10 +21,12 @@ import {
 import {
   componentShares,
   distanceKeys,
+  energyUnitsAlike,
   fuelFits,
   fuelOnBothSides,
   salePrices,
   someRepairs,
+  upkeepOnBothSides,
   valueTable,
   yearKnown,
 } from './vehicle.ts';
@@ -58,7 +67,16 @@ export const applyRules = (raw: Raw): Verdict => {
     warnings: [
       ...sale.warnings,
       ...qualified.warnings,
-      ...[earnsMoreThanLoan, fuelOnBothSides, someRepairs, datesPast, longLoan].flatMap((rule) => rule(raw)),
+      ...[
+        distanceUsual,
+        earnsMoreThanLoan,
+        fuelOnBothSides,
+        upkeepOnBothSides,
+        energyUnitsAlike,
+        someRepairs,
+        datesPast,
+        longLoan,
+      ].flatMap((rule) => rule(raw)),
     ],
   };
 };

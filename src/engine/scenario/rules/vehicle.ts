@@ -209,6 +209,49 @@ export const fuelOnBothSides = (raw: Raw): Finding[] => {
   });
 };
 
+/** A list of jobs on one side and the average of everything on the other are two ways of counting. */
+export const upkeepOnBothSides = (raw: Raw): Finding[] => {
+  const vehicles = vehiclesOf(raw);
+  const listed = vehicles.map((at) => raw.has([...at, 'upkeep']));
+  if (!listed.includes(true)) return [];
+  return vehicles.flatMap((at, i): Finding[] =>
+    listed[i]
+      ? []
+      : [
+          {
+            kind: 'caution',
+            path: [...at, 'upkeep'],
+            message:
+              'Its upkeep counts at the average of everything, while another vehicle has a list of jobs.',
+            remedy: 'Write "upkeep:" for each vehicle, or for none.',
+          },
+        ],
+  );
+};
+
+/** Prices of energy in different units beside each other: a price without its unit may belong to the other one. */
+export const energyUnitsAlike = (raw: Raw): Finding[] => {
+  const units = vehiclesOf(raw).map((at) => String(raw.at([...at, 'fuel', 'economy']) ?? ''));
+  const litres = units.some((text) => /l\s*\/\s*100|km\s*\/\s*l/i.test(text));
+  const gallons = units.some((text) => /mpg/i.test(text));
+  if (!litres || !gallons) return [];
+  return vehiclesOf(raw).flatMap((at): Finding[] => {
+    const path = [...at, 'fuel', 'price'];
+    const price = raw.at(path);
+    if (typeof price !== 'number') return [];
+    return [
+      {
+        kind: 'caution',
+        path,
+        value: price,
+        message:
+          'One vehicle counts in gallons and another in litres, and this price does not say which it is for.',
+        remedy: 'Write "3.40 per gallon" or "0.90 per litre".',
+      },
+    ];
+  });
+};
+
 /** An old vehicle of which no repairs are expected makes keeping it look free. */
 export const someRepairs = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((at): Finding[] => {
