@@ -27,6 +27,7 @@ export const answerLines = (decision: Decision): string[] => {
     verdictText(d, format),
     d.bestKeep && wayLine(d, d.bestKeep, format),
     d.bestReplace && wayLine(d, d.bestReplace, format),
+    ...d.options.filter(({ side }) => side === 'without').map((way) => wayLine(d, way, format)),
     ...(d.verdict.kind === 'none' ? d.closed.map((c) => `${c.label}: not open, because ${c.why}.`) : []),
     tipSentence(d, format),
     d.difference && decidingSentence(d),

@@ -32,6 +32,7 @@ const waysTable = (page: Page, options: readonly OptionResult[], caption: string
   return table({
     caption,
     kind: 'ways',
+    stacks: true,
     head,
     rows: options.map((o): Cell[] => [
       html`${key(o.side)}${o.label}`,

@@ -84,13 +84,16 @@ const settling = (d: Decision, format: Formats): string => {
   return ` What would settle it: ${first.quantity.label}. It tips at ${tipAt(first.quantity, root.at, format)}; today's ${format.quantity(first.quantity)} is nobody's quote.`;
 };
 
-const onlyWay = (d: Decision, option: OptionResult, what: string, format: Formats): Sentence => [
-  d.options.some(({ side }) => side === 'without')
-    ? `${capital(what)} is the only way open that has a vehicle in it: it costs `
-    : `${capital(what)} is the only way open: it costs `,
-  strong(`about ${costOf(d, option, format)}`),
-  ` over ${span(d.horizon)}, in today's money (${format.round(units(option.equivalentMonthlyCost.counted))} a month).`,
-];
+const onlyWay = (d: Decision, option: OptionResult, what: string, format: Formats): Sentence => {
+  const without = d.options.find(({ side }) => side === 'without');
+  const alone = without ? 'is the only way open that has a vehicle in it' : 'is the only way open';
+  return [
+    `${capital(what)} ${alone}: it costs `,
+    strong(`about ${costOf(d, option, format)}`),
+    ` over ${span(d.horizon)}, in today's money (${format.round(units(option.equivalentMonthlyCost.counted))} a month).`,
+    without ? ` Doing without one costs about ${costOf(d, without, format)}.` : '',
+  ];
+};
 
 /** The answer in one sentence, or two. */
 export const verdictSentence = (d: Decision, format: Formats): Sentence => {

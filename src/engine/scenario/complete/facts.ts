@@ -68,7 +68,7 @@ export const completeFacts = (
   const [vehicleStated, ...replacementStated] = found.energyStated;
   const names = replacements.map((one) => one.what);
   return {
-    title: file.title ?? `${vehicle.what} or ${names.join(' or ')}`,
+    title: file.title ?? `${vehicle.what} or ${names.length > 0 ? names.join(' or ') : 'none'}`,
     date,
     note: file.note ?? '',
     invented: file.invented ?? false,

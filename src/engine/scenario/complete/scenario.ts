@@ -40,7 +40,7 @@ const twoWayKeys = (paths: Sparse['two_way'], quantities: readonly Quantity[]): 
 
 /** One replacement or several, always as a list. */
 const replacementsOf = (file: Sparse): readonly SparseReplacement[] =>
-  Array.isArray(file.replacement) ? file.replacement : [file.replacement];
+  Array.isArray(file.replacement) ? file.replacement : file.replacement ? [file.replacement] : [];
 
 /**
  * A sparse file made complete: every number from the file or from defaults.ts, each noted as a quantity. The file has

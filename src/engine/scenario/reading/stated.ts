@@ -29,7 +29,8 @@ const fraction = (percent: number): number => Number((percent / 100).toPrecision
 export const rangeWords = (spec: Spec, units: Units): string => {
   const { min, max } = limits(spec, units);
   if (isFraction(spec)) return `${min * 100} to ${max * 100} %`;
-  const unit = spec.unit.startsWith('distance') ? ` ${units.distance}` : '';
+  const plain = ['months', 'weeks', 'days', 'years', 'hours'].includes(spec.unit) ? ` ${spec.unit}` : '';
+  const unit = spec.unit.startsWith('distance') ? ` ${units.distance}` : plain;
   return `${min} to ${max}${unit}`;
 };
 

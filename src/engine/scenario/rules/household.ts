@@ -34,6 +34,19 @@ export const distanceUsual = (raw: Raw): Finding[] =>
         },
       ];
 
+/** Something to compare with: another vehicle, or doing without one. */
+export const somethingElse = (raw: Raw): Finding[] =>
+  raw.has(['replacement']) || raw.has(['doing_without'])
+    ? []
+    : [
+        {
+          kind: 'missing',
+          path: ['replacement'],
+          message: 'There is nothing to compare with.',
+          remedy: 'Write "replacement:" for another vehicle, or "doing_without:" for none.',
+        },
+      ];
+
 /** The public tables are in dollars: another currency needs its rate. */
 export const currencyGiven = (raw: Raw): Finding[] => {
   const written = raw.at(['currency']);

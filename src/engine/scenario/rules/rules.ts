@@ -5,6 +5,7 @@ import {
   distanceUsual,
   earnsMoreThanLoan,
   privateWords,
+  somethingElse,
   twoWayKnown,
 } from './household.ts';
 import type { Raw, Verdict } from './raw.ts';
@@ -47,6 +48,7 @@ export const applyRules = (raw: Raw): Verdict => {
   return {
     problems: [
       ...[
+        somethingElse,
         distanceGiven,
         currencyGiven,
         privateWords,

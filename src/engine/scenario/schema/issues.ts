@@ -15,7 +15,8 @@ const unknownKey = (schema: unknown, parent: Path, key: string): Finding => {
   const keys = keysAt(schema, parent);
   const near = nearest(key, keys);
   const split = /^\d{3}(\.\d+)?$/.test(key);
-  const listed = keys.length <= 24 ? `Keys here: ${keys.join(', ')}.` : 'The schema lists the keys.';
+  const listed = `Keys here: ${keys.join(', ')}.`;
+  const comma = parent.length > 0 && /\s/.test(key);
   return {
     kind: 'unknown key',
     path: [...parent, key],
@@ -24,7 +25,9 @@ const unknownKey = (schema: unknown, parent: Path, key: string): Finding => {
       ? 'Within braces a comma ends the entry: write thousands without it.'
       : near
         ? `Did you mean "${near}"?`
-        : listed,
+        : comma
+          ? `${listed} Within braces a comma ends the entry: a text that holds one goes in quotation marks, a number has a decimal point.`
+          : listed,
   };
 };
 

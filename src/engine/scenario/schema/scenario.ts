@@ -41,7 +41,7 @@ export const scenarioSchema = (units: Units) =>
       vehicle: vehicleSchema(units),
       work_needed: maybe(list(jobSchema(units))),
       already_spent: maybe(alreadySpentSchema(units, WORK.spent)),
-      replacement: replacementSchema(units),
+      replacement: z.optional(replacementSchema(units)),
       doing_without: maybe(doingWithoutSchema(units)),
       needs: maybe(
         record(
@@ -58,7 +58,7 @@ export const scenarioSchema = (units: Units) =>
 /** A file that passed the schema: quantities are `Stated`, nothing is filled in yet. */
 export type Sparse = z.output<ReturnType<typeof scenarioSchema>>;
 export type SparseVehicle = Sparse['vehicle'];
-export type SparseReplacement = Exclude<Sparse['replacement'], readonly unknown[]>;
+export type SparseReplacement = Exclude<Sparse['replacement'], readonly unknown[] | undefined>;
 /** What any vehicle of the comparison says. */
 export type SparseRunning = z.output<z.ZodMiniObject<ReturnType<typeof runningShape>, z.core.$strict>>;
 export type SparseJob = NonNullable<Sparse['work_needed']>[number];
