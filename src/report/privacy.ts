@@ -28,7 +28,9 @@ const substitutes = (facts: Facts): readonly (readonly [string, string])[] => {
     ['household.mechanic', facts.mechanic, 'whoever does the work'],
     ['household.partner', facts.partner, 'whoever shares the money'],
     ['vehicle.what', facts.vehicleName, 'present vehicle'],
-    ...facts.replacementNames.map((name, i) => ['replacement.what', name, `replacement ${i + 1}`] as const),
+    ...facts.replacementNames.map(
+      (name, i) => ['replacement.what', name, i === 0 ? 'other vehicle' : `other vehicle ${i + 1}`] as const,
+    ),
     ...facts.jobs.map((job, i) => ['work_needed.job', job.name, `job ${i + 1}`] as const),
     ...facts.notMoney.map((text) => ['not_money', text, ''] as const),
     ['title', facts.title, 'Mend it, or hand it on?'],

@@ -33,6 +33,7 @@ const threeNumbers = ({ d, format }: Page): Html => {
   const left = savingsShown(d)
     ? html`<div><dt>Savings left the day after</dt>${each((o) => savingsWords(o.savingsAfter, format))}</div>`
     : html`<div><dt>Cash on the day</dt>${each((o) => cashWords(o.cashOnTheDay, format))}</div>`;
+  if (!d.bestKeep && !d.bestReplace) return html``;
   const who = d.verdict.cheaper === 'keep' ? 'if kept' : 'if handed on';
   const less = d.difference
     ? html`<div><dt>How much less</dt><dd class="big">${howMuchLess(d, format)}</dd><dd><span>${who}, over ${span(d.horizon)}</span></dd></div>

@@ -170,7 +170,7 @@ export const changeChapter = (page: Page): Chapter => {
     question: 'What would change the answer?',
     body: d.difference
       ? html`${block(
-          html`<p>${nearest ? `Nearest to tipping it is ${tipWords(nearest, format)}.` : 'No single number tips it anywhere in its range.'} ${decidingSentence(d)}</p>`,
+          html`<p>${nearest ? `Nearest to tipping it is ${tipWords(nearest, format)}.` : 'No single number tips it anywhere in its range.'} ${decidingSentence(d)}${d.verdict.deciding.count > 0 && ' A number decides if the answer tips within half of its value.'}</p>`,
           notes(
             near.slice(0, 3).map((b) => b.quantity),
             format,

@@ -111,6 +111,7 @@ export const comparedChapter = (page: Page): Chapter => {
       ),
       best ? waysFigure(page, options) : null,
     )}${best ? html`<div class="full">${waysTable(page, options, 'All open ways, cheapest first')}</div>` : ''}${block(
+      best ? html`<p>A weekend is twelve own hours.</p>` : null,
       lettingGo(page, options),
       d.closed.length === 0
         ? null

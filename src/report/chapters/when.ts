@@ -90,7 +90,7 @@ export const whenChapter = (page: Page): Chapter => {
     id: 'when',
     question: 'When would be the time to let it go?',
     body: html`${block(
-      html`<p>${first ? bestWords(page, first) : 'There is nothing to change over to, so the only question is how long to keep it.'} ${others.map((o) => `${bestWords(page, o)} `)}</p>`,
+      html`<p>${first ? bestWords(page, first) : d.bestKeep ? 'There is nothing to change over to, so the only question is how long to keep it.' : 'It cannot be kept, and there is nothing to change over to.'} ${others.map((o) => `${bestWords(page, o)} `)}</p>`,
       notes(
         pick(
           d,
