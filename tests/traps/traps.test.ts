@@ -212,6 +212,79 @@ describe('money', () => {
   });
 });
 
+describe('what only looks comparable', () => {
+  it('upkeep listed on one side and averaged on the other is told', () => {
+    const one = { job: 'oil', every: 5000, last_done: 170000, parts: 40, hours: 1, shop_price: 95 };
+    const listed = (both: boolean) =>
+      kinds(
+        decisionOf((file) => {
+          file.vehicle.upkeep = [one];
+          if (both) file.replacement.upkeep = [{ ...one, last_done: 37000 }];
+        }),
+      );
+    expect(listed(false)).toContain('upkeep-one-sided');
+    expect(listed(true)).not.toContain('upkeep-one-sided');
+    expect(usual.notices.map(({ kind }) => kind)).not.toContain('upkeep-one-sided');
+  });
+  it('a need that nobody can check is said to count as met', () => {
+    const decision = decisionOf((file) => {
+      file.needs = { towing: 1500 };
+      Object.assign(file.vehicle, { towing: 1800 });
+    });
+    const said = decision.notices.filter(({ kind }) => kind === 'needs-unknown');
+    expect(said.map(({ text }) => text).join()).toMatch(/2021 hatchback.*towing/);
+    expect(said).toHaveLength(1);
+  });
+  it('a frame rusted through is not sold as running', () => {
+    const decision = decisionOf((file) => Object.assign(file.vehicle, { structural_rust: 'found' }));
+    expect(new Set(decision.options.map(({ work }) => work))).toEqual(new Set(['skipped']));
+    expect(decision.options.some(({ letGo }) => letGo === 'private')).toBe(false);
+  });
+  it('a lease that our look cuts short is said, its parts traceable, its payment shown', () => {
+    const decision = decisionOf((file) => {
+      const { loan, down_payment, price_with_all_fees, ...rest } = file.replacement;
+      Object.assign(file, {
+        replacement: {
+          ...rest,
+          what: '2027 hatchback',
+          odometer: 0,
+          lease: {
+            starts_from: 24000,
+            residual: 13000,
+            money_factor: 0.0021,
+            months: 36,
+            due_at_signing: 2000,
+            miles_a_year: 10000,
+            over_a_mile: 0.2,
+          },
+        },
+      });
+    });
+    expect(kinds(decision)).toContain('lease-cut-short');
+    const [lease] = decision.leases;
+    expect(lease?.payment).toBe(Math.round(((22000 - 13000) / 36 + 35000 * 0.0021) * 100));
+    const parts = decision.bestReplace?.ledger.filter(({ category }) => category === 'lease') ?? [];
+    expect(new Set(parts.map(({ what }) => what.split(',')[0]))).toEqual(
+      new Set(['due at signing', 'lease payment', 'rest of the signing money']),
+    );
+  });
+  it('doing without one is set beside the ways of having one, and said where it is cheaper', () => {
+    const decision = decisionOf((file) => {
+      file.doing_without = { a_day: 4, days_a_month: 6 };
+    });
+    expect(decision.notices.find(({ kind }) => kind === 'without')?.cost).toBe(
+      decision.options.find(({ side }) => side === 'without')?.netPresentCost.counted,
+    );
+    expect(problemsOf((file) => Reflect.deleteProperty(file, 'replacement'))).not.toEqual([]);
+    const alone = decisionOf((file) => {
+      Reflect.deleteProperty(file, 'replacement');
+      file.doing_without = { a_day: 4, days_a_month: 6 };
+    });
+    expect(alone.verdict.kind).toBe('keepOnly');
+    expect(alone.options.map(({ id }) => id)).toContain('without');
+  });
+});
+
 describe('needs, words, ties', () => {
   it('a need that fails closes the way, from its date', () => {
     const needing = (from?: number) =>

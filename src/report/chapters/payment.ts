@@ -62,7 +62,7 @@ const one = (page: Page, loan: LoanView): Html => {
       loan.owedAtHorizon > 0
         ? `On the last day of ${span(d.horizon)}, ${exact(loan.owedAtHorizon)} is still owed.`
         : ''
-    }</p>`,
+    } Paid off early, it is settled by what is still owed that month.</p>`,
     choice
       ? html`<p>The maker's low rate comes to ${exact(choice.lowRate)} in today's money, the rebate with this loan to ${exact(choice.rebate)}: ${choice.lowRate < choice.rebate ? 'the low rate costs less' : 'the rebate costs less'}.</p>`
       : null,
