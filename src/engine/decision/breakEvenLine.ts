@@ -4,7 +4,7 @@ import type { BreakEvenLine } from './decision.ts';
 
 const POINTS = 25;
 /** Scan points along y for each x: the line is drawn, not solved for its last digit. */
-const SCAN = 40;
+const SCAN = 24;
 
 /**
  * The line on which both courses cost the same, over two inputs: x runs from half to one and a half times today's

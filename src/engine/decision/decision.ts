@@ -6,6 +6,7 @@ import type { LeaseView } from './leaseView.ts';
 
 export type { LedgerRow } from '../cashflow/ledger.ts';
 export type { ByReading, Reading } from '../cashflow/posting.ts';
+export type { LeaseView } from './leaseView.ts';
 
 /** Keep side, replace side, or neither: replacing later and doing without have results of their own. */
 export type Side = 'keep' | 'replace' | 'later' | 'without';

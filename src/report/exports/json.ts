@@ -2,6 +2,7 @@ import type {
   BreakEven,
   ByReading,
   Decision,
+  LeaseView,
   LoanView,
   OptionResult,
   Swing,
@@ -89,6 +90,15 @@ const payment = (p: LoanView) => ({
   },
 });
 
+const lease = (l: LeaseView) => ({
+  ...l,
+  payment: centsText(l.payment),
+  dueAtSigning: centsText(l.dueAtSigning),
+  fees: centsText(l.fees),
+  overDistance: centsText(l.overDistance),
+  total: centsText(l.total),
+});
+
 /**
  * The whole decision as plain data, in the field's terms. `difference` is the cheapest replacement's net present cost
  * less the cheapest keep's (positive: keeping is cheaper), null where a side has no open way; `crossing` is the month
@@ -122,8 +132,22 @@ export const decisionJson = (decision: Decision) => {
     breakEvens: d.breakEvens.map(breakEven),
     swings: d.swings.map(swing),
     ownHourTips: d.ownHourTips,
+    // The difference again, under what such a tool is most often wrong about.
     doubleHours: d.doubleHours === null ? null : centsText(d.doubleHours),
+    ifNotCured: d.ifNotCured === null ? null : centsText(d.ifNotCured),
+    shopFrom: d.shopFrom.map((from) => ({ month: from.month, difference: centsText(from.difference) })),
+    atLoanRate: d.atLoanRate && {
+      rate: d.atLoanRate.rate,
+      difference: centsText(d.atLoanRate.difference),
+    },
+    breakEvenLine: d.breakEvenLine && {
+      x: d.breakEvenLine.x.key,
+      y: d.breakEvenLine.y.key,
+      points: d.breakEvenLine.points,
+      keepIs: d.breakEvenLine.keepIs,
+    },
     payments: d.payments.map(payment),
+    leases: d.leases.map(lease),
     replaceLater: d.replaceLater.map((r) => ({
       replacement: r.replacement,
       name: r.name,
@@ -136,7 +160,7 @@ export const decisionJson = (decision: Decision) => {
       averageCost: amount(d.economicLife.best.averageCost),
     },
     sunk: { spent: centsText(d.sunk.spent), returns: centsText(d.sunk.returns) },
-    notices: d.notices,
+    notices: d.notices.map((n) => ({ ...n, cost: n.cost === null ? null : centsText(n.cost) })),
     cautions: d.cautions,
     notMoney: d.facts.notMoney,
     quantities: d.quantities.map(quantity),

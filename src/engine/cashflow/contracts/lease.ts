@@ -1,25 +1,9 @@
+import type { Lease } from '../../scenario/inputs.ts';
 import { priceLevels } from '../levels.ts';
 import { type Contract, type Line, postMoney, postMoneySeries } from '../posting.ts';
 
 /** The terms of one lease, in currency units at the prices of the month it starts. */
-export interface LeaseTerms {
-  /** Capitalised cost. */
-  readonly startsFrom: number;
-  readonly residual: number;
-  /** Monthly rental charge per unit of (capitalised cost + residual). */
-  readonly moneyFactor: number;
-  readonly months: number;
-  readonly dueAtSigning: number;
-  readonly distanceAYear: number;
-  /** Charge for each unit of distance over the allowance. */
-  readonly overDistance: number;
-  readonly acquisitionFee: number;
-  readonly dispositionFee: number;
-  readonly taxOnPayment: number;
-  readonly purchaseFee: number;
-  /** Null: what is left of a lease broken off is prorated. */
-  readonly earlyTermination: number | null;
-}
+export type LeaseTerms = Omit<Lease, 'afterwards'>;
 
 /**
  * The monthly payment with its tax: depreciation (adjusted capitalised cost - residual)/n plus rental charge

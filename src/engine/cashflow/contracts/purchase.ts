@@ -1,14 +1,6 @@
+import type { Fee } from '../../scenario/inputs.ts';
 import type { Category, Contract, Line } from '../posting.ts';
 import { postMoney } from '../posting.ts';
-
-/** A fee or an add-on of a purchase, in currency units. */
-export interface Extra {
-  readonly name: string;
-  readonly amount: number;
-  /** Paid out of the loan rather than in cash on the day. */
-  readonly financed: boolean;
-  readonly financeCharge: boolean;
-}
 
 /** The terms of buying a vehicle, in currency units at the prices of the month it is bought. */
 export interface PurchaseTerms {
@@ -16,7 +8,7 @@ export interface PurchaseTerms {
   readonly salesTax: number;
   readonly tradeInLowersTax: boolean;
   readonly rebate: number;
-  readonly extras: readonly Extra[];
+  readonly extras: readonly Fee[];
   /** Given for the present vehicle against this purchase; 0 when it goes another way. Posted by the sale, not here. */
   readonly tradeIn: number;
   /** Of a present loan's payoff, what is rolled into the new loan. */
@@ -42,7 +34,7 @@ export const purchaseFigures = (terms: PurchaseTerms): PurchaseFigures => {
   const taxed = terms.tradeInLowersTax ? Math.max(0, terms.price - terms.tradeIn) : terms.price;
   const tax = terms.salesTax * taxed;
   const financed = terms.extras.filter((e) => e.financed);
-  const sum = (extras: readonly Extra[]): number => extras.reduce((total, e) => total + e.amount, 0);
+  const sum = (extras: readonly Fee[]): number => extras.reduce((total, e) => total + e.amount, 0);
   const advance = terms.loan
     ? terms.price +
       tax +

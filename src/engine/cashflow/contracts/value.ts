@@ -1,10 +1,4 @@
-/** How a market value moves; nominal money. */
-export type ValueLaw =
-  | { readonly kind: 'decline'; readonly perYear: number; readonly perDistance: number }
-  | {
-      readonly kind: 'points';
-      readonly points: readonly { readonly month: number; readonly value: number }[];
-    };
+import type { ValueLaw } from '../../scenario/inputs.ts';
 
 export interface ValueTerms {
   readonly now: number;
