@@ -33,7 +33,8 @@ export const paper = `
   th, td { padding-top: 0.18rem; padding-bottom: 0.18rem; }
   :is(#fig-yearly, #fig-swings, #fig-ways) .wide { display: block; } :is(#fig-yearly, #fig-swings, #fig-ways) .narrow { display: none; } :is(#fig-yearly, #fig-swings, #fig-ways) svg { font-size: 16.5px; }
   #fig-two-way, #fig-life { display: none; }
-  .ledger, .ways { font-size: 7.4pt; } .ledger th, .ledger td { padding-left: 0.7em; }
+  .ledger, .ways { font-size: 7.4pt; } tfoot { display: table-row-group; } .years { break-inside: avoid; } .box > table { width: calc(100% - 1px); min-width: 0; }
+  .ledger th, .ledger td { padding-left: 0.7em; }
   .block + .block { margin-top: 0.7rem; }
   ul.plain, ul.closed { margin-bottom: 0.5rem; } ul.plain li, ul.closed li { margin-bottom: 0.2rem; }
   footer { margin-top: 0.8rem; }

@@ -17,7 +17,7 @@ import {
   sellLater,
 } from '../presentVehicle.ts';
 import { keepPlan, treatmentsOf } from './keep.ts';
-import { replacementIds } from './names.ts';
+import { months, replacementIds } from './names.ts';
 import type { Way, Ways } from './way.ts';
 
 /**
@@ -27,7 +27,7 @@ import type { Way, Ways } from './way.ts';
 export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
   const id = `later/${replacementIds(ctx.facts.replacementNames)[index]}/${month}`;
   const name = ctx.facts.replacementNames[index] as string;
-  const label = `Keep it for ${month} months, then get the ${name}`;
+  const label = `Keep it for ${months(month)}, then get the ${name}`;
   const treatments = treatmentsOf(ctx, (i) => {
     const job = ctx.inputs.workNeeded[i];
     return job && mayWait(job, Math.max(1, month), ctx.facts) ? 'wait' : 'done';
@@ -93,12 +93,12 @@ export const drivingOnWays = (ctx: Context): Ways => {
     const saving = monthsOfSaving(index, ctx);
     if (saving === null) return;
     const name = ctx.facts.replacementNames[index] as string;
-    const label = `Drive on for ${saving} months while saving, then get the ${name}`;
+    const label = `Drive on for ${months(saving)} while saving, then get the ${name}`;
     const id = `later/${replacementIds(ctx.facts.replacementNames)[index]}/${saving}`;
     const why =
       ctx.inputs.workNeeded.length > 0 && saving > most
         ? most > 0
-          ? `the work can wait only ${most} months`
+          ? `the work can wait only ${months(most)}`
           : 'with the work undone it is not to be driven'
         : (presentClosed(saving, ctx) ?? replacementClosed(index, saving, ctx));
     if (why) closed.push({ id, label, why });

@@ -27,3 +27,6 @@ export const letGoWords = (offer: Offer): string =>
 
 /** The words with a capital first letter. */
 export const capital = (words: string): string => words.charAt(0).toUpperCase() + words.slice(1);
+
+/** So many months, in words. */
+export const months = (count: number): string => (count === 1 ? '1 month' : `${count} months`);
