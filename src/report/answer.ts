@@ -12,7 +12,10 @@ import {
 import { costOf, disagreement, monthlyOf, verdictText } from './words/verdict.ts';
 
 const wayLine = (d: Decision, option: OptionResult, format: Formats): string =>
-  `${option.label}: about ${costOf(d, option, format)} over ${span(d.horizon)}, in today's money; works out at ${monthlyOf(d, option, format)} a month.`;
+  // Over a few months what is owned at the end can outweigh all that is paid.
+  option.netPresentCost.counted < 0
+    ? `${option.label}: what is owned after ${span(d.horizon)} outweighs what is paid by about ${format.round(-option.netPresentCost.counted / 100)}, in today's money.`
+    : `${option.label}: about ${costOf(d, option, format)} over ${span(d.horizon)}, in today's money; works out at ${monthlyOf(d, option, format)} a month.`;
 
 /**
  * The answer in a few plain lines, safety first: the verdict, what each of the two best ways costs, what tips it, what
