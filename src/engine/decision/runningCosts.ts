@@ -2,7 +2,7 @@ import { averageWork } from '../cashflow/contracts/averageWork.ts';
 import { energy, energyPerDistance } from '../cashflow/contracts/energy.ts';
 import { failures } from '../cashflow/contracts/failures.ts';
 import { monthly, yearly } from '../cashflow/contracts/recurring.ts';
-import { scheduledUpkeep } from '../cashflow/contracts/upkeep.ts';
+import { dueMonths, scheduledUpkeep } from '../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../cashflow/contracts/work.ts';
 import type { Category, Contract, Line } from '../cashflow/posting.ts';
 import { patchIncrements, renewalIncrements } from '../chance/renewal.ts';
@@ -58,20 +58,35 @@ const incrementsFor = remember(
     a.shape === b.shape,
 );
 
-/** Expected failures by month; from the month of a renewal on, those of a new part. */
+/** Expected failures by month; from the month of each renewal on, those of a new part. */
 const failureCounts = (
   part: Component,
   pace: number,
   months: number,
-  renewed: number | undefined,
+  renewals: readonly number[],
 ): ArrayLike<number> => {
   const stretch = STRETCH * Math.ceil(months / STRETCH);
-  if (renewed === 0) return incrementsFor(part, 0, pace, stretch);
-  const installed = incrementsFor(part, part.run, pace, stretch);
-  if (renewed === undefined) return installed;
+  const [first, ...others] = [...renewals].sort((a, b) => a - b);
+  const installed = incrementsFor(part, first === 0 ? 0 : part.run, pace, stretch);
+  const later = first === undefined || first === 0 ? others : [first, ...others];
+  if (later.length === 0) return installed;
   const fresh = incrementsFor(part, 0, pace, stretch);
-  return Array.from({ length: months }, (_, m) => (m < renewed ? installed[m] : fresh[m - renewed]) ?? 0);
+  return Array.from({ length: months }, (_, m) => {
+    const latest = later.findLast((month) => month <= m);
+    return (latest === undefined ? installed[m] : fresh[m - latest]) ?? 0;
+  });
 };
+
+/** The months, counted from the span's start, in which scheduled work restarts a component's clock. */
+const scheduledRenewals = (
+  vehicle: RunningCosts,
+  component: number,
+  distanceAMonth: number,
+  months: number,
+): number[] =>
+  vehicle.upkeep.flatMap((item) =>
+    item.renews.includes(component) ? dueMonths(item, distanceAMonth, months) : [],
+  );
 
 /** Months from the start in which the guarantee pays for repairs: while both of its limits last, 0 meaning no such limit. */
 const guaranteedMonths = (vehicle: RunningCosts, distanceAMonth: number): number => {
@@ -162,7 +177,11 @@ export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): C
     const reason = 'expected failures, from its life law and what it has run';
     const at = line('repairs', part.name, `components[${i}]`, reason);
     const pace = part.clock === 'distance' ? distanceAMonth : 1;
-    const counts = failureCounts(part, pace, end - start, span.renewed.get(i));
+    const byWork = span.renewed.get(i);
+    const counts = failureCounts(part, pace, end - start, [
+      ...(byWork === undefined ? [] : [byWork]),
+      ...scheduledRenewals(vehicle, i, distanceAMonth, end - start),
+    ]);
     const each: WorkOnce = { ...part, either: part.tow };
     contracts.push(failures(at, counts, each, work, start, end, free));
   });

@@ -88,6 +88,8 @@ export interface UpkeepItem extends WorkCost {
   /** Run since it was last done; an item whose history is unknown is due in month 1. */
   readonly sinceDistance: number;
   readonly sinceMonths: number;
+  /** Components (by position) whose clock this work restarts each time. */
+  readonly renews: readonly number[];
 }
 
 export interface Component extends WorkCost {

@@ -119,6 +119,49 @@ describe("a component's clock", () => {
   });
 });
 
+describe('scheduled replacement', () => {
+  it("restarts a component's clock each time it falls due", () => {
+    const part: Component = {
+      name: 'water pump',
+      by: 'shop',
+      parts: 0,
+      hours: 0,
+      shopPrice: 1000,
+      clock: 'months',
+      scale: 40,
+      shape: 6,
+      run: 0,
+      repairIs: 'renewal',
+      tow: 0,
+      daysWithout: 0,
+      unsafe: false,
+      shareOfAverage: 0,
+    };
+    const item = {
+      name: 'belt and pump',
+      by: 'own' as const,
+      parts: 0,
+      hours: 0,
+      shopPrice: 0,
+      everyDistance: null,
+      everyMonths: 20,
+      sinceDistance: 0,
+      sinceMonths: 0,
+    };
+    const repairs = (renews: number[]): number =>
+      cost(
+        bare({
+          workNeeded: [],
+          vehicle: { ...base.vehicle, ...still, components: [part], upkeep: [{ ...item, renews }] },
+        }),
+        'keep',
+      ) + 3400;
+    // Never older than 20 months: three stretches of 1 - exp(-(20/40)^6), second failures within one left aside.
+    expect(repairs([0])).toBeCloseTo(3000 * (1 - Math.exp(-(0.5 ** 6))), 0);
+    expect(repairs([])).toBeGreaterThan(900);
+  });
+});
+
 describe('a change of vehicle in month k', () => {
   it('finds a table of values grown with the price', () => {
     const table = { kind: 'points' as const, points: [{ month: 60, value: 8010 }] };

@@ -65,7 +65,12 @@ const since = (
   };
 };
 
-const upkeepItem = (item: SparseItem, pen: Pen, clocks: Clocks): UpkeepItem => {
+const upkeepItem = (
+  item: SparseItem,
+  pen: Pen,
+  clocks: Clocks,
+  components: readonly string[],
+): UpkeepItem => {
   const everyDistance = item.every
     ? pen.take('everyDistance', 'every', WORK.everyDistance, item.every)
     : null;
@@ -79,6 +84,7 @@ const upkeepItem = (item: SparseItem, pen: Pen, clocks: Clocks): UpkeepItem => {
     everyDistance,
     everyMonths,
     ...since(item, everyDistance, everyMonths, clocks, pen),
+    renews: (item.renews ?? []).map((name) => components.indexOf(name)).filter((at) => at >= 0),
   };
 };
 
@@ -88,9 +94,10 @@ export const completeUpkeep = (
   pen: Pen,
   whose: string,
   clocks: Clocks,
+  components: readonly string[],
 ): UpkeepItem[] =>
   (file ?? []).map((item, i) =>
-    upkeepItem(item, pen.at(`upkeep.${i}`, `upkeep.${i}`, `${item.job}, ${whose}`), clocks),
+    upkeepItem(item, pen.at(`upkeep.${i}`, `upkeep.${i}`, `${item.job}, ${whose}`), clocks, components),
   );
 
 const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {

@@ -102,32 +102,35 @@ export const qualifiedWork = (raw: Raw): { problems: Finding[]; warnings: Findin
   return { problems, warnings };
 };
 
-/** Work renews components that exist. */
-export const renewsKnown = (raw: Raw): Finding[] => {
+/** Work renews components that exist, of the same vehicle. */
+export const renewsKnown = (raw: Raw): Finding[] => [
+  ...jobsOf(raw).flatMap((job) => renewsOf(raw, job, ['vehicle'])),
+  ...vehiclesOf(raw).flatMap((at) => raw.each([...at, 'upkeep']).flatMap((item) => renewsOf(raw, item, at))),
+];
+
+const renewsOf = (raw: Raw, work: Path, vehicle: Path): Finding[] => {
   const names = raw
-    .each(['vehicle', 'components'])
+    .each([...vehicle, 'components'])
     .map((part) => raw.at([...part, 'name']))
     .filter((name) => typeof name === 'string');
-  return jobsOf(raw).flatMap((job) =>
-    raw.each([...job, 'renews']).flatMap((at): Finding[] => {
-      const name = raw.at(at);
-      if (typeof name !== 'string' || names.includes(name.trim())) return [];
-      const near = nearest(name, names);
-      return [
-        {
-          kind: 'not one of',
-          path: at,
-          value: name,
-          message: `"${showValue(name)}" is no component of the vehicle.`,
-          remedy: near
-            ? `Did you mean "${near}"?`
-            : names.length > 0
-              ? `Components: ${names.map(showValue).join(', ')}.`
-              : 'Name it under "vehicle: components:" first.',
-        },
-      ];
-    }),
-  );
+  return raw.each([...work, 'renews']).flatMap((at): Finding[] => {
+    const name = raw.at(at);
+    if (typeof name !== 'string' || names.includes(name.trim())) return [];
+    const near = nearest(name, names);
+    return [
+      {
+        kind: 'not one of',
+        path: at,
+        value: name,
+        message: `"${showValue(name)}" is no component of the vehicle.`,
+        remedy: near
+          ? `Did you mean "${near}"?`
+          : names.length > 0
+            ? `Components: ${names.map(showValue).join(', ')}.`
+            : 'Name it under its "components:" first.',
+      },
+    ];
+  });
 };
 
 /** Upkeep falls due by something, and was not last done in the future. */

@@ -26,6 +26,7 @@ const upkeepItem = (units: Units) =>
           'Odometer when it was last done, or "don\'t know" (then it is due).',
         ),
       ),
+      renews: maybe(list(words('The name of a component of the same vehicle.'))),
       last_done_months_ago: maybe(num(WORK.sinceMonths, units)),
       ...workCost(units),
       by: by(),
