@@ -146,3 +146,16 @@ describe('whose number it is', () => {
     ]);
   });
 });
+
+describe('pumps that differ', () => {
+  it('stay two numbers, each with the name of its vehicle', () => {
+    const text = SHORT_FORM.replace(
+      'insurance_a_year: 620',
+      'insurance_a_year: 620\n  fuel: { economy: 24 mpg, price: 3.2 }',
+    ).replace('insurance_a_year: 1350', 'insurance_a_year: 1350\n  fuel: { economy: 33 mpg, price: 3.9 }');
+    const labels = scenarioOf(text)
+      .quantities.filter(({ key }) => key.endsWith('.energy.price'))
+      .map(({ label }) => label);
+    expect(labels).toEqual(['price of a gallon, 2009 wagon', 'price of a gallon, 2021 hatchback']);
+  });
+});

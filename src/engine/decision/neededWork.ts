@@ -30,7 +30,7 @@ export const mayWait = (job: Job, months: number, facts: Facts): boolean =>
   (job.canWait === null || (job.canWait > 0 && job.canWait >= months));
 
 /** The proper work is done by the end of `month`; what would fall on the day the vehicle goes is not done for it. */
-export const doneBy = (job: Job, treatment: Treatment, month: number, until: number): boolean => {
+export const isDoneBy = (job: Job, treatment: Treatment, month: number, until: number): boolean => {
   const when = properlyDoneIn(job, treatment);
   return when === 0 || (when <= month && when < until);
 };

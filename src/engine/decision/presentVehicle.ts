@@ -5,7 +5,7 @@ import { levelAt } from '../cashflow/levels.ts';
 import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
 import type { Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
 import type { Context } from './context.ts';
-import { doneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
+import { isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openWays.ts';
 import { runningCosts } from './runningCosts.ts';
 
@@ -160,7 +160,7 @@ export const presentValueAt = (
   const today = sellsFor.running * brandFactor;
   const left = today > 0 ? clean / today : 0;
   const done = (job: Job): boolean =>
-    doneBy(job, treatments[workNeeded.indexOf(job)] ?? 'done', month, until);
+    isDoneBy(job, treatments[workNeeded.indexOf(job)] ?? 'done', month, until);
   const running = clean + left * workNeeded.filter(done).reduce((sum, job) => sum + premium(job, ctx), 0);
   const undone = workNeeded.filter((job) => !done(job));
   if (undone.length === 0) return running;

@@ -38,6 +38,7 @@ const withDoubleHours = (inputs: Inputs): Inputs => {
   };
 };
 
+/** The first attempt at every needed job fails, and the second is paid for. */
 const withNothingCured = (inputs: Inputs): Inputs => ({
   ...inputs,
   workNeeded: inputs.workNeeded.map((job) => ({ ...job, notCured: { ...job.notCured, chance: 1 } })),

@@ -1,6 +1,6 @@
 import type { Quantity } from '../scenario.ts';
 
-/** One quantity in the place of several that hold the same number; `label` names no vehicle. */
+/** One quantity in the place of several that hold the same number, with what is said of it in common. */
 const merged = (all: readonly Quantity[], changes: Partial<Quantity> = {}): Quantity | undefined => {
   const given = all.find((one) => !one.isDefault) ?? all[0];
   if (!given) return undefined;
@@ -9,6 +9,9 @@ const merged = (all: readonly Quantity[], changes: Partial<Quantity> = {}): Quan
     .map((one) => ({ key: one.key, times: given.value === 0 ? 1 : one.value / given.value }));
   return { ...given, also, ...changes };
 };
+
+/** A label without the vehicle it names: "price of a gallon". */
+const unnamed = (one: Quantity | undefined): string => one?.label.replace(/,.*$/, '') ?? '';
 
 const FAMILY = /^household\.pricesRise\.(?!general$)/;
 
@@ -41,7 +44,7 @@ export const shareNumbers = (quantities: readonly Quantity[]): Quantity[] => {
     );
   return [
     ...rest,
-    ...pumps.flatMap((pump) => merged(pump, { label: pump[0]?.label.replace(/,.*$/, '') ?? '' }) ?? []),
+    ...pumps.flatMap((pump) => merged(pump, pump.length > 1 ? { label: unnamed(pump[0]) } : {}) ?? []),
     ...(ratio ? [ratio] : []),
   ];
 };
@@ -50,7 +53,7 @@ export const shareNumbers = (quantities: readonly Quantity[]): Quantity[] => {
 const groupedPumps = (prices: readonly Quantity[]): Quantity[][] => {
   const groups = new Map<string, Quantity[]>();
   for (const one of prices) {
-    const id = `${one.label.replace(/,.*$/, '')} ${one.value}`;
+    const id = `${unnamed(one)} ${one.value}`;
     groups.set(id, [...(groups.get(id) ?? []), one]);
   }
   return [...groups.values()];
