@@ -1,3 +1,5 @@
+import type { Range } from '../quantity/range.ts';
+
 /**
  * The engine's inputs: one plain number for every quantity of a scenario, complete, without optionals.
  *
@@ -92,6 +94,16 @@ export interface UpkeepItem extends WorkCost {
   readonly renews: readonly number[];
 }
 
+/**
+ * How one bill differs from the next: each stands for what its mean (the plain number beside it) is multiplied with,
+ * the range's quantile over its mean. Null: every bill is the mean.
+ */
+export interface BillRange {
+  readonly parts: Range | null;
+  readonly hours: Range | null;
+  readonly shopPrice: Range | null;
+}
+
 export interface Component extends WorkCost {
   readonly name: string;
   /** What its life is counted in. */
@@ -102,6 +114,12 @@ export interface Component extends WorkCost {
   readonly shape: number;
   /** Already run, in the clock's unit. */
   readonly run: number;
+  /**
+   * "It will last another ...": months until the part that is in fails, on average, and how that spreads; its successors
+   * follow scale and shape. Null: the part that is in follows them too, from what it has run.
+   */
+  readonly another: { readonly months: number; readonly range: Range } | null;
+  readonly bill: BillRange;
   /** A renewal restarts the clock, a patch leaves it running. */
   readonly repairIs: 'renewal' | 'patch';
   readonly tow: number;
@@ -146,6 +164,10 @@ export interface RunningCosts {
     readonly typeFactor: number;
     /** A stated amount a year replaces the table. */
     readonly statedAYear: number | null;
+    /** What one such repair costs at a shop on average, and how bills spread; they come one by one, at random. */
+    readonly bill: { readonly mean: number; readonly range: Range | null };
+    /** Share of them, the dearest, that leave it at the roadside. */
+    readonly strands: number;
   };
   readonly components: readonly Component[];
   /** Repairs cost nothing while both last; 0 for none. Counted from the purchase (or from month 0). */
@@ -166,6 +188,29 @@ export interface PresentLoan {
   readonly monthsLeft: number;
 }
 
+/**
+ * What ends the present vehicle for good: frame rot, an inspection it cannot pass, parts no longer made. It is found
+ * out once a year, at the yearly inspection's date.
+ */
+export interface EndOfLife {
+  readonly what: string;
+  /** Chance at the first yearly inspection. */
+  readonly chanceAYear: number;
+  /** Added to it each year after. */
+  readonly risesAYear: number;
+}
+
+/** What replacing in a hurry adds to replacing in peace, once the vehicle has broken down. */
+export interface InAHurry {
+  /** Money: a worse price, a tow, storage. */
+  readonly adds: number;
+  /** Days without a vehicle until another is there. */
+  readonly days: number;
+  /** Chance that the loan is refused, and what is paid more in that case. */
+  readonly refused: number;
+  readonly refusedCosts: number;
+}
+
 export interface PresentVehicle extends RunningCosts {
   readonly sellsFor: {
     /** Private sale, needed work done. */
@@ -181,6 +226,8 @@ export interface PresentVehicle extends RunningCosts {
   readonly loan: PresentLoan | null;
   /** A day of standing about unable to move: storage. */
   readonly storageADay: number;
+  readonly ends: readonly EndOfLife[];
+  readonly inAHurry: InAHurry;
 }
 
 export interface Job extends WorkCost {

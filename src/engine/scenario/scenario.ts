@@ -1,3 +1,4 @@
+import type { Range } from '../quantity/range.ts';
 import type { Inputs } from './inputs.ts';
 
 /**
@@ -42,7 +43,12 @@ export interface Quantity {
   /** In the household's words: "yearly cost of insurance, 2009 wagon". */
   readonly label: string;
   readonly unit: Unit;
+  /** What the base case counts with: the mean of the range where one is given. */
   readonly value: number;
+  /** 10, 50 and 90 % points, where the file gives them; null: taken as exact. */
+  readonly range: Range | null;
+  /** A range of one unknown number, or of a bill that is another each time it comes. */
+  readonly varies: 'once' | 'each time';
   /** The schema's range, inclusive: what the solver scans. */
   readonly min: number;
   readonly max: number;
@@ -60,6 +66,41 @@ export interface Need {
   readonly what: string;
   readonly atLeast: number | true;
   readonly fromMonth: number;
+}
+
+/** Two ranged numbers that go together, by their keys; Spearman's rank correlation. */
+export interface Correlation {
+  readonly a: string;
+  readonly b: string;
+  readonly rank: number;
+}
+
+/** A test that tells, imperfectly, whether a component of the present vehicle will fail soon. */
+export interface Look {
+  readonly what: string;
+  readonly costs: number;
+  /** Position of the component. */
+  readonly component: number;
+  /** The event is: it fails within so many months. */
+  readonly within: number;
+  /** Chance that it says so when it will (sensitivity). */
+  readonly sees: number;
+  /** Chance that it says not when it will not (specificity). */
+  readonly clears: number;
+}
+
+/** How the future is drawn and what is asked of it. */
+export interface Chance {
+  readonly seed: number;
+  /** Futures to draw at least; a whole number of scrambles times a power of two. */
+  readonly futures: number;
+  readonly correlations: readonly Correlation[];
+  readonly looks: readonly Look[];
+  readonly monthsWithoutIncome: number;
+  /** The fund may run dry with at most this chance. */
+  readonly mayRunDry: number;
+  /** Put by each month for repairs; the household's spare money unless told. */
+  readonly setAside: number;
 }
 
 /** `per100`: units of energy per 100 of distance; `perUnit`: distance on one unit. */
@@ -109,6 +150,7 @@ export interface Facts {
   /** Paths of the file marked private: their text and figures stay out of anything passed on. */
   readonly private: readonly string[];
   readonly hoursPriced: boolean;
+  readonly chance: Chance;
   /** Keys of the two numbers whose break-even line was asked for; null: the report chooses. */
   readonly twoWay: readonly [string, string] | null;
 }
