@@ -71,6 +71,15 @@ export const facts: Facts = {
   notMoney: ['crash protection', 'the dog fits in the back'],
   private: [],
   hoursPriced: true,
+  chance: {
+    seed: 1,
+    futures: 16384,
+    correlations: [],
+    looks: [],
+    monthsWithoutIncome: 3,
+    mayRunDry: 0.05,
+    setAside: 300,
+  },
   twoWay: null,
 };
 
@@ -91,6 +100,8 @@ const q = (
   label,
   unit,
   value,
+  range: null,
+  varies: 'once',
   min: 0,
   max: Math.max(value * 10, 1),
   integer: unit === 'months',

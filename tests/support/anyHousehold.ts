@@ -61,7 +61,15 @@ const component: fc.Arbitrary<Component> = fc
   )
   .map(([cost, part]) => {
     const unit = part.clock === 'distance' ? 1000 : 1;
-    return { ...cost, ...part, scale: part.scale * unit, run: part.run * unit, shareOfAverage: 0.1 };
+    return {
+      ...cost,
+      ...part,
+      scale: part.scale * unit,
+      run: part.run * unit,
+      another: null,
+      bill: { parts: null, hours: null, shopPrice: null },
+      shareOfAverage: 0.1,
+    };
   });
 
 const upkeep: fc.Arbitrary<UpkeepItem> = fc

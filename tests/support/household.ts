@@ -38,7 +38,15 @@ const running: Omit<RunningCosts, 'age' | 'odometer' | 'priceWhenNew' | 'cover' 
   parkingAMonth: 0,
   averageUpkeep: 0.1515,
   upkeep: [],
-  averageRepairs: { scale: 1, priceRatio: 1.5, perDollar: 1, typeFactor: 1, statedAYear: null },
+  averageRepairs: {
+    scale: 1,
+    priceRatio: 1.5,
+    perDollar: 1,
+    typeFactor: 1,
+    statedAYear: null,
+    bill: { mean: 420, range: null },
+    strands: 0.08,
+  },
   components: [],
   guarantee: { months: 0, distance: 0 },
   brandFactor: 1,
@@ -83,6 +91,8 @@ export const vehicle: PresentVehicle = {
   sellsFor: { running: 3400, asItStands: 900, tradeIn: 600, tradeInMended: null, scrap: 450 },
   loan: null,
   storageADay: 0,
+  ends: [],
+  inAHurry: { adds: 0, days: 0, refused: 0, refusedCosts: 0 },
 };
 
 export const replacement: Replacement = {
@@ -169,5 +179,14 @@ export const factsOf = (of: Inputs): Facts => ({
   notMoney: [],
   private: [],
   hoursPriced: false,
+  chance: {
+    seed: 1,
+    futures: 16384,
+    correlations: [],
+    looks: [],
+    monthsWithoutIncome: 3,
+    mayRunDry: 0.05,
+    setAside: of.household.spareEachMonth,
+  },
   twoWay: null,
 });

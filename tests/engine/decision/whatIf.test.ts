@@ -35,6 +35,8 @@ describe('where it tips', () => {
     label: 'a number',
     unit: 'money',
     value: 100,
+    range: null,
+    varies: 'once',
     min: 0,
     max: 10000,
     integer: false,

@@ -67,6 +67,8 @@ export const penFor = (quantities: Quantity[], units: Units, key = '', path = ''
       label: whose === '' ? words : `${words}, ${whose}`,
       unit: spec.unit,
       value,
+      range: null,
+      varies: 'once',
       ...(range ?? limits(spec, units)),
       integer: spec.integer === true,
       mark: stated ? (stated.how ?? spec.mark) : (or?.mark ?? 'guess'),

@@ -1,7 +1,7 @@
 import { type CivilDate, parseCivilDate } from '../../quantity/civilDate.ts';
 import type { EnergyUnit } from '../../quantity/energy.ts';
 import type { Stated } from '../reading/stated.ts';
-import type { EnergyStated, Facts, JobFacts, Need } from '../scenario.ts';
+import type { Chance, EnergyStated, Facts, JobFacts, Need } from '../scenario.ts';
 import type { Sparse, SparseReplacement, SparseRunning } from '../schema/scenario.ts';
 import type { Units } from '../units.ts';
 
@@ -52,6 +52,7 @@ export interface Found {
   readonly energyUnits: readonly [vehicle: EnergyUnit, ...replacements: EnergyUnit[]];
   readonly energyStated: readonly [vehicle: EnergyStated, ...replacements: EnergyStated[]];
   readonly jobs: readonly JobFacts[];
+  readonly chance: Chance;
   readonly twoWay: Facts['twoWay'];
 }
 
@@ -101,6 +102,7 @@ export const completeFacts = (
     notMoney: file.not_money ?? [],
     private: file.private ?? [],
     hoursPriced: household?.price_of_own_hour !== undefined,
+    chance: found.chance,
     twoWay: found.twoWay,
   };
 };

@@ -116,6 +116,8 @@ const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
     scale: pen.take('scale', 'life.typical', life, part.life.typical),
     shape: pen.take('shape', 'life.shape', WORK.shape, part.life.shape, D.shape),
     run: pen.take('run', 'run', run, part.run, sinceNew),
+    another: null,
+    bill: { parts: null, hours: null, shopPrice: null },
     repairIs: part.repair === 'patch' ? 'patch' : 'renewal',
     tow: pen.take('tow', 'tow', WORK.tow, part.tow, D.tow),
     daysWithout: pen.take('daysWithout', 'days_without', WORK.daysWithout, part.days_without, D.daysWithout),

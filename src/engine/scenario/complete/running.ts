@@ -135,6 +135,8 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
       statedAYear: file.repairs_a_year
         ? repairs.take('statedAYear', 'repairs_a_year', RUNNING.repairsAYear, file.repairs_a_year)
         : null,
+      bill: { mean: significant(420 * perDollar, 6), range: null },
+      strands: 0.08,
     },
   };
 };

@@ -75,6 +75,15 @@ export const completeScenario = (file: Sparse, units: Units, today: string): Sce
     energyUnits: [present.energyUnit, ...bought.map((one) => one.energyUnit)],
     energyStated: [present.vehicle.energy.stated, ...bought.map((one) => one.replacement.energy.stated)],
     jobs: jobs.map((job) => job.facts),
+    chance: {
+      seed: 1,
+      futures: 16384,
+      correlations: [],
+      looks: [],
+      monthsWithoutIncome: 3,
+      mayRunDry: 0.05,
+      setAside: household.spareEachMonth,
+    },
     twoWay: twoWayKeys(file.two_way, all),
   });
   return {

@@ -87,6 +87,8 @@ export const completeVehicle = (
         }
       : null,
     storageADay: pen.take('storageADay', 'storage_a_day', SALE.storage, file.storage_a_day, D.storage),
+    ends: [],
+    inAHurry: { adds: 0, days: 0, refused: 0, refusedCosts: 0 },
   };
   return { vehicle, energyUnit };
 };
