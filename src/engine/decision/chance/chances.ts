@@ -1,15 +1,12 @@
+import type { Estimate } from '../../chance/estimates.ts';
 import type { Quantity } from '../../scenario/scenario.ts';
+
+export type { Estimate } from '../../chance/estimates.ts';
 
 /**
  * What the drawn futures say: plain data for the report, the JSON and the terminal. Money in currency units, costs
  * positive; chances as fractions.
  */
-
-/** A figure from drawn futures and its standard error, from the spread of the independent scrambles. */
-export interface Estimate {
-  readonly value: number;
-  readonly error: number;
-}
 
 /** Three points of what something costs: one in ten futures is cheaper, half are, one in ten is dearer. */
 export interface CostSpread {

@@ -1,0 +1,107 @@
+/**
+ * Figures from drawn futures, each with its standard error. Values are scramble-major: scramble s holds the s-th equal
+ * stretch, so `values.length` is a multiple of `scrambles`. Points within a scramble are not independent; whole
+ * scrambles are, so every error comes from their spread and from nothing else. With one scramble the error is infinite:
+ * nothing is known about it.
+ */
+
+/** A figure from drawn futures and its standard error, in the figure's own unit. */
+export interface Estimate {
+  readonly value: number;
+  readonly error: number;
+}
+
+/**
+ * Arithmetic mean of at least one finite value. Twice over, the second pass on what the first left: values far from nil with a small spread keep all their digits.
+ */
+export const average = (values: ArrayLike<number>): number => {
+  const n = values.length;
+  let sum = 0;
+  for (let k = 0; k < n; k++) sum += values[k] as number;
+  const rough = sum / n;
+  let left = 0;
+  for (let k = 0; k < n; k++) left += (values[k] as number) - rough;
+  return rough + left / n;
+};
+
+/** Standard deviation, n - 1 in the denominator; infinite for fewer than two values. */
+export const standardDeviation = (values: ArrayLike<number>): number => {
+  const n = values.length;
+  if (n < 2) return Number.POSITIVE_INFINITY;
+  const mean = average(values);
+  let squares = 0;
+  let left = 0;
+  for (let k = 0; k < n; k++) {
+    const off = (values[k] as number) - mean;
+    squares += off * off;
+    left += off;
+  }
+  // What rounding of the mean adds is taken out again (corrected two-pass algorithm).
+  return Math.sqrt(Math.max(0, squares - (left * left) / n) / (n - 1));
+};
+
+/** The stretch of each scramble, without copying. Throws a RangeError where they are not of equal length. */
+export const byScramble = (values: Float64Array, scrambles: number): Float64Array[] => {
+  const points = values.length / scrambles;
+  if (!Number.isInteger(points) || points < 1)
+    throw new RangeError(`${values.length} values do not make ${scrambles} equal scrambles`);
+  return Array.from({ length: scrambles }, (_, s) => values.subarray(s * points, (s + 1) * points));
+};
+
+const errorOf = (ofScrambles: readonly number[]): number =>
+  standardDeviation(ofScrambles) / Math.sqrt(ofScrambles.length);
+
+/** Mean over all draws; error = standard deviation of the scrambles' means / sqrt(scrambles). */
+export const meanOf = (values: Float64Array, scrambles: number): Estimate => ({
+  value: average(values),
+  error: errorOf(byScramble(values, scrambles).map(average)),
+});
+
+/**
+ * The p-point of values in ascending order, p from 0 to 1, linear between the order statistics (Hyndman and Fan, "Sample
+ * Quantiles in Statistical Packages", 1996, definition 7). At least one value.
+ */
+export const quantileOfSorted = (sorted: ArrayLike<number>, p: number): number => {
+  const at = p * (sorted.length - 1);
+  const k = Math.floor(at);
+  const low = sorted[k] as number;
+  const high = sorted[Math.min(k + 1, sorted.length - 1)] as number;
+  return low === high ? low : low + (at - k) * (high - low);
+};
+
+/** The points of `values` at each of `ps`: over all draws, with errors from the scrambles' own points. Sorts copies. */
+export const quantilesOf = (values: Float64Array, ps: readonly number[], scrambles: number): Estimate[] => {
+  const sorted = values.slice().sort();
+  const each = byScramble(values, scrambles).map((stretch) => stretch.slice().sort());
+  return ps.map((p) => ({
+    value: quantileOfSorted(sorted, p),
+    error: errorOf(each.map((stretch) => quantileOfSorted(stretch, p))),
+  }));
+};
+
+/** One point of `values`, as quantilesOf. */
+export const quantileOf = (values: Float64Array, p: number, scrambles: number): Estimate =>
+  quantilesOf(values, [p], scrambles)[0] as Estimate;
+
+/** Share of draws whose value `holds`; its error is nil where every scramble has the same share, as at 0 and 1. */
+export const shareOf = (
+  values: Float64Array,
+  holds: (value: number) => boolean,
+  scrambles: number,
+): Estimate =>
+  meanOf(
+    values.map((value) => (holds(value) ? 1 : 0)),
+    scrambles,
+  );
+
+/**
+ * A figure that is no plain mean (a least of means, a ratio), with its error by leaving out one scramble at a time
+ * (jackknife: Efron, The Jackknife, the Bootstrap and Other Resampling Plans, 1982). For a mean it is meanOf's.
+ *
+ * @param figure the figure over all scrambles but the one named, or over all for null
+ */
+export const leaveOneOut = (figure: (without: number | null) => number, scrambles: number): Estimate => {
+  if (scrambles < 2) return { value: figure(null), error: Number.POSITIVE_INFINITY };
+  const each = Array.from({ length: scrambles }, (_, s) => figure(s));
+  return { value: figure(null), error: (standardDeviation(each) * (scrambles - 1)) / Math.sqrt(scrambles) };
+};
