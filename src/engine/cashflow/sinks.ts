@@ -2,7 +2,7 @@ import { type Levels, levelAt } from './levels.ts';
 import type { Line, Sink } from './posting.ts';
 
 /** A series written out month by month, for sinks that keep every posting. */
-const writtenOut =
+export const writtenOut =
   (post: Sink['post']): Sink['series'] =>
   (line, from, to, levels: Levels, counted, cash, shop) => {
     for (let m = from; m <= to; m++) {
@@ -36,6 +36,7 @@ export const monthlySink = (horizon: number): Sink & { readonly flows: MonthlyFl
     flows,
     post,
     series: writtenOut(post),
+    stands: () => undefined,
     time(_line, month, hours) {
       flows.hours[month] = (flows.hours[month] as number) + hours;
     },
@@ -62,6 +63,7 @@ export const postingSink = (): Sink & { readonly postings: Posting[] } => {
     postings,
     post,
     series: writtenOut(post),
+    stands: () => undefined,
     time(line, month, hours) {
       const at = postings.findLastIndex((one) => one.line === line && one.month === month);
       const found = postings[at];

@@ -20,6 +20,18 @@ export const renewalIncrements = (
   next: WeibullLife,
   pace: number,
   months: number,
+): Float64Array => renewalsAfter((m) => failsWithin(installed, run, m * pace), next, pace, months);
+
+/**
+ * The same where the remaining life of the part that is in is a law of its own.
+ *
+ * @param failsBy chance that the part that is in has failed by the end of month m (a real number)
+ */
+export const renewalsAfter = (
+  failsBy: (month: number) => number,
+  next: WeibullLife,
+  pace: number,
+  months: number,
 ): Float64Array => {
   const n = months * STEPS_A_MONTH;
   const step = pace / STEPS_A_MONTH;
@@ -36,7 +48,7 @@ export const renewalIncrements = (
   const M = new Float64Array(n + 1);
   const half = 1 - (dF[1] ?? 0) / 2;
   for (let i = 1; i <= n; i++) {
-    let sum = failsWithin(installed, run, i * step) + ((dF[1] ?? 0) / 2) * (M[i - 1] as number);
+    let sum = failsBy(i / STEPS_A_MONTH) + ((dF[1] ?? 0) / 2) * (M[i - 1] as number);
     for (let j = 2; j <= i; j++) sum += (dF[j] as number) * (mean[i - j + 1] as number);
     M[i] = sum / half;
     mean[i] = ((M[i - 1] as number) + (M[i] as number)) / 2;
@@ -56,3 +68,27 @@ export const patchIncrements = (life: WeibullLife, run: number, pace: number, mo
     { length: months },
     (_, m) => cumulativeHazard(life, run + (m + 1) * pace) - cumulativeHazard(life, run + m * pace),
   );
+
+/**
+ * Expected failures where the part that is in has a remaining life of its own, and each repair is a patch: it fails once
+ * by that law, and from then on by the hazard of its clock, which was never restarted.
+ */
+export const patchesAfter = (
+  failsBy: (month: number) => number,
+  life: WeibullLife,
+  run: number,
+  pace: number,
+  months: number,
+): Float64Array => {
+  const steps = 8;
+  return Float64Array.from({ length: months }, (_, m) => {
+    let sum = failsBy(m + 1) - failsBy(m);
+    for (let i = 0; i < steps; i++) {
+      const from = m + i / steps;
+      const hazard =
+        cumulativeHazard(life, run + (from + 1 / steps) * pace) - cumulativeHazard(life, run + from * pace);
+      sum += failsBy(from + 0.5 / steps) * hazard;
+    }
+    return sum;
+  });
+};

@@ -8,7 +8,8 @@ import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
 import type { Context } from './context.ts';
 import type { Financing, Plan } from './plan.ts';
 import { netValue } from './presentVehicle.ts';
-import { boughtSpan, runningCosts } from './runningCosts.ts';
+import { runningCosts } from './runningCosts.ts';
+import { boughtSpan } from './span.ts';
 
 /** What the household brings to a purchase: the dealer's offer and what a present loan still wants. */
 export interface Brought {
@@ -181,7 +182,7 @@ const leased = (
     path: `${path}.lease`,
     reason,
   });
-  for (let start = month; start < ctx.horizon && start < buysAt; start += payment.months) {
+  for (let start = month, nth = 0; start < ctx.horizon && start < buysAt; start += payment.months, nth++) {
     const end = Math.min(start + payment.months, ctx.horizon);
     // The first lease keeps its own charge for ending early; one that only follows it is prorated.
     const own = start === month ? payment : { ...payment, earlyTermination: null };
@@ -189,7 +190,7 @@ const leased = (
     contracts.push(lease(line, terms, start, end, ctx.distanceAMonth, end === buysAt));
     // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
     const runsTo = payment.afterwards === 'buy' ? ctx.horizon : end;
-    contracts.push(...runningCosts(offer, boughtSpan(path, name, start, runsTo), ctx));
+    contracts.push(...runningCosts(offer, boughtSpan(path, name, start, runsTo, nth), ctx));
   }
   const value = worth(offer, month, ctx);
   return {

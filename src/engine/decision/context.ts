@@ -1,12 +1,26 @@
 import type { Rounding } from '../cashflow/contracts/loan.ts';
 import type { WorkPrices } from '../cashflow/contracts/work.ts';
 import { type Levels, priceLevels } from '../cashflow/levels.ts';
+import type { Luck } from '../chance/failureTimes.ts';
 import { smoothLevel } from '../quantity/month.ts';
 import type { Inputs, PricesRise } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 
+/** One future that was drawn: what luck every part of every vehicle has, and what turns out of each chance. */
+export interface DrawnFuture {
+  readonly kind: 'drawn';
+  /** The luck of a vehicle's component, by its key and the component's position; -1 for repairs nobody named. */
+  readonly luckOf: (vehicle: string, component: number) => Luck;
+  /** What is remembered of a vehicle's failures within this future, so that every way reads the same ones. */
+  readonly recall: Map<string, readonly unknown[]>;
+  /** In (0, 1): a chance of c comes true when it is below c. By the place of the chance in the scenario. */
+  readonly turnsOut: (what: string) => number;
+  /** The present vehicle is given up at the end of this month: its bills of the month are not paid, its tow is. */
+  readonly givenUpIn: number | null;
+}
+
 /** What happens: `expected` takes failures at their expected number and bills at their mean. */
-export type Future = { readonly kind: 'expected' };
+export type Future = { readonly kind: 'expected' } | DrawnFuture;
 export const EXPECTED: Future = { kind: 'expected' };
 
 /** What every contract of one evaluation shares: horizon, pace, price levels, the household's prices of work. */
@@ -65,3 +79,7 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding
     vehiclePriceLevel: (month) => smoothLevel(rise.vehicles, month),
   };
 };
+
+/** How often something of chance `chance` happens: its chance when expected; in a drawn future once or not at all. */
+export const timesOf = (chance: number, what: string, future: Future): number =>
+  future.kind === 'expected' ? chance : future.turnsOut(what) < chance ? 1 : 0;

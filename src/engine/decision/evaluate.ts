@@ -101,6 +101,7 @@ const watched = (sink: Sink, month: number) => {
     // A series is what recurs: energy, upkeep, payments. It is lived on, not saved for.
     series: sink.series,
     time: sink.time,
+    stands: sink.stands,
   };
   return { cash, sink: watching };
 };
@@ -158,6 +159,7 @@ export const presentCostOf = (plan: Plan, ctx: Context): ByReading<number> => {
         sum.shop += shop * factor;
       },
       time: () => undefined,
+      stands: () => undefined,
     },
     ctx,
   );

@@ -3,7 +3,7 @@ import { shopPriceOf, type WorkOnce, workOnce } from '../cashflow/contracts/work
 import type { Contract, Line } from '../cashflow/posting.ts';
 import type { Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
-import type { Context } from './context.ts';
+import { type Context, timesOf } from './context.ts';
 
 /** How one job is met: done on the day, patched until the patch gives out, or left for as long as it can wait. */
 export type Treatment = 'done' | 'patch' | 'wait';
@@ -83,14 +83,14 @@ export const neededWork = (treatments: Treatments, until: number, ctx: Context):
         month,
         again,
         ctx.work,
-        job.notCured.chance,
+        timesOf(job.notCured.chance, `${path}.not_cured`, ctx.future),
       ),
       workOnce(
         line(`${job.name}, more found`, 'chance of finding more once opened', `${path}.more_found`),
         month,
         more,
         ctx.work,
-        job.moreFound.chance,
+        timesOf(job.moreFound.chance, `${path}.more_found`, ctx.future),
       ),
     );
   });

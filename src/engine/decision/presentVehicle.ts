@@ -219,6 +219,7 @@ export const holdPresent = (
       vehicle,
       {
         path: 'vehicle',
+        luck: 'vehicle',
         name: ctx.facts.vehicleName,
         start: 0,
         end: until,

@@ -10,6 +10,19 @@ export interface AtHome {
   readonly partsShare: number;
 }
 
+/** What a shop's bill becomes in this household: cash, and own hours in place of the labour it does itself. */
+export const splitBill = (
+  shop: number,
+  atHome: AtHome,
+  prices: WorkPrices,
+): { readonly cash: number; readonly hours: number } => {
+  const labour = atHome.share * (1 - atHome.partsShare);
+  return {
+    cash: shop * (1 - labour),
+    hours: prices.shopHour > 0 ? (shop * labour) / prices.shopHour : 0,
+  };
+};
+
 /**
  * Work known only on average, from the month after `start` to `to`: `billOfYear(y)` is what a shop would charge in a
  * month of year y (0 the first), at the prices of the day of the decision. What the household does itself costs the
@@ -28,17 +41,15 @@ export const averageWork =
     free: number,
   ): Contract =>
   (sink) => {
-    const labour = atHome.share * (1 - atHome.partsShare);
     const own = { ...line, what: `${line.what}: own hours` };
     const last = to - start;
     for (let first = free + 1; first <= last; first = 12 * (yearOf(first) + 1) + 1) {
       const until = Math.min(last, 12 * (yearOf(first) + 1));
       const shop = billOfYear(yearOf(first));
       if (shop === 0) continue;
-      const cash = shop * (1 - labour);
+      const { cash, hours } = splitBill(shop, atHome, prices);
       const [from, end] = [start + first, start + until];
       sink.series(line, from, end, prices.parts, cash, cash, shop);
-      const hours = prices.shopHour > 0 ? (shop * labour) / prices.shopHour : 0;
       if (hours === 0) continue;
       if (prices.ownHour !== 0) sink.series(own, from, end, prices.ownTime, hours * prices.ownHour, 0, 0);
       for (let m = from; m <= end; m++) sink.time(prices.ownHour !== 0 ? own : line, m, hours);

@@ -1,0 +1,210 @@
+import { averageWork } from '../cashflow/contracts/averageWork.ts';
+import {
+  failures,
+  failuresThatHappened,
+  type Happened,
+  type Unnamed,
+  unnamedThatHappened,
+} from '../cashflow/contracts/failures.ts';
+import { dueMonths } from '../cashflow/contracts/upkeep.ts';
+import type { WorkOnce } from '../cashflow/contracts/work.ts';
+import type { Category, Contract, Line } from '../cashflow/posting.ts';
+import { arrivalTimes, failureTimes } from '../chance/failureTimes.ts';
+import type { Range } from '../quantity/range.ts';
+import type { Component, RunningCosts } from '../scenario/inputs.ts';
+import { repairRatePerMile2019 } from '../scenario/tables.ts';
+import type { Context, DrawnFuture } from './context.ts';
+import { anotherLaw, expectedFailures, type Pace } from './expectedFailures.ts';
+import { lawOf } from './laws.ts';
+import type { Span } from './span.ts';
+
+type LineOf = (category: Category, what: string, at: string, reason: string) => Line;
+
+/** The months, counted from the span's start, in which scheduled work restarts a component's clock. */
+const scheduledRenewals = (
+  vehicle: RunningCosts,
+  component: number,
+  distanceAMonth: number,
+  months: number,
+): number[] =>
+  vehicle.upkeep.flatMap((item) =>
+    item.renews.includes(component) ? dueMonths(item, distanceAMonth, months) : [],
+  );
+
+/** A component's life used up in a month. */
+export const paceOf = (part: Component, distanceAMonth: number): number =>
+  part.clock === 'distance' ? distanceAMonth : 1;
+
+/** The months in which work of any kind puts a new part in, rising. */
+export const restartsOf = (
+  vehicle: RunningCosts,
+  component: number,
+  span: Span,
+  ctx: Context,
+): readonly number[] => {
+  const byWork = span.renewed.get(component);
+  const scheduled = scheduledRenewals(vehicle, component, ctx.distanceAMonth, ctx.horizon - span.start);
+  return [...(byWork === undefined ? [] : [byWork]), ...scheduled].sort((a, b) => a - b);
+};
+
+/** What meeting a failure of a component takes once, on average. */
+export const workOf = (part: Component): WorkOnce => ({ ...part, either: part.tow });
+
+/** What a mean is multiplied with where the share u of bills is smaller. */
+const spread = (range: Range | null, u: number): number => {
+  if (range === null) return 1;
+  const law = lawOf(range);
+  return law.quantile(u) / law.mean;
+};
+
+/** What meeting one failure takes, its bill being the one that the share u of bills is smaller than. */
+const billed = (part: Component, u: number): WorkOnce => {
+  const { bill } = part;
+  if (bill.parts === null && bill.hours === null && bill.shopPrice === null) return workOf(part);
+  return {
+    ...workOf(part),
+    parts: part.parts * spread(bill.parts, u),
+    hours: part.hours * spread(bill.hours, u),
+    shopPrice: part.shopPrice === null ? null : part.shopPrice * spread(bill.shopPrice, u),
+  };
+};
+
+/** Within one future every way reads the same list for the same vehicle, part and restarts. */
+const recalled = <T>(future: DrawnFuture, key: string, draw: () => readonly T[]): readonly T[] => {
+  const known = future.recall.get(key);
+  // What is kept under a key was put there by the one caller that makes such keys, so its type is known.
+  if (known) return known as readonly T[];
+  const drawn = draw();
+  future.recall.set(key, drawn);
+  return drawn;
+};
+
+/** The month at whose end something falls that happens at a point of time after the start. */
+const monthOf = (time: number): number => Math.max(1, Math.ceil(time));
+
+/** The failures of one component in a drawn future, in months after the span's start, as far as the horizon reaches. */
+export const failuresDrawn = (
+  part: Component,
+  component: number,
+  span: Span,
+  restarts: readonly number[],
+  future: DrawnFuture,
+  ctx: Context,
+): readonly Happened[] =>
+  recalled(future, `${span.luck} ${component} ${restarts.join()}`, () => {
+    const luck = future.luckOf(span.luck, component);
+    const life = {
+      life: { scale: part.scale, shape: part.shape },
+      run: part.run,
+      pace: paceOf(part, ctx.distanceAMonth),
+      patch: part.repairIs === 'patch',
+      another: anotherLaw(part),
+    };
+    return failureTimes(life, restarts, ctx.horizon, luck).map((time, i) => ({
+      month: monthOf(time),
+      work: billed(part, luck.quantile(i)),
+    }));
+  });
+
+const GIVEN_UP = { parts: 0, hours: 0, shopPrice: 0, daysWithout: 0 };
+
+/** The bills of the month in which the vehicle is given up are not paid; its tow is owed either way. */
+const unpaid = (happened: readonly Happened[], month: number | null): readonly Happened[] =>
+  month === null
+    ? happened
+    : happened.map((one) => (one.month === month ? { ...one, work: { ...one.work, ...GIVEN_UP } } : one));
+
+/** A vehicle's repairs over a span: its named components, and what nobody can name yet. */
+export const repairs = (
+  vehicle: RunningCosts,
+  span: Span,
+  line: LineOf,
+  free: number,
+  ctx: Context,
+): Contract[] => {
+  const { start, end } = span;
+  const { future } = ctx;
+  return [
+    ...unnamed(vehicle, span, line, free, ctx),
+    ...vehicle.components.map((part, i) => {
+      const restarts = restartsOf(vehicle, i, span, ctx);
+      if (future.kind === 'drawn') {
+        const at = line('repairs', part.name, `components[${i}]`, 'what a drawn future says');
+        const happened = failuresDrawn(part, i, span, restarts, future, ctx);
+        const givenUp = span.bought ? null : future.givenUpIn;
+        return failuresThatHappened(at, unpaid(happened, givenUp), ctx.work, start, end, free);
+      }
+      const reason = 'expected failures, from its life law and what it has run';
+      const at = line('repairs', part.name, `components[${i}]`, reason);
+      const pace: Pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: end - start };
+      const counts = expectedFailures(
+        part,
+        pace,
+        restarts.filter((month) => month <= end - start),
+      );
+      return failures(at, counts, workOf(part), ctx.work, start, end, free);
+    }),
+  ];
+};
+
+/** What repairs nobody named come to in a month of a year, at a shop, at the prices of the day of the decision. */
+export const unnamedAMonth = (vehicle: RunningCosts, ctx: Context): ((year: number) => number) => {
+  const { averageRepairs: average } = vehicle;
+  const named = vehicle.components.reduce((sum, part) => sum + part.shareOfAverage, 0);
+  const rest = Math.max(0, 1 - named) * average.scale;
+  const stated = average.statedAYear;
+  const priceWhenNew = vehicle.priceWhenNew / average.perDollar;
+  return (year) =>
+    stated !== null
+      ? (rest * stated) / 12
+      : rest *
+        repairRatePerMile2019(vehicle.age + year, priceWhenNew, average.typeFactor) *
+        average.priceRatio *
+        ctx.distanceAMonth;
+};
+
+/** Repairs nobody named in a drawn future: when, and how dear. The dearest of them leave it at the roadside. */
+export const unnamedDrawn = (
+  vehicle: RunningCosts,
+  span: Span,
+  future: DrawnFuture,
+  ctx: Context,
+): readonly Unnamed[] =>
+  recalled(future, `${span.luck} unnamed`, () => {
+    const { bill, strands } = vehicle.averageRepairs;
+    if (bill.mean <= 0) return [];
+    const aMonth = unnamedAMonth(vehicle, ctx);
+    const luck = future.luckOf(span.luck, -1);
+    return arrivalTimes((year) => aMonth(year) / bill.mean, ctx.horizon, luck).map((time, i) => {
+      const u = luck.quantile(i);
+      return { month: monthOf(time), bill: bill.mean * spread(bill.range, u), stops: u > 1 - strands };
+    });
+  });
+
+/** Repairs nobody named: the average for its age, less the share of the components that were named. */
+const unnamed = (vehicle: RunningCosts, span: Span, line: LineOf, free: number, ctx: Context): Contract[] => {
+  const { start, end } = span;
+  const { atHome } = ctx.inputs.household;
+  const { bill, strands, statedAYear } = vehicle.averageRepairs;
+  const why =
+    statedAYear !== null
+      ? 'a stated amount a year'
+      : 'average for its age and price when new, less the named components';
+  const at = line('repairs', 'repairs nobody can name yet', 'repairs', why);
+  if (ctx.future.kind === 'drawn' && bill.mean > 0) {
+    const givenUp = span.bought ? null : ctx.future.givenUpIn;
+    const happened = unnamedDrawn(vehicle, span, ctx.future, ctx).map((one) =>
+      one.month === givenUp ? { ...one, bill: 0 } : one,
+    );
+    return [unnamedThatHappened(at, happened, atHome, ctx.work, start, end, free)];
+  }
+  const aMonth = unnamedAMonth(vehicle, ctx);
+  return [
+    averageWork(at, aMonth, atHome, ctx.work, start, end, free),
+    (sink) => {
+      if (bill.mean <= 0) return;
+      for (let m = 1; m <= end - start; m++)
+        sink.stands(start + m, (strands * aMonth(Math.floor((m - 1) / 12))) / bill.mean, 0);
+    },
+  ];
+};
