@@ -1,3 +1,4 @@
+import type { Estimate } from '../engine/decision/chance/chances.ts';
 import type { Cents } from '../engine/quantity/money.ts';
 import type { Facts, Quantity, Unit } from '../engine/scenario/scenario.ts';
 
@@ -86,6 +87,40 @@ export const ledgerCents = (cents: Cents): string =>
     ),
   );
 
+/**
+ * The step to which a drawn figure is known: the smallest power of ten that is at least half its standard error, so
+ * that one error moves the last digit said by two at most. 57 gives 100, 14 gives 10, 0.004 gives 0.01; nil gives 0,
+ * for a figure without any error.
+ */
+export const stepKnown = (error: number): number =>
+  error > 0 ? 10 ** Math.ceil(Math.log10(error / 2) - 1e-9) : 0;
+
+/** A drawn number without unit, to the digit its error supports: 0.4136 give or take 0.002 is "0.41". */
+export const knownNumber = ({ value, error }: Estimate): string => {
+  const step = Math.max(stepKnown(error), 0.001);
+  return number(roundTo(value, step), Math.max(0, Math.round(-Math.log10(step))));
+};
+
+/**
+ * A chance as ways out of a hundred, no finer than its error and never finer than one: "82 of 100". All and none are
+ * said only of what was so in every future drawn; what only rounds to them is "nearly all" or "fewer than 1 of 100".
+ */
+export const ofHundred = ({ value, error }: Estimate): string => {
+  if (value <= 0 && error <= 0) return 'none';
+  if (value >= 1 && error <= 0) return 'all';
+  const step = Math.min(10, Math.max(1, Math.round(100 * stepKnown(error))));
+  const count = roundTo(100 * value, step);
+  if (count <= 0) return `fewer than ${step} of 100`;
+  return count >= 100 ? 'nearly all' : `${count} of 100`;
+};
+
+/** Two standard errors of a chance, in words: "give or take 1 in 100"; '' where there is no error. */
+export const giveOrTake = ({ error }: Estimate): string => {
+  if (error <= 0) return '';
+  const hundredths = Math.ceil(200 * error - 1e-9);
+  return 200 * error < 0.5 ? 'give or take less than 1 in 100' : `give or take ${hundredths} in 100`;
+};
+
 /** Twelve own hours make a weekend: "2 weekends", "half a weekend". */
 export const weekends = (hours: number): string => {
   const halves = Math.round(hours / 6);
@@ -101,6 +136,10 @@ export interface Formats {
   readonly money: (units: number) => string;
   /** As much as is known: "$1,900" (two significant digits, or to `step`). The words around it say "about". */
   readonly round: (units: number, step?: number) => string;
+  /** A drawn amount in prose, as `round`, and no finer than its error: "$4,000"; "less than $10" where that is nil. */
+  readonly about: (e: Estimate) => string;
+  /** A drawn amount in a table: to three digits, and no finer than its error. */
+  readonly known: (e: Estimate) => string;
   /** A tick of an axis: "$20,000", never with cents. */
   readonly tick: (units: number) => string;
   readonly distance: (n: number) => string;
@@ -130,6 +169,10 @@ export const formatsFor = (facts: Facts): Formats => {
   const round = (units: number, step = stepOf(units)): string => {
     const r = roundTo(units, step);
     return signed(r, whole.format(Math.abs(r)));
+  };
+  const drawn = ({ value, error }: Estimate, finest: number): string => {
+    const step = Math.max(stepKnown(error), finest, 1);
+    return roundTo(value, step) === 0 && error > 0 ? `less than ${whole.format(step)}` : round(value, step);
   };
   const one = facts.distanceUnit === 'miles' ? 'mile' : 'km';
   const distance = (n: number): string => counted(Math.round(n), one, facts.distanceUnit);
@@ -171,6 +214,8 @@ export const formatsFor = (facts: Facts): Formats => {
   return {
     money,
     round,
+    about: (e) => drawn(e, stepOf(e.value)),
+    known: (e) => drawn(e, stepOf(e.value) / 10),
     tick: (units) => signed(units, whole.format(Math.abs(units))),
     distance,
     oneDistance: one,
