@@ -57,19 +57,16 @@ const senseless = (size: number, entries: readonly RankCorrelation[]): RankCorre
 };
 
 /**
- * Entries that cannot hold together, and do as soon as any one of them is left out. The weakest are tried first, so
- * that what stays is what weighs; the answer does not depend on the order of the entries.
+ * The entries among a smallest set of quantities whose correlations cannot hold together: without any one of these
+ * quantities the others' can. Does not depend on the order of the entries.
  */
-const atFault = (size: number, entries: readonly RankCorrelation[]): RankCorrelation[] => {
-  const weakestFirst = entries.toSorted(
-    (x, y) => Math.abs(x.rank) - Math.abs(y.rank) || x.a - y.a || x.b - y.b,
-  );
-  let kept = weakestFirst;
-  for (const one of weakestFirst) {
-    const without = kept.filter((other) => other !== one);
+const atFault = (size: number, entries: readonly RankCorrelation[]): readonly RankCorrelation[] => {
+  let kept = entries;
+  for (let place = size - 1; place >= 0; place--) {
+    const without = kept.filter(({ a, b }) => a !== place && b !== place);
     if (factorOf(size, without) === null) kept = without;
   }
-  return entries.filter((one) => kept.includes(one));
+  return kept;
 };
 
 /**
@@ -78,8 +75,8 @@ const atFault = (size: number, entries: readonly RankCorrelation[]): RankCorrela
  *
  * @param size how many uniforms there are
  * @param entries each pair once, in any order, 0 <= a, b < size
- * @returns the copula, or the entries at fault: senseless ones, else a smallest set that is not positive definite after
- * rho = 2 sin(pi rank/6) (correlations of exactly 1 or -1 are not)
+ * @returns the copula, or the entries at fault: senseless ones, else those among a smallest set of quantities that is not
+ * positive definite after rho = 2 sin(pi rank/6) (a correlation of exactly 1 or -1 is not)
  */
 export const copulaOf = (
   size: number,
