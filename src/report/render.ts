@@ -4,10 +4,14 @@ import { arithmeticChapter } from './chapters/arithmetic.ts';
 import { assumedChapter } from './chapters/assumed.ts';
 import { changeChapter } from './chapters/change.ts';
 import { comparedChapter } from './chapters/compared.ts';
+import { lumpyChapter } from './chapters/lumpy.ts';
+import { findOutChapter } from './chapters/findOut.ts';
+import { howSureChapter } from './chapters/howSure.ts';
 import { methodChapter } from './chapters/method.ts';
 import { monthsChapter } from './chapters/months.ts';
-import { chapter, type Page } from './chapters/page.ts';
+import { type Chapter, chapter, type Page } from './chapters/page.ts';
 import { paymentChapter } from './chapters/payment.ts';
+import { walkAwayChapter } from './chapters/walkAway.ts';
 import { whenChapter } from './chapters/when.ts';
 import { workChapter } from './chapters/work.ts';
 import type { DrawingDocument } from './charts/dom.ts';
@@ -37,17 +41,20 @@ export const renderReport = (decision: Decision, { document, scenarioText }: Rep
   const d = withoutPrivate(decision);
   const format = formatsFor(d.facts);
   const page: Page = { d, format, figure: figure(document, format) };
+  // A chapter about futures is left out where none were drawn.
   const chapters = [
     assumedChapter(page),
     monthsChapter(page),
     paymentChapter(page),
+    lumpyChapter(page),
     changeChapter(page),
     whenChapter(page),
+    walkAwayChapter(page),
     comparedChapter(page),
     workChapter(page),
     arithmeticChapter(page),
     methodChapter(page, scenarioText),
-  ];
+  ].filter((c) => c !== null);
   return html`<!doctype html>
 <html lang="en">
 <head>

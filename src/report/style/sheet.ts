@@ -1,4 +1,5 @@
 import { base } from './base.ts';
+import { card } from './card.ts';
 import { figures } from './figures.ts';
 import { first } from './first.ts';
 import { margin } from './margin.ts';
@@ -16,4 +17,4 @@ const close = (css: string): string =>
     .trim();
 
 /** The page's whole look, in the order in which later rules lean on earlier ones. */
-export const styleSheet: string = [base, first, margin, figures, tables, paper].map(close).join('\n');
+export const styleSheet: string = [base, first, margin, figures, tables, card, paper].map(close).join('\n');

@@ -1,0 +1,37 @@
+import type { WalkAway } from '../../engine/decision/chance/walkAway.ts';
+import { calendar, day } from '../format.ts';
+import { type Html, html } from '../markup/html.ts';
+import { table } from '../tables/table.ts';
+import { capital } from '../words/sentence.ts';
+import { dearestFirst, limitWords, partName, SHOP_QUESTIONS } from '../words/walk.ts';
+import type { Page } from './page.ts';
+
+/**
+ * To cut out and keep in the glovebox: the biggest bill worth paying for each part, this year and next, and what to
+ * ask before saying yes. No person is named on it, and no money but the limits.
+ */
+export const gloveboxCard = ({ d, format }: Page, w: WalkAway): Html => {
+  const until = (months: number): string => {
+    const named = calendar(d.facts.date, months);
+    return named && ` (to ${named})`;
+  };
+  return html`<aside class="card" aria-labelledby="card-title">
+<p class="cut" aria-hidden="true">cut here, keep in the glovebox</p>
+<h3 id="card-title">${capital(d.facts.vehicleName)}: biggest bill worth paying</h3>
+${table({
+  caption: 'Biggest bill worth paying',
+  kind: 'wordy',
+  head: ['Repair', `This year${until(12)}`, `Next year${until(24)}`],
+  rows: dearestFirst(w).map((c) => [
+    html`${capital(partName(c, w).replace(/^the /, ''))}${c.unsafe && html` <small>unsafe once it fails: not driven until mended</small>`}`,
+    limitWords(c, 0, format),
+    limitWords(c, 1, format),
+  ]),
+})}
+<p>The whole bill counts, own hours too. Tow and diagnosis are owed either way: leave them out. Above the figure, don't agree on the phone: sleep on it.</p>
+<p class="ask">Ask first:</p>
+<ul>${SHOP_QUESTIONS.map((q) => html`<li>${q}</li>`)}</ul>
+<p><small>Reckoned on ${day(d.facts.date)} for the two years after it. Information, not advice.</small></p>
+</aside>
+`;
+};

@@ -1,0 +1,44 @@
+import type { LumpyWay } from '../../engine/decision/chance/chances.ts';
+import type { Html } from '../markup/html.ts';
+import { type Cell, table } from '../tables/table.ts';
+import { lumpyWays } from '../words/lumpy.ts';
+import type { Page } from './page.ts';
+
+/** The ways that are open, with what heads their column. */
+export const columns = ({ d }: Page): readonly { readonly head: string; readonly way: LumpyWay }[] => {
+  const { keep, replace, walk } = lumpyWays(d);
+  return [
+    { head: 'Kept, whatever comes', way: keep },
+    { head: 'Handed on', way: replace },
+    { head: 'Kept, free to walk away', way: walk },
+  ].flatMap(({ head, way }) => (way ? [{ head, way }] : []));
+};
+
+/** A table with a way a column: each row says one thing of every way. */
+export const byWay = (
+  page: Page,
+  caption: string,
+  rows: readonly (readonly [what: string, words: (w: LumpyWay) => Cell] | null)[],
+): Html => {
+  const of = columns(page);
+  return table({
+    caption,
+    kind: 'wordy',
+    head: ['', ...of.map((c) => c.head)],
+    rows: rows.flatMap((row) => (row ? [[row[0], ...of.map((c) => row[1](c.way))]] : [])),
+  });
+};
+
+/** A row a year, a column a way. */
+export const byYear = (page: Page, caption: string, words: (w: LumpyWay, month: number) => string): Html => {
+  const of = columns(page);
+  const years = [...new Set(of.flatMap(({ way }) => way.fan.map((p) => p.month)))].filter(
+    (m) => m % 12 === 0 || m === page.d.horizon,
+  );
+  return table({
+    caption,
+    kind: 'wordy',
+    head: ['After month', ...of.map((c) => c.head)],
+    rows: years.map((month) => [month, ...of.map((c) => words(c.way, month))]),
+  });
+};

@@ -1,0 +1,179 @@
+import type { RuleChances } from '../../engine/decision/chance/chances.ts';
+import type { ComponentLimit, WalkAway } from '../../engine/decision/chance/walkAway.ts';
+import { limitsChart } from '../charts/limits.ts';
+import { calendar, counted, number, ofHundred, span } from '../format.ts';
+import { type Html, html } from '../markup/html.ts';
+import { table } from '../tables/table.ts';
+import { capital, listed } from '../words/sentence.ts';
+import {
+  dearestFirst,
+  limitStep,
+  limitWords,
+  mainComponent,
+  partName,
+  payUpTo,
+  savesWords,
+  unsafeSentence,
+  yearLimitTwice,
+} from '../words/walk.ts';
+import { gloveboxCard } from './gloveboxCard.ts';
+import { block, type Chapter, notes, type Page, pick } from './page.ts';
+
+/** At most so many parts are drawn; the table beneath and the card have them all. */
+const DRAWN = 4;
+
+const nameOf = (c: ComponentLimit, w: WalkAway): string => partName(c, w).replace(/^the /, '');
+
+const limitsFigure = ({ format, figure }: Page, w: WalkAway): Html | null => {
+  const drawn = dearestFirst(w).slice(0, DRAWN);
+  const round = (units: number): string => format.round(units, limitStep(units));
+  const ends = (c: ComponentLimit): readonly [number, number] => [
+    c.byMonth[0]?.limit ?? 0,
+    c.byMonth.at(-1)?.limit ?? 0,
+  ];
+  const over = drawn.filter((c) => c.usualBill > (ends(c)[0] + ends(c)[1]) / 2);
+  const names = (of: readonly ComponentLimit[]): string => listed(of.map((c) => partName(c, w)));
+  const finding =
+    over.length === 0
+      ? 'The usual bill for each of these is worth paying.'
+      : over.length === drawn.length
+        ? 'The usual bill for each of these is too big to be worth paying.'
+        : `The usual bill for ${names(over)} is too big to be worth paying; for ${names(drawn.filter((c) => !over.includes(c)))} it is worth paying.`;
+  if (drawn.length === 0) return null;
+  return figure({
+    id: 'limits',
+    finding,
+    shows:
+      'The biggest bill worth paying, by the month in which it comes. A bill below the line is worth paying, one above it is not; dotted, what such a bill usually comes to today.',
+    told: drawn
+      .map(
+        (c) =>
+          `${capital(partName(c, w))}: ${round(ends(c)[0])} today, ${round(ends(c)[1])} in two years; the usual bill is ${format.round(c.usualBill)}.`,
+      )
+      .join(' '),
+    chart: (look) =>
+      limitsChart(
+        drawn.flatMap((c) =>
+          c.byMonth.map(({ month, limit }) => ({ component: nameOf(c, w), month, limit })),
+        ),
+        drawn.map((c) => ({
+          component: nameOf(c, w),
+          usual: c.usualBill,
+          words: {
+            usual: `usual bill ${format.round(c.usualBill)}`,
+            today: `up to ${round(ends(c)[0])}`,
+            last: `up to ${round(ends(c)[1])}`,
+          },
+        })),
+        look,
+      ),
+    table: table({
+      caption: 'Biggest bill worth paying, by month',
+      kind: 'wordy',
+      head: ['In month', ...dearestFirst(w).map((c) => nameOf(c, w))],
+      rows: (drawn[0]?.byMonth ?? [])
+        .filter((p) => p.month % 3 === 0)
+        .map((p) => [
+          p.month === 0 ? 'today' : p.month,
+          ...dearestFirst(w).map((c) => round(c.byMonth.find((q) => q.month === p.month)?.limit ?? 0)),
+        ]),
+    }),
+  });
+};
+
+/** What the figure is and is not, for whoever meets it for the first time. */
+const meaning = (w: WalkAway): Html => html`<h3>What does that figure mean?</h3>
+<p>It is the most a repair bill may be before handing it on and taking the ${w.replacement} at that moment costs less, counted over the ${span(w.horizon)} that follow. It isn't what the vehicle is worth, and it isn't a sum set aside to be spent: the smaller the bill, the better. Parts, labour, own hours and the days it stands for the repair are part of the bill. The tow and the diagnosis are owed either way and are not; nor is what was spent before.</p>`;
+
+const safetyWords = (w: WalkAway): Html | null => {
+  const unsafe = w.components.filter((c) => c.unsafe);
+  return unsafe.length === 0
+    ? null
+    : html`<p><strong>${unsafeSentence(unsafe.map((c) => partName(c, w)))}</strong></p>`;
+};
+
+/** Where the figure hangs on how far ahead one looks, that and the figure for twice as far. */
+const horizonWords = ({ d, format }: Page, w: WalkAway): string | null => {
+  const hanging = dearestFirst(w).filter((c) => c.hangsOnHorizon && yearLimitTwice(c, 0) !== null);
+  if (hanging.length === 0) return null;
+  const each = hanging.map((c) => {
+    const twice = yearLimitTwice(c, 0) ?? 0;
+    return `${format.round(twice, limitStep(twice))} for ${partName(c, w)} this year`;
+  });
+  return `It hangs on how far ahead we look. Looking ${span(2 * d.horizon)} ahead instead of ${span(d.horizon)}, it would be about ${listed(each)}.`;
+};
+
+const bestDate = ({ d }: Page, w: WalkAway): string => {
+  if (w.bestMonth === 0) return `With nothing broken, today is already the cheapest day to change over.`;
+  if (w.bestMonth >= w.horizon)
+    return `With nothing broken, not changing over at all within ${span(w.horizon)} costs least.`;
+  const named = calendar(d.facts.date, w.bestMonth);
+  return `With nothing broken, changing over after ${counted(w.bestMonth, 'month')}${named && ` (${named})`} costs least.`;
+};
+
+const against = ({ d }: Page, rule: RuleChances): readonly (readonly [string, string])[] => {
+  const known: Readonly<Record<string, string>> = {
+    [d.bestKeep?.id ?? '']: 'keeping it whatever comes',
+    [d.bestReplace?.id ?? '']: 'handing it on now',
+    fixed: 'the best date fixed today',
+  };
+  return rule.against.map((a) => [known[a.id] ?? a.label, a.id]);
+};
+
+/** The rule followed through every future drawn: what the right to walk away saves, and how often it is used. */
+const ruleFollowed = (page: Page, rule: RuleChances): Html => {
+  const { d, format } = page;
+  const named = against(page, rule);
+  const saves = rule.against.map((a, i) => {
+    const words = savesWords(a.saves, format);
+    const what = named[i]?.[0] ?? a.label;
+    return words.startsWith('cannot tell')
+      ? `against ${what} we ${words}`
+      : `it ${words === 'costs the same' ? 'costs the same as' : `${words.split(',')[0]} than`} ${what}`;
+  });
+  const walked = rule.walkedBy.map(
+    (p) => `${ofHundred(p.chance)} within ${p.month % 12 === 0 ? span(p.month) : counted(p.month, 'month')}`,
+  );
+  return html`<h3>Does it pay to be free to walk away?</h3>
+<p>Followed through ${number(d.chances?.futures ?? 0)} ways it could go, paying up to the limit and walking away above it: ${listed(saves)}, on average. One walks away in ${listed(walked)}. ${bestDate(page, page.d.walkAway as WalkAway)}</p>
+${table({
+  caption: 'Free to walk away, beside the other ways',
+  kind: 'wordy',
+  words: 2,
+  head: ['Beside', 'Being free to walk away'],
+  rows: rule.against.map((a, i) => [capital(named[i]?.[0] ?? a.label), savesWords(a.saves, format)]),
+})}`;
+};
+
+/** Which bill is worth paying and which is not, part by part, and the card for the glovebox. */
+export const walkAwayChapter = (page: Page): Chapter | null => {
+  const { d, format } = page;
+  const w = d.walkAway;
+  const main = w && mainComponent(w);
+  if (!w || !main) return null;
+  const others = dearestFirst(w).filter((c) => c !== main);
+  const rest = others.map((c) => `${limitWords(c, 0, format)} for ${partName(c, w)}`);
+  const hangs = horizonWords(page, w);
+  return {
+    id: 'walk-away',
+    question: 'When is a bill too big, and time to walk away?',
+    body: html`${block(
+      html`<p><strong>${payUpTo(main, w, format)}</strong> ${rest.length > 0 && `This year it is ${listed(rest)}.`} ${hangs}</p>`,
+      notes(
+        pick(
+          d,
+          'vehicle.components.#.shopPrice',
+          'vehicle.components.#.scale',
+          'vehicle.inAHurry.adds',
+          'vehicle.sellsFor.scrap',
+          'household.lookAhead',
+        ),
+        format,
+      ),
+      limitsFigure(page, w),
+      safetyWords(w),
+      meaning(w),
+      d.chances?.rule ? ruleFollowed(page, d.chances.rule) : html`<p>${bestDate(page, w)}</p>`,
+    )}${gloveboxCard(page, w)}`,
+  };
+};

@@ -1,0 +1,92 @@
+import type { LumpyWay } from '../../engine/decision/chance/chances.ts';
+import type { Decision, LoanView } from '../../engine/decision/decision.ts';
+import { type Formats, inWords, ofHundred, roundTo } from '../format.ts';
+import { isPrivate } from '../privacy.ts';
+import { capital } from './sentence.ts';
+
+/** The lumpy ways by what they are on the page; null where a way is not open. */
+export interface LumpyWays {
+  readonly keep: LumpyWay | null;
+  readonly replace: LumpyWay | null;
+  readonly walk: LumpyWay | null;
+}
+
+export const lumpyWays = (d: Decision): LumpyWays => {
+  const find = (id: string | undefined): LumpyWay | null => d.chances?.lumpy.find((w) => w.id === id) ?? null;
+  return { keep: find(d.bestKeep?.id), replace: find(d.bestReplace?.id), walk: find('right-to-walk') };
+};
+
+/** A chance given without an error, as ways out of a hundred. */
+const plainly = (chance: number): string => ofHundred({ value: chance, error: 0 });
+
+/** "if kept", "if handed on", with what each has; ways that are not open are left out. */
+export const each = (
+  { keep, replace }: Pick<LumpyWays, 'keep' | 'replace'>,
+  words: (w: LumpyWay) => string,
+): readonly string[] =>
+  [keep && `${words(keep)} if kept`, replace && `${words(replace)} if handed on`].filter((s) => s !== null);
+
+/** What is in the fund is known, and may be told. */
+export const fundShown = (d: Decision, way: LumpyWay): boolean =>
+  way.fund.start !== null && way.fund.dry.length > 0 && !isPrivate(d.facts, 'savings_for_this');
+
+/** What is put by each month may be told. */
+export const setAsideShown = (d: Decision): boolean =>
+  !isPrivate(d.facts, 'spare_each_month') && !isPrivate(d.facts, 'set_aside_a_month');
+
+export const everDry = (way: LumpyWay): number => way.fund.dry.at(-1)?.chance ?? 0;
+
+/** The fund to hold back, no finer than its error. */
+export const fundNeeded = ({ fund }: LumpyWay, format: Formats): string =>
+  fund.needed.value < 0.5 ? 'nothing' : `about ${format.about(fund.needed)}`;
+
+/** "5 of 100": the chance that the fund may run dry with. */
+export const levelWords = (d: Decision): string => `${roundTo(d.facts.chance.mayRunDry * 100, 0.1)} of 100`;
+
+/** How many payments a bill is, as people count them: "six payments", "less than one payment". */
+export const paymentsWords = (payments: number): string => {
+  const whole = Math.round(payments);
+  if (payments < 0.75) return 'less than one payment';
+  return `${inWords(whole)} ${whole === 1 ? 'payment' : 'payments'}`;
+};
+
+/** "$1,800: eight payments not made"; without payments to count in, the bill alone. */
+export const worstBillWords = ({ worstBill }: LumpyWay, format: Formats): string =>
+  `${format.round(worstBill.bad)}${worstBill.payments === null ? '' : `: ${paymentsWords(worstBill.payments)} not made`}`;
+
+/** Which way can run the fund dry and how likely; null where nobody knows what is in it. */
+export const drySentence = (d: Decision): string | null => {
+  const { keep, replace } = lumpyWays(d);
+  const shown = [keep, replace].filter((w) => w !== null && fundShown(d, w)) as readonly LumpyWay[];
+  if (shown.length === 0) return null;
+  const said = (w: LumpyWay): string => `${plainly(everDry(w))} ${w === keep ? 'if kept' : 'if handed on'}`;
+  const risky = shown.filter((w) => everDry(w) > d.facts.chance.mayRunDry);
+  const could = `The fund runs dry in ${shown.map(said).join(', ')}`;
+  if (risky.length === 0)
+    return `What is put by carries ${shown.length > 1 ? 'either way' : 'it'}. ${could}, of the ways it could go.`;
+  const who =
+    risky.length === shown.length
+      ? shown.length > 1
+        ? 'Either way can run the fund dry'
+        : 'It can run the fund dry'
+      : risky[0] === keep
+        ? 'Keeping it can run the fund dry, handing it on hardly'
+        : 'Handing it on can run the fund dry, keeping it hardly';
+  return `${who}: in ${shown.map(said).join(', ')}, of the ways it could go.`;
+};
+
+/** How much to hold back so that the fund lasts, for each way. */
+export const holdBack = (d: Decision, format: Formats): string =>
+  `${each(lumpyWays(d), (w) => fundNeeded(w, format)).join(', ')}`;
+
+/** "Hold back about $2,800 if kept, about $1,500 if handed on." */
+export const holdBackSentence = (d: Decision, format: Formats): string =>
+  `${capital(`hold back ${holdBack(d, format)}`)}, after what the first day takes: then it runs dry in at most ${levelWords(d)}.`;
+
+/** What it costs to be out of a loan after so many months: owed less what it would bring; below nil, that is left over. */
+export const wayOut = (loan: LoanView): readonly { readonly month: number; readonly toPay: number }[] =>
+  loan.balance.map((b) => ({ month: b.month, toPay: (b.owed - b.value) / 100 }));
+
+/** "$900 to pay in", "$300 left over". */
+export const wayOutWords = (toPay: number, format: Formats): string =>
+  toPay > 0 ? `${format.round(toPay)} to pay in` : `${format.round(-toPay)} left over`;

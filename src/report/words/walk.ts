@@ -1,0 +1,95 @@
+import type { Estimate } from '../../engine/decision/chance/chances.ts';
+import type { ComponentLimit, WalkAway } from '../../engine/decision/chance/walkAway.ts';
+import { type Formats, stepOf } from '../format.ts';
+
+/** Named parts, the dearest bill first, then whatever nobody named. */
+export const dearestFirst = (w: WalkAway): readonly ComponentLimit[] =>
+  w.components.toSorted(
+    (a, b) =>
+      Number(a.position === null) - Number(b.position === null) ||
+      b.usualBill - a.usualBill ||
+      (a.position ?? 0) - (b.position ?? 0),
+  );
+
+/** The part the first sentence is about: the one with the dearest bill. */
+export const mainComponent = (w: WalkAway): ComponentLimit | null => dearestFirst(w)[0] ?? null;
+
+/** A part inside a sentence: "the gearbox"; what nobody named is "any other repair" beside named ones. */
+export const partName = (c: ComponentLimit, w: WalkAway): string =>
+  c.position !== null
+    ? `the ${c.component}`
+    : w.components.some((other) => other.position !== null)
+      ? 'any other repair'
+      : 'any repair';
+
+/** The limits of one year, 0 the one that starts today. */
+const inYear = (c: ComponentLimit, year: number): ComponentLimit['byMonth'] =>
+  c.byMonth.filter((p) => Math.floor(p.month / 12) === year);
+
+const mean = (of: readonly number[]): number => of.reduce((a, b) => a + b, 0) / Math.max(1, of.length);
+
+/** A limit is said to half of what prose is known to: $1,450, not $1,400 or $1,500. */
+export const limitStep = (limit: number): number => Math.max(5, stepOf(limit) / 2);
+
+const said = (limit: number, format: Formats): string => format.round(limit, limitStep(limit));
+
+/** The average limit over a year: what the first sentence and the card say. */
+export const yearLimit = (c: ComponentLimit, year: number): number =>
+  mean(inYear(c, year).map((p) => p.limit));
+
+/** The same looking twice as far; null where that is further than anything is looked at. */
+export const yearLimitTwice = (c: ComponentLimit, year: number): number | null => {
+  const twice = inYear(c, year).flatMap((p) => (p.lookingTwice === null ? [] : [p.lookingTwice]));
+  return twice.length === 0 ? null : mean(twice);
+};
+
+/** Too small to be worth a visit: no bill is worth paying. */
+const NOTHING = 5;
+
+/** "$1,450"; both ends of the year where the limit moves by more than a fifth within it; "none" where it is nil. */
+export const limitWords = (c: ComponentLimit, year: number, format: Formats): string => {
+  const limits = inYear(c, year).map((p) => p.limit);
+  const [least, most] = [Math.min(...limits), Math.max(...limits)];
+  if (most < NOTHING) return 'none';
+  return most - least > 0.2 * mean(limits)
+    ? `${said(least, format)} to ${said(most, format)}`
+    : said(mean(limits), format);
+};
+
+/** "Pay up to about $1,450 for the gearbox this year, $1,100 next year; above that, walk away." */
+export const payUpTo = (c: ComponentLimit, w: WalkAway, format: Formats): string => {
+  const [now, next] = [limitWords(c, 0, format), limitWords(c, 1, format)];
+  const what = partName(c, w);
+  if (now === 'none')
+    return next === 'none'
+      ? `No bill for ${what} is worth paying, this year or next: walk away.`
+      : `No bill for ${what} is worth paying this year; next year pay up to about ${next}.`;
+  if (next === 'none')
+    return `Pay up to about ${now} for ${what} this year; above that, and for any bill next year, walk away.`;
+  return now === next
+    ? `Pay up to about ${now} for ${what}, this year or next; above that, walk away.`
+    : `Pay up to about ${now} for ${what} this year, ${next} next year; above that, walk away.`;
+};
+
+/** What the rule saves against another way, with its error; "cannot tell" within two of them. */
+export const savesWords = (saves: Estimate, format: Formats): string => {
+  const { value, error } = saves;
+  if (error < 0.5 && Math.abs(value) < 0.5) return 'costs the same';
+  if (Math.abs(value) <= 2 * error) return `cannot tell, within ${format.round(2 * error)} either way`;
+  const give = error < 0.5 ? '' : `, give or take ${format.round(2 * error)}`;
+  return `costs about ${format.about({ value: Math.abs(value), error })} ${value > 0 ? 'less' : 'more'}${give}`;
+};
+
+/** What to ask the shop before saying yes. */
+export const SHOP_QUESTIONS: readonly string[] = [
+  'Is the diagnosis included in this price?',
+  'What else did you see?',
+  'Is it safe to drive as it is?',
+  'What guarantee is there on parts and labour?',
+  'How long will it take?',
+  'May I have that in writing?',
+];
+
+/** Stands wherever a limit does, if a failure makes it unsafe. */
+export const unsafeSentence = (parts: readonly string[]): string =>
+  `Safety is never traded: with ${parts.join(' or ')} failed it is not driven until that is mended, whatever the bill. The figure only says whether to mend or to hand it on.`;
