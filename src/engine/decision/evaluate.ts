@@ -138,28 +138,34 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
   return { cash: today.cash, onCard };
 };
 
-/** Net present cost of a plan, unrounded: all that a solver asks of it, so nothing else is kept. */
-export const presentCostOf = (plan: Plan, ctx: Context): ByReading<number> => {
+/**
+ * Net present cost of a plan, unrounded: all that a solver asks of it, so nothing else is kept.
+ *
+ * @param besides a sink that is shown every posting as well, for what else somebody wants to know of it
+ */
+export const presentCostOf = (plan: Plan, ctx: Context, besides: Sink | null = null): ByReading<number> => {
   const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
   const sum = { counted: 0, cash: 0, shop: 0 };
   project(
     plan,
     {
-      post(_line, month, counted, cash, shop) {
+      post(line, month, counted, cash, shop) {
         const factor = v[month] as number;
         sum.counted += counted * factor;
         sum.cash += cash * factor;
         sum.shop += shop * factor;
+        besides?.post(line, month, counted, cash, shop);
       },
-      series(_line, from, to, levels, counted, cash, shop) {
+      series(line, from, to, levels, counted, cash, shop) {
         const upTo = presentUpTo(levels, v);
         const factor = (upTo[to] as number) - (upTo[from - 1] as number);
         sum.counted += counted * factor;
         sum.cash += cash * factor;
         sum.shop += shop * factor;
+        besides?.series(line, from, to, levels, counted, cash, shop);
       },
       time: () => undefined,
-      stands: () => undefined,
+      stands: besides ? besides.stands : () => undefined,
     },
     ctx,
   );

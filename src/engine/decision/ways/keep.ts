@@ -54,6 +54,7 @@ export const keepWays = (ctx: Context): Ways => {
         id,
         side: 'keep',
         label,
+        treatments,
         build: (at) => keepPlan(id, label, work, treatments, at),
       });
   };

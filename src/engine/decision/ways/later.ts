@@ -107,6 +107,7 @@ export const drivingOnWays = (ctx: Context): Ways => {
         id,
         side: 'later',
         label,
+        treatments: null,
         build: (at) => ({ ...laterPlan(index, saving, at), id, label }),
       });
   });

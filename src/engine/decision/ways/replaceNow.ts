@@ -35,6 +35,7 @@ export const replaceNowWays = (ctx: Context): Ways => {
           id,
           side: 'replace',
           label,
+          treatments: null,
           build: (at) => {
             const old = goesToday(offer, at);
             const next = bought(index, 0, old.brought, financing, at);

@@ -1,5 +1,6 @@
 import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
+import type { Treatments } from '../neededWork.ts';
 import type { Plan } from '../plan.ts';
 
 /**
@@ -7,6 +8,8 @@ import type { Plan } from '../plan.ts';
  * plan, so a pair of ways once chosen is held while a solver moves the numbers.
  */
 export interface Way extends Pick<Plan, 'id' | 'side' | 'label'> {
+  /** How a way that keeps it to the end meets the needed work; null for one that lets it go. */
+  readonly treatments: Treatments | null;
   readonly build: (ctx: Context) => Plan;
 }
 

@@ -1,0 +1,71 @@
+import { levelAt } from '../../cashflow/levels.ts';
+import type { Category, Sink } from '../../cashflow/posting.ts';
+
+/**
+ * What is asked of a way besides its cost, gathered from the same postings: cash by month, lumps by month, the largest
+ * repair bill, roadside stops and days without. Months 0..H; cash, so own hours are free.
+ */
+export interface Detail {
+  readonly sink: Sink;
+  readonly cash: Float64Array;
+  /** Of the cash: what does not come every month. */
+  readonly lumps: Float64Array;
+  /** The largest single repair bill in the first two years. */
+  readonly worst: { bill: number };
+  readonly stops: Float64Array;
+  readonly days: Float64Array;
+  readonly clear: () => void;
+}
+
+/** What comes in lumps after the first day; energy, payments, insurance and the like are lived on. */
+const LUMPY: ReadonlySet<Category> = new Set<Category>([
+  'repairs',
+  'scheduled upkeep',
+  'work needed now',
+  'buying',
+  'selling the old one',
+]);
+
+const TWO_YEARS = 24;
+
+/** A sink for one way's details, to be cleared and used for the next future. */
+export const detailFor = (horizon: number): Detail => {
+  const cash = new Float64Array(horizon + 1);
+  const lumps = new Float64Array(horizon + 1);
+  const stops = new Float64Array(horizon + 1);
+  const days = new Float64Array(horizon + 1);
+  const worst = { bill: 0 };
+  return {
+    cash,
+    lumps,
+    stops,
+    days,
+    worst,
+    clear: () => {
+      for (const all of [cash, lumps, stops, days]) all.fill(0);
+      worst.bill = 0;
+    },
+    sink: {
+      post(line, month, _counted, inCash) {
+        if (line.category === "what we'd own at the end") return;
+        cash[month] = (cash[month] as number) + inCash;
+        if (month === 0 || !LUMPY.has(line.category)) return;
+        lumps[month] = (lumps[month] as number) + inCash;
+        if (line.category === 'repairs' && month <= TWO_YEARS && inCash > worst.bill) worst.bill = inCash;
+      },
+      series(line, from, to, levels, _counted, inCash) {
+        const lumpy = LUMPY.has(line.category);
+        for (let m = from; m <= to; m++) {
+          const amount = inCash * levelAt(levels, m);
+          cash[m] = (cash[m] as number) + amount;
+          if (lumpy) lumps[m] = (lumps[m] as number) + amount;
+        }
+      },
+      time: () => undefined,
+      stands(month, stopped, without) {
+        stops[month] = (stops[month] as number) + stopped;
+        days[month] = (days[month] as number) + without;
+      },
+    },
+  };
+};

@@ -1,0 +1,174 @@
+import { streamOf, uniformAt } from '../../chance/counter.ts';
+import type { Luck } from '../../chance/failureTimes.ts';
+import { scrambledSobol } from '../../chance/sobol.ts';
+import { copulaOf } from '../../quantity/rankCorrelation.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
+import type { DrawnFuture } from '../context.ts';
+import { nameOf, type PartLuck, type Unknowns } from './unknowns.ts';
+
+/** Quasi-random dimensions at most; what comes later in a life is drawn from a counter-based generator. */
+const MOST_DIMENSIONS = 128;
+
+/** A group of unknowns that count as one: a number, numbers that go together, or all the luck of a part. */
+export interface Group {
+  readonly what: string;
+  readonly kind: 'number' | 'luck';
+  readonly ranged: readonly number[];
+  readonly turns: readonly number[];
+  readonly parts: readonly number[];
+}
+
+/** One future: the ranged numbers' places in their ranges, and what every contract reads. */
+export interface Drawer {
+  /** Moves to a draw; with a group, that group is taken from the other draw of the same number. */
+  readonly moveTo: (draw: number, other: Group | 'all' | null) => void;
+  /** In (0, 1), correlated where the file says so: the place of each ranged number in its range. */
+  readonly ranged: Float64Array;
+  readonly future: DrawnFuture;
+}
+
+/** Which coordinate of the point each unknown reads; -1: none, it is counted off. */
+interface Layout {
+  readonly dimensions: number;
+  readonly turn: readonly number[];
+  /** Of each part, by event: the exponential's coordinate and the bill's. */
+  readonly part: readonly { readonly exponential: readonly number[]; readonly bill: readonly number[] }[];
+}
+
+/** Ranged numbers first, then chances, then each part's first failure, second, and so on, heaviest part first. */
+const layoutOf = ({ ranged, turns, parts }: Unknowns): Layout => {
+  let next = Math.min(ranged.length, MOST_DIMENSIONS);
+  const take = (): number => (next < MOST_DIMENSIONS ? next++ : -1);
+  const turn = turns.map(take);
+  const part = parts.map(() => ({ exponential: [] as number[], bill: [] as number[] }));
+  // As many failures as are likely to come; beyond, coordinates would be spent on what hardly happens.
+  const likely = ({ expected }: PartLuck): number => Math.ceil(expected + 2 * Math.sqrt(expected)) + 1;
+  const rounds = Math.max(0, ...parts.map(likely));
+  for (let event = 0; event < rounds && next < MOST_DIMENSIONS; event++)
+    parts.forEach((one, p) => {
+      if (event >= likely(one)) return;
+      part[p]?.exponential.push(take());
+      part[p]?.bill.push(one.billed ? take() : -1);
+    });
+  return { dimensions: Math.max(1, next), turn, part };
+};
+
+/** The numbers that go together, as positions among the ranged ones. */
+export const togetherIn = ({ facts }: Scenario, { ranged }: Unknowns) =>
+  facts.chance.correlations
+    .map(({ a, b, rank }) => ({
+      a: ranged.findIndex(({ key }) => key === a),
+      b: ranged.findIndex(({ key }) => key === b),
+      rank,
+    }))
+    .filter(({ a, b }) => a >= 0 && b >= 0);
+
+/** Scrambles of the other draws that variance shares mix in: far from those of the draws themselves. */
+const OTHER = 1_000_000;
+
+/** Draws of different scrambles never share a count. */
+const COUNT = 2 ** 22;
+
+/** A source of futures from one scramble of the points. */
+export const drawerOf = (scenario: Scenario, unknowns: Unknowns, seed: number, scramble: number): Drawer => {
+  const { ranged, turns, parts } = unknowns;
+  const layout = layoutOf(unknowns);
+  const copula = copulaOf(ranged.length, togetherIn(scenario, unknowns));
+  if ('refused' in copula) throw new RangeError('These ranges cannot go together as the file says');
+  const source = (number: number) => {
+    const points = scrambledSobol(layout.dimensions, seed, number);
+    const point = new Float64Array(layout.dimensions);
+    let draw = 0;
+    let at = -1;
+    return {
+      point,
+      moveTo: (to: number): void => {
+        if (to !== at) points.fill(to, point);
+        at = to;
+        draw = number * COUNT + to;
+      },
+      draw: () => draw,
+    };
+  };
+  const own = source(scramble);
+  const other = source(OTHER + scramble);
+  const places = new Float64Array(ranged.length);
+  const otherPlaces = new Float64Array(ranged.length);
+  const fromOther = { ranged: new Uint8Array(ranged.length), turns: new Uint8Array(turns.length) };
+  const partFromOther = new Uint8Array(parts.length);
+
+  /** A uniform number for one event of a part: a coordinate of the point, or counted off by the part's name. */
+  const luckWith = (stream: number, p: number, apart: boolean): Luck => {
+    const { exponential, bill } = layout.part[p] ?? { exponential: [], bill: [] };
+    const uniform = (dimension: number | undefined, count: number): number => {
+      const from = partFromOther[p] ? other : own;
+      return dimension !== undefined && dimension >= 0 && !apart
+        ? (from.point[dimension] as number)
+        : uniformAt(seed, from.draw(), stream, count);
+    };
+    return {
+      exponential: (i) => -Math.log1p(-uniform(exponential[i], 2 * i)),
+      quantile: (i) => uniform(bill[i], 2 * i + 1),
+    };
+  };
+  const lucks = new Map<string, Luck>();
+  parts.forEach((one, p) => {
+    lucks.set(`${one.vehicle} ${one.component}`, luckWith(streamOf(one.name), p, false));
+  });
+  // A further vehicle of the same kind (a second lease) has luck of its own, which no point has a coordinate for.
+  const luckOf = (vehicle: string, component: number): Luck => {
+    const key = `${vehicle} ${component}`;
+    const known = lucks.get(key);
+    if (known) return known;
+    const [first = vehicle, nth = ''] = vehicle.split('#');
+    const p = parts.findIndex((one) => one.vehicle === first && one.component === component);
+    const luck = luckWith(streamOf(`${parts[p]?.name ?? key} #${nth}`), Math.max(0, p), true);
+    lucks.set(key, luck);
+    return luck;
+  };
+  const turnAt = new Map(turns.map(({ key }, t) => [key, t]));
+  const turnStreams = turns.map(({ name }) => streamOf(name));
+  const rangedStreams = ranged.map((quantity) => streamOf(nameOf(quantity)));
+  const placeIn = (from: typeof own, r: number): number =>
+    r < MOST_DIMENSIONS
+      ? (from.point[r] as number)
+      : uniformAt(seed, from.draw(), rangedStreams[r] as number, 0);
+  const recall = new Map<string, readonly unknown[]>();
+  const future: DrawnFuture = {
+    kind: 'drawn',
+    luckOf,
+    recall,
+    givenUpIn: null,
+    turnsOut: (what) => {
+      const t = turnAt.get(what);
+      if (t === undefined) return 0.5;
+      const from = fromOther.turns[t] ? other : own;
+      const dimension = layout.turn[t] as number;
+      return dimension >= 0
+        ? (from.point[dimension] as number)
+        : uniformAt(seed, from.draw(), turnStreams[t] as number, 0);
+    },
+  };
+  return {
+    ranged: places,
+    future,
+    moveTo: (draw, group) => {
+      recall.clear();
+      own.moveTo(draw);
+      for (let r = 0; r < ranged.length; r++) places[r] = placeIn(own, r);
+      copula.apply(places);
+      fromOther.turns.fill(group === 'all' ? 1 : 0);
+      partFromOther.fill(group === 'all' ? 1 : 0);
+      if (group === null) return;
+      other.moveTo(draw);
+      for (let r = 0; r < ranged.length; r++) otherPlaces[r] = placeIn(other, r);
+      copula.apply(otherPlaces);
+      if (group === 'all') places.set(otherPlaces);
+      else {
+        for (const r of group.ranged) places[r] = otherPlaces[r] as number;
+        for (const t of group.turns) fromOther.turns[t] = 1;
+        for (const p of group.parts) partFromOther[p] = 1;
+      }
+    },
+  };
+};

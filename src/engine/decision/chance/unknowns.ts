@@ -1,0 +1,153 @@
+import { shopPriceOf } from '../../cashflow/contracts/work.ts';
+import type { RunningCosts } from '../../scenario/inputs.ts';
+import { inputAt } from '../../scenario/lens.ts';
+import type { Quantity, Scenario } from '../../scenario/scenario.ts';
+import { type Context, contextOf, EXPECTED } from '../context.ts';
+import { expectedFailures } from '../expectedFailures.ts';
+import { paceOf, unnamedAMonth } from '../repairs.ts';
+
+/** The luck of one component of one vehicle, or of its repairs that nobody named (position -1). */
+export interface PartLuck {
+  readonly vehicle: string;
+  readonly component: number;
+  /** The same in whatever order the file lists things: random streams go by it. */
+  readonly name: string;
+  readonly what: string;
+  readonly vehicleName: string;
+  /** Expected failures up to the horizon. */
+  readonly expected: number;
+  /** About what its failures add to the variance of a way's cost. */
+  readonly weight: number;
+  /** Its bills differ. */
+  readonly billed: boolean;
+}
+
+/** Something that turns out or does not: a repair that does not cure, more found, the vehicle's end. */
+export interface Turn {
+  readonly key: string;
+  readonly name: string;
+  readonly what: string;
+}
+
+/** Everything about a scenario that a future settles. */
+export interface Unknowns {
+  /** Numbers given as ranges. */
+  readonly ranged: readonly Quantity[];
+  readonly turns: readonly Turn[];
+  /** By weight, heaviest first. */
+  readonly parts: readonly PartLuck[];
+}
+
+const byName = <T extends { readonly name: string }>(a: T, b: T): number =>
+  a.name < b.name ? -1 : a.name > b.name ? 1 : 0;
+
+/** A quantity's name without positions: labels name the vehicle, the job or the part. */
+export const nameOf = ({ label, key }: Pick<Quantity, 'label' | 'key'>): string =>
+  `${label} (${key.replaceAll(/\d+/g, '#')})`;
+
+/** Tells apart what has the same name, by the order it comes in. */
+const distinct = <T extends { readonly name: string }>(all: readonly T[]): T[] =>
+  all.map((one, i) => {
+    const before = all.slice(0, i).filter(({ name }) => name === one.name).length;
+    return before === 0 ? one : { ...one, name: `${one.name} (${before + 1})` };
+  });
+
+const partsOf = (vehicle: RunningCosts, luck: string, vehicleName: string, ctx: Context): PartLuck[] => {
+  const named = vehicle.components.map((part, i) => {
+    const pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: ctx.horizon };
+    const counts = expectedFailures(part, pace, []);
+    let expected = 0;
+    for (let m = 0; m < ctx.horizon; m++) expected += counts[m] ?? 0;
+    const bill = shopPriceOf(part, ctx.work.shopHour) + part.tow + part.daysWithout * ctx.work.dayWithout;
+    return {
+      vehicle: luck,
+      component: i,
+      name: `${vehicleName}: ${part.name}`,
+      what: `luck with the ${part.name}, ${vehicleName}`,
+      vehicleName,
+      expected,
+      weight: expected * bill * bill,
+      billed: part.bill.parts !== null || part.bill.hours !== null || part.bill.shopPrice !== null,
+    };
+  });
+  const { bill, strands } = vehicle.averageRepairs;
+  const aMonth = unnamedAMonth(vehicle, ctx);
+  let money = 0;
+  for (let m = 0; m < ctx.horizon; m++) money += aMonth(Math.floor(m / 12));
+  if (money <= 0 || bill.mean <= 0) return named;
+  return [
+    ...named,
+    {
+      vehicle: luck,
+      component: -1,
+      name: `${vehicleName}: repairs nobody named`,
+      what: `luck with repairs nobody can name, ${vehicleName}`,
+      vehicleName,
+      expected: money / bill.mean,
+      weight: money * bill.mean,
+      billed: bill.range !== null || strands > 0,
+    },
+  ];
+};
+
+/** The luck key of a replacement: its path in the file. */
+export const luckOfReplacement = (index: number, count: number): string =>
+  count === 1 ? 'replacement' : `replacement[${index}]`;
+
+/** Every unknown of a scenario, in an order that the file's own does not change. */
+export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns => {
+  const ctx = contextOf(inputs, facts, EXPECTED, 'unrounded');
+  const ranged = quantities
+    .filter(({ range, varies }) => range !== null && range.low !== range.high && varies === 'once')
+    .map((quantity) => ({ quantity, name: nameOf(quantity) }))
+    .sort(byName)
+    .map(({ quantity }) => quantity);
+  const turns = inputs.workNeeded.flatMap((job, i): Turn[] => {
+    const uncertain = (chance: number): boolean => chance > 0 && chance < 1;
+    return [
+      ...(uncertain(job.notCured.chance)
+        ? [
+            {
+              key: `work_needed[${i}].not_cured`,
+              name: `${job.name}: not cured`,
+              what: `whether ${job.name} cures it`,
+            },
+          ]
+        : []),
+      ...(uncertain(job.moreFound.chance)
+        ? [
+            {
+              key: `work_needed[${i}].more_found`,
+              name: `${job.name}: more`,
+              what: `whether ${job.name} finds more`,
+            },
+          ]
+        : []),
+    ];
+  });
+  if (inputs.vehicle.ends.length > 0)
+    turns.push({ key: ENDS, name: 'the end', what: `whether the ${facts.vehicleName} comes to its end` });
+  const parts = [
+    ...partsOf(inputs.vehicle, 'vehicle', facts.vehicleName, ctx),
+    ...inputs.replacement.flatMap((offer, i) =>
+      partsOf(
+        offer,
+        luckOfReplacement(i, inputs.replacement.length),
+        facts.replacementNames[i] ?? offer.name,
+        ctx,
+      ),
+    ),
+  ];
+  return {
+    ranged,
+    turns: distinct([...turns].sort(byName)),
+    parts: distinct([...parts].sort(byName)).sort((a, b) => b.weight - a.weight || byName(a, b)),
+  };
+};
+
+/** Where the present vehicle's end turns out. */
+export const ENDS = 'vehicle.ends';
+
+/** The value of a quantity in the inputs, for those who move it. */
+export const valueOf = (scenario: Scenario, quantity: Quantity): number =>
+  inputAt(scenario.inputs, quantity.key);
