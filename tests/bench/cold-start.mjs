@@ -16,6 +16,15 @@ const COMMANDS = {
   'node -e 0': ['-e', '0'],
   check: ['dist/stillworth.js', 'check', SCENARIO],
   report: ['dist/stillworth.js', 'report', SCENARIO, '--out', join(folder, 'report.html')],
+  'report --futures 0': [
+    'dist/stillworth.js',
+    'report',
+    SCENARIO,
+    '--futures',
+    '0',
+    '--out',
+    join(folder, 'without.html'),
+  ],
   'report --json': ['dist/stillworth.js', 'report', SCENARIO, '--json'],
   costs: ['dist/stillworth.js', 'costs', SCENARIO],
 };
@@ -42,6 +51,8 @@ console.log(`medians of ${ROUNDS} rounds, Node ${process.versions.node}`);
 for (const [name, values] of Object.entries(times)) {
   const middle = median(values);
   console.log(
-    `${name.padEnd(14)} ${middle.toFixed(0).padStart(5)} ms  ${(middle / bare).toFixed(2)} x node -e 0`,
+    `${name.padEnd(18)} ${middle.toFixed(0).padStart(5)} ms  ${(middle / bare).toFixed(2)} x node -e 0`,
   );
 }
+const [drawn, without] = ['report', 'report --futures 0'].map((name) => median(times[name] ?? []));
+console.log(`a report with its futures takes ${((drawn ?? 0) / (without ?? 0)).toFixed(2)} x one without`);

@@ -3,9 +3,7 @@ import { link, lstat, rename, rm, unlink } from 'node:fs/promises';
 import { dirname, join } from 'node:path';
 import { promisify } from 'node:util';
 import { systemCode } from '../trouble.ts';
-
-/** The signals that ask a program to stop, and what a shell makes of them: 128 + the signal's number. */
-const STOPS = { SIGINT: 130, SIGTERM: 143, SIGHUP: 129 } as const;
+import { onStop } from './stopping.ts';
 
 const writeAll = promisify(writeFile) as (handle: number, text: string) => Promise<void>;
 
@@ -48,19 +46,4 @@ const putWhereNothingIs = async (passing: string, path: string): Promise<void> =
     return;
   }
   await unlink(passing);
-};
-
-/** Runs `clean` if the program is told to stop, then stops it. The result takes that back. */
-const onStop = (clean: () => void): (() => void) => {
-  const undo = Object.entries(STOPS).map(([signal, code]) => {
-    const stop = (): void => {
-      clean();
-      process.exit(code);
-    };
-    process.once(signal, stop);
-    return () => process.removeListener(signal, stop);
-  });
-  return () => {
-    for (const each of undo) each();
-  };
 };

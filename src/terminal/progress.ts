@@ -1,0 +1,33 @@
+import type { Effects } from './effects.ts';
+
+/** Whoever waits no longer than this is told nothing. In milliseconds. */
+const SOON = 500;
+
+export interface Progress {
+  /** Says what is being done now, if the run has taken long enough to be told about. */
+  readonly say: (line: string) => void;
+  /** Clears the line, for good. */
+  readonly end: () => void;
+}
+
+/** One line on standard error about a run that takes more than half a second; nothing where that is no terminal. */
+export const startProgress = ({ later, progress }: Pick<Effects, 'later' | 'progress'>): Progress => {
+  if (progress === null) return { say: () => {}, end: () => {} };
+  let line = '';
+  let shown = false;
+  const forget = later(SOON, () => {
+    shown = true;
+    progress(line);
+  });
+  return {
+    say: (next) => {
+      line = next;
+      if (shown) progress(line);
+    },
+    end: () => {
+      forget();
+      if (shown) progress('');
+      shown = false;
+    },
+  };
+};
