@@ -9,7 +9,7 @@ import { repairs } from './repairs.ts';
 import type { Span } from './span.ts';
 
 /** Months from the start in which the guarantee pays for repairs: while both of its limits last, 0 meaning no such limit. */
-const guaranteedMonths = (vehicle: RunningCosts, distanceAMonth: number): number => {
+export const guaranteedMonths = (vehicle: RunningCosts, distanceAMonth: number): number => {
   const { months, distance } = vehicle.guarantee;
   if (months === 0 && distance === 0) return 0;
   const byDistance = distance > 0 && distanceAMonth > 0 ? Math.floor(distance / distanceAMonth) : Infinity;

@@ -1,8 +1,9 @@
 import { owedAt } from '../../cashflow/contracts/loan.ts';
+import type { Contract } from '../../cashflow/posting.ts';
 import { type Bought, bought, NOTHING_BROUGHT } from '../bought.ts';
 import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
-import { mayWait } from '../neededWork.ts';
+import { mayWait, type Treatments } from '../neededWork.ts';
 import { presentClosed, replacementClosed } from '../openWays.ts';
 import { cashIn, type Plan } from '../plan.ts';
 import {
@@ -20,6 +21,41 @@ import { keepPlan, treatmentsOf } from './keep.ts';
 import { months, replacementIds } from './names.ts';
 import type { Way, Ways } from './way.ts';
 
+/** What the old one brings, before what selling it costs, and the contracts of letting it go. */
+export interface Sold {
+  readonly proceeds: number;
+  readonly contracts: readonly Contract[];
+}
+
+/** A plan that holds the present vehicle to the end of a month before H, then lets it go and gets a replacement. */
+export const replacedAt = (
+  index: number,
+  month: number,
+  treatments: Treatments,
+  held: readonly Contract[],
+  sold: Sold,
+  ctx: Context,
+): Omit<Plan, 'id' | 'label' | 'work' | 'letGo'> => {
+  const loan = presentLoan(ctx);
+  const payoff = loan ? owedAt(loan, month) : 0;
+  const brought = { ...NOTHING_BROUGHT, payoff, proceeds: sold.proceeds };
+  const next: Bought = bought(index, month, brought, 'as offered', ctx);
+  return {
+    side: 'later',
+    replacement: index,
+    replaceMonth: month,
+    contracts: held,
+    changeOver: { month, contracts: [...sold.contracts, ...payOff(loan, month), ...next.contracts] },
+    valueAt: (at, reading) =>
+      at < month
+        ? netValue(ctx.inputs.vehicle, presentValueAt(treatments, at, month, ctx), at, reading, ctx)
+        : next.valueAt(at, reading),
+    owedAt: (at) => (at < month ? (loan ? owedAt(loan, at) : 0) : next.owedAt(at)),
+    vehicleAtEnd: ctx.facts.replacementNames[index] as string,
+    purchase: next.purchase,
+  };
+};
+
 /**
  * Keeping to the end of month k, then replacing. k = 0 sells as it stands and skips the needed work; from k = 1 it is
  * done, save what can wait beyond k; k = H never replaces.
@@ -34,29 +70,20 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
   });
   const work = treatments.includes('wait') ? 'left' : 'mended';
   if (month >= ctx.horizon) return { ...keepPlan(id, label, work, treatments, ctx), side: 'later' };
-  const loan = presentLoan(ctx);
-  const payoff = loan ? owedAt(loan, month) : 0;
   const offer = month === 0 ? offersToday(ctx).find((o) => !o.mended && o.privately) : undefined;
-  const proceeds = offer ? priceOf(offer, ctx) : presentValueAt(treatments, month, month, ctx);
-  const next: Bought = bought(index, month, { ...NOTHING_BROUGHT, payoff, proceeds }, 'as offered', ctx);
-  const sold = offer ? letGoToday(offer, ctx) : sellLater(treatments, month, ctx);
+  const held = offer ? [] : holdPresent(treatments, month, presentLoan(ctx), ctx);
+  const sold: Sold = offer
+    ? { proceeds: priceOf(offer, ctx), contracts: [letGoToday(offer, ctx)] }
+    : {
+        proceeds: presentValueAt(treatments, month, month, ctx),
+        contracts: [sellLater(treatments, month, ctx)],
+      };
   return {
+    ...replacedAt(index, month, treatments, held, sold, ctx),
     id,
-    side: 'later',
     label,
-    replacement: index,
     work: offer ? 'skipped' : work,
     letGo: offer ? 'as it stands' : 'private',
-    replaceMonth: month,
-    contracts: offer ? [] : holdPresent(treatments, month, loan, ctx),
-    changeOver: { month, contracts: [sold, ...payOff(loan, month), ...next.contracts] },
-    valueAt: (at, reading) =>
-      at < month
-        ? netValue(ctx.inputs.vehicle, presentValueAt(treatments, at, month, ctx), at, reading, ctx)
-        : next.valueAt(at, reading),
-    owedAt: (at) => (at < month ? (loan ? owedAt(loan, at) : 0) : next.owedAt(at)),
-    vehicleAtEnd: name,
-    purchase: next.purchase,
   };
 };
 

@@ -1,0 +1,124 @@
+import { brokenValue } from '../../cashflow/contracts/value.ts';
+import { levelAt } from '../../cashflow/levels.ts';
+import { type Category, type Contract, postMoney, type Reading } from '../../cashflow/posting.ts';
+import type { Context } from '../context.ts';
+import type { Treatments } from '../neededWork.ts';
+import type { Plan } from '../plan.ts';
+import { holdPresent, netValue, presentLoan, presentValueAt, sellLater } from '../presentVehicle.ts';
+import { keepPlan } from './keep.ts';
+import { replacedAt } from './later.ts';
+
+/** In what state the vehicle is when it goes. */
+export type WalksAs = 'running' | 'broken';
+
+/**
+ * What the present vehicle would bring at the end of a month, broken down then: the same part of its running value as
+ * today, not less than scrap, and never more than it would bring running.
+ */
+export const presentBrokenAt = (treatments: Treatments, month: number, ctx: Context): number => {
+  const { sellsFor, brandFactor } = ctx.inputs.vehicle;
+  const running = presentValueAt(treatments, month, month, ctx);
+  const [today, brokenToday] = [sellsFor.running * brandFactor, sellsFor.asItStands * brandFactor];
+  return Math.min(running, brokenValue(running, today, brokenToday, sellsFor.scrap));
+};
+
+/** Selling it where it stands, broken down: no buyer drives it away, but the sale costs what any sale costs. */
+const sellBroken =
+  (treatments: Treatments, month: number, ctx: Context): Contract =>
+  (sink) => {
+    const { vehicle } = ctx.inputs;
+    const value = presentBrokenAt(treatments, month, ctx);
+    const line = {
+      category: 'selling the old one',
+      what: 'sold: broken down',
+      path: 'vehicle.sells_for.as_it_stands',
+      reason: 'the same part of its running price as today, not less than scrap',
+    } as const;
+    const net = (reading: Reading): number => -netValue(vehicle, value, month, reading, ctx);
+    sink.post(line, month, net('counted'), net('cash'), net('shop'));
+    sink.time(line, month, vehicle.selling.hours);
+  };
+
+/** What replacing it in a hurry adds to replacing it in peace: money, days without, storage, a loan refused. */
+const inAHurry =
+  (month: number, ctx: Context): Contract =>
+  (sink) => {
+    const { inAHurry: hurry, storageADay } = ctx.inputs.vehicle;
+    const { dayWithout } = ctx.inputs.household;
+    const level = ctx.oneOffLevel(month);
+    const days = dayWithout * levelAt(ctx.levels.general, month);
+    const add = (category: Category, what: string, key: string, reason: string, amount: number): void => {
+      if (amount !== 0)
+        postMoney(sink, { category, what, path: `vehicle.in_a_hurry.${key}`, reason }, month, amount);
+    };
+    add('buying', 'in a hurry', 'adds', 'a worse price than in peace', hurry.adds * level);
+    add(
+      'getting about without it',
+      'days until another is there',
+      'days',
+      'it has broken down',
+      hurry.days * days,
+    );
+    add(
+      'selling the old one',
+      'storage until it is sold',
+      'days',
+      'it cannot move',
+      hurry.days * storageADay * level,
+    );
+    add(
+      'buying',
+      'loan refused',
+      'refused',
+      'its chance, times what is then paid more',
+      hurry.refused * hurry.refusedCosts * level,
+    );
+  };
+
+/**
+ * Walking away at the end of month t, 0..H: the needed work met as `treatments` says (on the first day at the latest
+ * while t is 0), the vehicle held till then, and replaced. Broken down it is sold as that, and in a hurry; the tow is owed
+ * whether it is mended or not, so it belongs to the failure. At H there is nothing to replace it for: it is sold.
+ *
+ * What the failures of month t cost is for the future to say: a bill that is not paid must not be among them.
+ */
+export const walkPlan = (
+  replacement: number,
+  month: number,
+  how: WalksAs,
+  treatments: Treatments,
+  ctx: Context,
+): Plan => {
+  const id = `walk/${replacement}/${month}/${how}`;
+  const label = `Keep it to month ${month}, then walk away`;
+  const work = treatments.includes('patch') ? 'patched' : treatments.includes('wait') ? 'left' : 'mended';
+  if (month >= ctx.horizon) {
+    const kept = keepPlan(id, label, work, treatments, ctx);
+    if (how === 'running') return { ...kept, side: 'later' };
+    const broken = presentBrokenAt(treatments, ctx.horizon, ctx);
+    return {
+      ...kept,
+      side: 'later',
+      valueAt: (at, reading) =>
+        at < ctx.horizon ? kept.valueAt(at, reading) : netValue(ctx.inputs.vehicle, broken, at, reading, ctx),
+    };
+  }
+  const sold =
+    how === 'running'
+      ? {
+          proceeds: presentValueAt(treatments, month, month, ctx),
+          contracts: [sellLater(treatments, month, ctx)],
+        }
+      : {
+          proceeds: presentBrokenAt(treatments, month, ctx),
+          contracts: [sellBroken(treatments, month, ctx), inAHurry(month, ctx)],
+        };
+  const held = holdPresent(treatments, month, presentLoan(ctx), ctx);
+  return {
+    ...replacedAt(replacement, month, treatments, held, sold, ctx),
+    id,
+    label,
+    work,
+    letGo: how === 'running' ? 'private' : 'as it stands',
+  };
+};
