@@ -9,6 +9,7 @@ import {
   savingsSentence,
   tipSentence,
 } from './words/facts.ts';
+import { aheadSentence } from './words/sure.ts';
 import { costOf, disagreement, monthlyOf, verdictText } from './words/verdict.ts';
 
 const wayLine = (d: Decision, option: OptionResult, format: Formats): string =>
@@ -28,6 +29,7 @@ export const answerLines = (decision: Decision): string[] => {
     ...safetyFirst(d),
     disagreement(d),
     verdictText(d, format),
+    aheadSentence(d),
     d.bestKeep && wayLine(d, d.bestKeep, format),
     d.bestReplace && wayLine(d, d.bestReplace, format),
     ...d.options.filter(({ side }) => side === 'without').map((way) => wayLine(d, way, format)),

@@ -103,15 +103,16 @@ export const knownNumber = ({ value, error }: Estimate): string => {
 
 /**
  * A chance as ways out of a hundred, no finer than its error and never finer than one: "82 of 100". All and none are
- * said only of what was so in every future drawn; what only rounds to them is "nearly all" or "fewer than 1 of 100".
+ * said only of what was so in every future drawn; what lies within its error of them is "nearly all" or "fewer than 1 of 100".
  */
 export const ofHundred = ({ value, error }: Estimate): string => {
   if (value <= 0 && error <= 0) return 'none';
   if (value >= 1 && error <= 0) return 'all';
+  if (value - error <= 0 || value + 2 * error < 0.01)
+    return `fewer than ${Math.max(1, Math.ceil(100 * (value + 2 * error) - 1e-9))} of 100`;
+  if (value + error >= 1 || value - 2 * error > 0.99) return 'nearly all';
   const step = Math.min(10, Math.max(1, Math.round(100 * stepKnown(error))));
-  const count = roundTo(100 * value, step);
-  if (count <= 0) return `fewer than ${step} of 100`;
-  return count >= 100 ? 'nearly all' : `${count} of 100`;
+  return `${Math.min(100 - step, Math.max(step, roundTo(100 * value, step)))} of 100`;
 };
 
 /** Two standard errors of a chance, in words: "give or take 1 in 100"; '' where there is no error. */

@@ -4,12 +4,12 @@ import { arithmeticChapter } from './chapters/arithmetic.ts';
 import { assumedChapter } from './chapters/assumed.ts';
 import { changeChapter } from './chapters/change.ts';
 import { comparedChapter } from './chapters/compared.ts';
-import { lumpyChapter } from './chapters/lumpy.ts';
 import { findOutChapter } from './chapters/findOut.ts';
 import { howSureChapter } from './chapters/howSure.ts';
+import { lumpyChapter } from './chapters/lumpy.ts';
 import { methodChapter } from './chapters/method.ts';
 import { monthsChapter } from './chapters/months.ts';
-import { type Chapter, chapter, type Page } from './chapters/page.ts';
+import { chapter, type Page } from './chapters/page.ts';
 import { paymentChapter } from './chapters/payment.ts';
 import { walkAwayChapter } from './chapters/walkAway.ts';
 import { whenChapter } from './chapters/when.ts';
@@ -46,8 +46,10 @@ export const renderReport = (decision: Decision, { document, scenarioText }: Rep
     assumedChapter(page),
     monthsChapter(page),
     paymentChapter(page),
+    howSureChapter(page),
     lumpyChapter(page),
     changeChapter(page),
+    findOutChapter(page),
     whenChapter(page),
     walkAwayChapter(page),
     comparedChapter(page),

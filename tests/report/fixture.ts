@@ -817,6 +817,8 @@ export const decision: Decision = {
       cost: null,
     },
   ],
+  chances: null,
+  walkAway: null,
 };
 
 /** The scenario text embedded with it: short, and awkward on purpose. */

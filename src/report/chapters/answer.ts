@@ -17,6 +17,7 @@ import {
   tipSentence,
 } from '../words/facts.ts';
 import { capital, type Sentence } from '../words/sentence.ts';
+import { aheadSentence } from '../words/sure.ts';
 import { costOf, disagreement, howMuchLess, lessAMonth, verdictSentence } from '../words/verdict.ts';
 import { READINGS, readingWords } from '../words/ways.ts';
 import { block, key, notes, type Page, paragraphs, pick } from './page.ts';
@@ -80,13 +81,14 @@ export const answerChapter = (page: Page): Html => {
   const { d, format } = page;
   const first = safetyFirst(d);
   const disagree = disagreement(d);
+  const ahead = aheadSentence(d);
   return html`<section id="answer" aria-labelledby="title">
 <p class="dateline">${d.facts.invented && html`<span>An invented household</span> `}<span>${day(d.facts.date)}, looking ${span(d.horizon)} ahead</span></p>
 <h1 id="title">${d.facts.title}</h1>
 ${block(
   first.length === 0 ? null : html`<div class="first">${paragraphs(first)}</div>`,
   disagree === null ? null : html`<p class="disagree">${disagree}</p>`,
-  html`<p class="lead">${sentence(verdictSentence(d, format))}</p>`,
+  html`<p class="lead">${sentence(verdictSentence(d, format))}${ahead && ` ${ahead}`}</p>`,
   threeNumbers(page),
   html`<p>${[d.difference && decidingSentence(d), tipSentence(d, format), notMoneySentence(d)].filter((s) => s).join(' ')}</p>`,
   notes(

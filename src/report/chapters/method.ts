@@ -1,5 +1,5 @@
 import { embedScenario } from '../embed.ts';
-import { span } from '../format.ts';
+import { number, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { folded } from '../tables/table.ts';
 import { noticesAt } from '../words/facts.ts';
@@ -14,6 +14,15 @@ const conventions = ({ d }: Page): readonly string[] => [
   'A loan is reckoned to the cent as its contract would be. Its yearly cost, fees included (APR), follows Regulation Z, Appendix J (12 CFR 1026).',
   'What is already spent is spent; it is in none of the ways.',
 ];
+
+/** How the futures were drawn, with what it takes to draw the same ones again. */
+const drawing = ({ d: { chances } }: Page): readonly string[] =>
+  chances === null
+    ? []
+    : [
+        `${number(chances.futures)} futures were drawn, seed ${chances.seed}: ${number(chances.scrambles)} times over, each time the same evenly spread points scrambled afresh (Sobol points with the direction numbers of Joe and Kuo, 2008; scrambled after Owen, 1995). The error of a drawn figure is how far these ${number(chances.scrambles)} differ among each other.`,
+        'A number given as low, likely, high follows a smooth curve through these three, 1 in 10 lying below the low and 1 in 10 above the high (metalog; Keelin, 2016). All ways meet the same futures. The ledger counts with the mean of such a range.',
+      ];
 
 const sources = ({ d }: Page): readonly string[] =>
   [
@@ -30,7 +39,7 @@ export const methodChapter = (page: Page, scenarioText: string): Chapter => {
     body: html`${block(
       html`<p>This is information, not advice; nothing in it left the machine it was made on. It knows only what the scenario says, and a scenario is one household's best account.</p>`,
       paragraphs(noticesAt(page.d, 'method')),
-      html`<ul class="plain">${conventions(page).map((c) => html`<li>${c}</li>`)}</ul>`,
+      html`<ul class="plain">${[...conventions(page), ...drawing(page)].map((c) => html`<li>${c}</li>`)}</ul>`,
       tables.length === 0
         ? null
         : html`<h3>Which tables were used?</h3><ul class="plain">${tables.map((s) => html`<li>${s}</li>`)}</ul>`,

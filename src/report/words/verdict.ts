@@ -1,6 +1,7 @@
 import type { Decision, OptionResult, Reading } from '../../engine/decision/decision.ts';
 import { type Formats, span, stepBeside, stepOf } from '../format.ts';
 import { capital, listed, plainText, type Sentence, strong } from './sentence.ts';
+import { cannotTell, findOutFirst } from './sure.ts';
 import { tipAt } from './tipping.ts';
 import { keeping, READINGS, readingWords, replacing } from './ways.ts';
 
@@ -103,12 +104,13 @@ export const verdictSentence = (d: Decision, format: Formats): Sentence => {
   if (kind === 'keepOnly' && d.bestKeep) return onlyWay(d, d.bestKeep, keeping(d), format);
   if (kind === 'replaceOnly' && d.bestReplace) return onlyWay(d, d.bestReplace, replacing(d), format);
   const over = ` over ${span(d.horizon)}`;
-  if (cheaper === 'same') return [strong('The two cost the same'), `${over}.${settling(d, format)}`];
+  if (cheaper === 'same')
+    return [strong('The two cost the same'), `${over}.${settling(d, format)}${findOutFirst(d, format)}`];
   const what = cheaper === 'keep' ? keeping(d) : replacing(d);
-  if (kind === 'close') {
+  if (kind === 'close' || cannotTell(d)) {
     return [
-      strong('Too close to call.'),
-      ` On today's numbers ${what} costs about ${howMuchLess(d, format)} less${over} (${lessAMonth(d, format)} a month).${settling(d, format)}`,
+      strong(kind === 'close' ? 'Too close to call.' : 'Cannot tell.'),
+      ` On today's numbers ${what} costs about ${howMuchLess(d, format)} less${over} (${lessAMonth(d, format)} a month).${settling(d, format)}${findOutFirst(d, format)}`,
     ];
   }
   const closing = d.verdict.readingsDisagree ? '' : atShopPrices(d, format);
