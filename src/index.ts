@@ -42,6 +42,15 @@ export { type Crossings, crossings as breakEven } from './engine/valuation/cross
 export { type IntegerFlips, integerFlips as breakEvenOfWhole } from './engine/valuation/integerFlips.ts';
 export { breakEvenPeriod, paybackTime } from './engine/valuation/breakEvenPeriod.ts';
 
+// 5 chance: what counted repairs say of the rate behind them.
+export {
+  chanceOfCount,
+  chanceOfRateBelow,
+  learn,
+  type RateBelief,
+  rateBelow,
+} from './engine/chance/repairRate.ts';
+
 // 7 decision: from inputs to the ways, from the ways to an answer.
 export { EXPECTED, type Future } from './engine/decision/context.ts';
 export { type Evaluated, evaluate, type Setting } from './engine/decision/evaluate.ts';
