@@ -6,7 +6,7 @@ import type { Treatments } from '../neededWork.ts';
 import type { Plan } from '../plan.ts';
 import { holdPresent, netValue, presentLoan, presentValueAt, sellLater } from '../presentVehicle.ts';
 import { keepPlan } from './keep.ts';
-import { replacedAt } from './later.ts';
+import { replacedAt, type Sold } from './later.ts';
 
 /** In what state the vehicle is when it goes. */
 export type WalksAs = 'running' | 'broken';
@@ -75,6 +75,18 @@ const inAHurry =
     );
   };
 
+/** Letting it go at the end of month t: as later sales go while it runs; where it stands, and in a hurry, once broken. */
+export const soldWalking = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): Sold =>
+  how === 'running'
+    ? {
+        proceeds: presentValueAt(treatments, month, month, ctx),
+        contracts: [sellLater(treatments, month, ctx)],
+      }
+    : {
+        proceeds: presentBrokenAt(treatments, month, ctx),
+        contracts: [sellBroken(treatments, month, ctx), inAHurry(month, ctx)],
+      };
+
 /**
  * Walking away at the end of month t, 0..H: the needed work met as `treatments` says (on the first day at the latest
  * while t is 0), the vehicle held till then, and replaced. Broken down it is sold as that, and in a hurry; the tow is owed
@@ -103,16 +115,7 @@ export const walkPlan = (
         at < ctx.horizon ? kept.valueAt(at, reading) : netValue(ctx.inputs.vehicle, broken, at, reading, ctx),
     };
   }
-  const sold =
-    how === 'running'
-      ? {
-          proceeds: presentValueAt(treatments, month, month, ctx),
-          contracts: [sellLater(treatments, month, ctx)],
-        }
-      : {
-          proceeds: presentBrokenAt(treatments, month, ctx),
-          contracts: [sellBroken(treatments, month, ctx), inAHurry(month, ctx)],
-        };
+  const sold = soldWalking(month, how, treatments, ctx);
   const held = holdPresent(treatments, month, presentLoan(ctx), ctx);
   return {
     ...replacedAt(replacement, month, treatments, held, sold, ctx),
