@@ -9,8 +9,10 @@ import {
   savingsSentence,
   tipSentence,
 } from './words/facts.ts';
+import { lumpyLine } from './words/lumpy.ts';
 import { aheadSentence } from './words/sure.ts';
 import { costOf, disagreement, monthlyOf, verdictText } from './words/verdict.ts';
+import { payUpToSentence } from './words/walk.ts';
 
 const wayLine = (d: Decision, option: OptionResult, format: Formats): string =>
   // Over a few months what is owned at the end can outweigh all that is paid.
@@ -36,6 +38,8 @@ export const answerLines = (decision: Decision): string[] => {
     ...(d.verdict.kind === 'none' ? d.closed.map((c) => `${c.label}: not open, because ${c.why}.`) : []),
     tipSentence(d, format),
     d.difference && decidingSentence(d),
+    lumpyLine(d, format),
+    payUpToSentence(d.walkAway, format),
     savingsSentence(d, format),
     notMoneySentence(d),
   ];

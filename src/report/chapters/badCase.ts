@@ -4,7 +4,7 @@ import { counted, inWords, knownNumber, ofHundred } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';
 import { each, lumpyWays, paymentsWords, wayOut, wayOutWords, worstBillWords } from '../words/lumpy.ts';
-import { capital, listed } from '../words/sentence.ts';
+import { capital } from '../words/sentence.ts';
 import { byWay } from './lumpyTables.ts';
 import { block, type Page } from './page.ts';
 
@@ -41,13 +41,14 @@ const overThree = (w: LumpyWay | null): string | null =>
 
 const loanOut = ({ d, format }: Page, loan: LoanView): Html => {
   const out = wayOut(loan);
+  const whole = (units: number): string => format.money(Math.round(units));
   const worst = out.reduce((a, b) => (b.toPay > a.toPay ? b : a), out[0] ?? { month: 0, toPay: 0 });
   const free = out.find((p) => p.month >= worst.month && p.toPay <= 0);
   const when = worst.month === 0 ? 'on the first day' : `after month ${worst.month}`;
   const said =
     worst.toPay <= 0
       ? `Selling the ${loan.name} would settle its loan in any month.`
-      : `Getting out of the loan on the ${loan.name} costs most ${when}: ${wayOutWords(worst.toPay, format)} on top of what it brings.${free ? ` From month ${free.month} on, selling it settles the loan.` : ''}`;
+      : `Getting out of the loan on the ${loan.name} costs most ${when}: ${wayOutWords(worst.toPay, format.round)} on top of what it brings.${free ? ` From month ${free.month} on, selling it settles the loan.` : ''}`;
   return html`<p>${said}</p>${folded(
     `Getting out of the loan on the ${loan.name}, month by month`,
     table({
@@ -57,9 +58,9 @@ const loanOut = ({ d, format }: Page, loan: LoanView): Html => {
         .filter((b) => b.month <= d.horizon)
         .map((b, i) => [
           b.month,
-          format.round(b.owed / 100),
-          format.round(b.value / 100),
-          wayOutWords(out[i]?.toPay ?? 0, format),
+          whole(b.owed / 100),
+          whole(b.value / 100),
+          wayOutWords(out[i]?.toPay ?? 0, whole),
         ]),
     }),
   )}`;
@@ -75,14 +76,18 @@ export const badCase = (page: Page): Html => {
     { keep: keep?.withoutIncome.dry ? keep : null, replace: replace?.withoutIncome.dry ? replace : null },
     (w) => (w.withoutIncome.dry ? ofHundred(w.withoutIncome.dry) : ''),
   );
+  const bills = [
+    keep && worstBillWords(keep, format, 'if kept'),
+    replace && worstBillWords(replace, format, 'if handed on'),
+  ].filter((b) => b !== null);
   const loan = d.payments.find((p) => p.replacement === d.bestReplace?.replacement);
   const span = counted(months, 'month').replace(/^\d+/, inWords(months));
   return block(
     html`<h3>What would the bad case mean?</h3>`,
-    html`<p>${capital(listed(each(ways, (w) => `a bad-case bill of ${worstBillWords(w, format)}`)))}. ${overThree(keep)} A payment can't be put off; many repairs can, save those that make it unsafe.</p>`,
+    html`<p>The bad-case bill within two years is ${bills.join(', ')}. ${overThree(keep)} A payment can't be put off; many repairs can, save those that make it unsafe.</p>`,
     months === 0
       ? null
-      : html`<p>With ${span} without income, ${each(ways, (w) => format.round(w.withoutIncome.mustPay)).join(', ')} must be paid all the same: payments, insurance, energy, parking. ${dry.length > 0 && `Should they come after the first year, the fund doesn't last through them in ${dry.join(', ')}.`}</p>`,
+      : html`<p>${capital(span)} without income would still take ${each(ways, (w) => format.round(w.withoutIncome.mustPay)).join(', ')}: payments, insurance, energy, parking. ${dry.length > 0 && `Should they come after the first year, the fund doesn't last through them in ${dry.join(', ')}.`}</p>`,
     loan ? loanOut(page, loan) : null,
   );
 };

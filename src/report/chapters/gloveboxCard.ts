@@ -28,7 +28,7 @@ ${table({
     limitWords(c, 1, format),
   ]),
 })}
-<p>The whole bill counts, own hours too. Tow and diagnosis are owed either way: leave them out. Above the figure, don't agree on the phone: sleep on it.</p>
+<p>The whole bill counts, own hours too. Tow and diagnosis are owed either way: leave them out. Above the figure, changing over at that moment costs less.</p>
 <p class="ask">Ask first:</p>
 <ul>${SHOP_QUESTIONS.map((q) => html`<li>${q}</li>`)}</ul>
 <p><small>Reckoned on ${day(d.facts.date)} for the two years after it. Information, not advice.</small></p>

@@ -1,7 +1,7 @@
 import type { LumpyWay } from '../../engine/decision/chance/chances.ts';
 import { fanChart } from '../charts/fan.ts';
 import { runsDryChart } from '../charts/runsDry.ts';
-import { ofHundred, span } from '../format.ts';
+import { ofHundred, span, stepOf } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { savingsWords } from '../words/facts.ts';
 import {
@@ -42,7 +42,8 @@ const fanFigure = (page: Page): Html | null => {
       fanChart(rows, { keep: words(keep, 'kept'), replace: words(replace, 'handed on') }, look),
     table: byYear(page, 'Cash paid out so far: good case, middle, bad case', (w, month) => {
       const p = w.fan.find((f) => f.month === month);
-      return p ? `${format.round(p.good)}, ${format.round(p.middle)}, ${format.round(p.bad)}` : '';
+      const three = (units: number): string => format.round(units, stepOf(units) / 10);
+      return p ? `${three(p.good)}, ${three(p.middle)}, ${three(p.bad)}` : '';
     }),
   });
 };
@@ -78,7 +79,7 @@ const dryFigure = (page: Page): Html | null => {
             keep: keep ? `kept: ${chance(everDry(keep))}` : '',
             replace: replace ? `handed on: ${chance(everDry(replace))}` : '',
           },
-          level: { of100: d.facts.chance.mayRunDry * 100, words: `${levelWords(d)}, as asked` },
+          level: { of100: d.facts.chance.mayRunDry * 100, words: `level to hold: ${levelWords(d)}` },
         },
         look,
       ),

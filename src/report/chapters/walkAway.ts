@@ -121,27 +121,33 @@ const against = ({ d }: Page, rule: RuleChances): readonly (readonly [string, st
 };
 
 /** The rule followed through every future drawn: what the right to walk away saves, and how often it is used. */
-const ruleFollowed = (page: Page, rule: RuleChances): Html => {
+const ruleFollowed = (page: Page, w: WalkAway, rule: RuleChances): Html => {
   const { d, format } = page;
   const named = against(page, rule);
-  const saves = rule.against.map((a, i) => {
-    const words = savesWords(a.saves, format);
-    const what = named[i]?.[0] ?? a.label;
-    return words.startsWith('cannot tell')
-      ? `against ${what} we ${words}`
-      : `it ${words === 'costs the same' ? 'costs the same as' : `${words.split(',')[0]} than`} ${what}`;
-  });
+  const said = rule.against.map((a, i) => ({
+    what: named[i]?.[0] ?? a.label,
+    words: savesWords(a.saves, format),
+    error: a.saves.error,
+  }));
+  const told = said.flatMap(({ what, words }) =>
+    words === null ? [] : [words === 'the same' ? `the same as ${what}` : `${words} than ${what}`],
+  );
+  const untold = said.flatMap(({ what, words }) => (words === null ? [what] : []));
   const walked = rule.walkedBy.map(
     (p) => `${ofHundred(p.chance)} within ${p.month % 12 === 0 ? span(p.month) : counted(p.month, 'month')}`,
   );
   return html`<h3>Does it pay to be free to walk away?</h3>
-<p>Followed through ${number(d.chances?.futures ?? 0)} ways it could go, paying up to the limit and walking away above it: ${listed(saves)}, on average. One walks away in ${listed(walked)}. ${bestDate(page, page.d.walkAway as WalkAway)}</p>
+<p>Paying up to the limit and walking away above it, followed through ${number(d.chances?.futures ?? 0)} ways it could go, ${told.length > 0 ? `costs on average ${listed(told)}` : 'can be told from no other way'}. ${untold.length > 0 && told.length > 0 && `Against ${listed(untold)} we cannot tell.`} One walks away in ${listed(walked)}. ${bestDate(page, w)}</p>
 ${table({
   caption: 'Free to walk away, beside the other ways',
   kind: 'wordy',
-  words: 2,
-  head: ['Beside', 'Being free to walk away'],
-  rows: rule.against.map((a, i) => [capital(named[i]?.[0] ?? a.label), savesWords(a.saves, format)]),
+  words: 3,
+  head: ['Beside', 'Being free to walk away costs', 'Give or take'],
+  rows: said.map(({ what, words, error }) => [
+    capital(what),
+    words ?? 'cannot tell',
+    error < 0.5 ? '' : format.round(2 * error),
+  ]),
 })}`;
 };
 
@@ -173,7 +179,7 @@ export const walkAwayChapter = (page: Page): Chapter | null => {
       limitsFigure(page, w),
       safetyWords(w),
       meaning(w),
-      d.chances?.rule ? ruleFollowed(page, d.chances.rule) : html`<p>${bestDate(page, w)}</p>`,
+      d.chances?.rule ? ruleFollowed(page, w, d.chances.rule) : html`<p>${bestDate(page, w)}</p>`,
     )}${gloveboxCard(page, w)}`,
   };
 };

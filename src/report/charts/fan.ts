@@ -1,17 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import {
-  DASH,
-  frame,
-  HAIR,
-  HALO,
-  HATCH,
-  INK,
-  isNarrow,
-  KEEP,
-  type Look,
-  REPLACE,
-  yearTicks,
-} from './look.ts';
+import { DASH, frame, HAIR, HALO, INK, isNarrow, KEEP, type Look, REPLACE, yearTicks } from './look.ts';
 
 export interface FanRow {
   readonly side: 'keep' | 'replace';
@@ -75,7 +63,7 @@ export const fanChart = (rows: readonly FanRow[], words: FanWords, look: Look): 
       Plot.gridY({ stroke: HAIR, strokeOpacity: 1, ticks: 5 }),
       Plot.axisY({ tickSize: 0, ticks: 5, tickFormat: look.format.tick }),
       Plot.axisX({ tickSize: 4, ...yearTicks(horizon) }),
-      Plot.areaY(of('replace'), { ...band, fill: HATCH, fillOpacity: 0.55 }),
+      Plot.areaY(of('replace'), { ...band, fill: REPLACE, fillOpacity: 0.22 }),
       Plot.areaY(of('keep'), { ...band, fill: KEEP, fillOpacity: 0.2 }),
       Plot.ruleX([0], { stroke: INK }),
       Plot.lineY(of('replace'), {

@@ -50,20 +50,21 @@ export const paymentsWords = (payments: number): string => {
   return `${inWords(whole)} ${whole === 1 ? 'payment' : 'payments'}`;
 };
 
-/** "$1,800: eight payments not made"; without payments to count in, the bill alone. */
-export const worstBillWords = ({ worstBill }: LumpyWay, format: Formats): string =>
-  `${format.round(worstBill.bad)}${worstBill.payments === null ? '' : `: ${paymentsWords(worstBill.payments)} not made`}`;
+/** "$1,800 if kept (eight payments not made)"; without payments to count in, the bill alone. */
+export const worstBillWords = ({ worstBill }: LumpyWay, format: Formats, where: string): string =>
+  `${format.round(worstBill.bad)} ${where}${worstBill.payments === null ? '' : ` (${paymentsWords(worstBill.payments)} not made)`}`;
 
 /** Which way can run the fund dry and how likely; null where nobody knows what is in it. */
 export const drySentence = (d: Decision): string | null => {
   const { keep, replace } = lumpyWays(d);
   const shown = [keep, replace].filter((w) => w !== null && fundShown(d, w)) as readonly LumpyWay[];
   if (shown.length === 0) return null;
-  const said = (w: LumpyWay): string => `${plainly(everDry(w))} ${w === keep ? 'if kept' : 'if handed on'}`;
+  const said = (w: LumpyWay, i: number): string =>
+    `${plainly(everDry(w))}${i === 0 ? ' ways it could go' : ''} ${w === keep ? 'if kept' : 'if handed on'}`;
   const risky = shown.filter((w) => everDry(w) > d.facts.chance.mayRunDry);
   const could = `The fund runs dry in ${shown.map(said).join(', ')}`;
   if (risky.length === 0)
-    return `What is put by carries ${shown.length > 1 ? 'either way' : 'it'}. ${could}, of the ways it could go.`;
+    return `What is put by carries ${shown.length > 1 ? 'either way' : 'it'}. ${could}.`;
   const who =
     risky.length === shown.length
       ? shown.length > 1
@@ -72,7 +73,7 @@ export const drySentence = (d: Decision): string | null => {
       : risky[0] === keep
         ? 'Keeping it can run the fund dry, handing it on hardly'
         : 'Handing it on can run the fund dry, keeping it hardly';
-  return `${who}: in ${shown.map(said).join(', ')}, of the ways it could go.`;
+  return `${who}: in ${shown.map(said).join(', ')}.`;
 };
 
 /** How much to hold back so that the fund lasts, for each way. */
@@ -83,10 +84,17 @@ export const holdBack = (d: Decision, format: Formats): string =>
 export const holdBackSentence = (d: Decision, format: Formats): string =>
   `${capital(`hold back ${holdBack(d, format)}`)}, after what the first day takes: then it runs dry in at most ${levelWords(d)}.`;
 
+/** Both in a line or two, for the terminal: the bad-case bill in payments, and the fund to hold back; null undrawn. */
+export const lumpyLine = (d: Decision, format: Formats): string | null => {
+  const { keep } = lumpyWays(d);
+  if (!keep) return null;
+  return `Bad-case bill within two years: ${worstBillWords(keep, format, 'if kept')}. ${holdBackSentence(d, format)}`;
+};
+
 /** What it costs to be out of a loan after so many months: owed less what it would bring; below nil, that is left over. */
 export const wayOut = (loan: LoanView): readonly { readonly month: number; readonly toPay: number }[] =>
   loan.balance.map((b) => ({ month: b.month, toPay: (b.owed - b.value) / 100 }));
 
 /** "$900 to pay in", "$300 left over". */
-export const wayOutWords = (toPay: number, format: Formats): string =>
-  toPay > 0 ? `${format.round(toPay)} to pay in` : `${format.round(-toPay)} left over`;
+export const wayOutWords = (toPay: number, money: (units: number) => string): string =>
+  toPay > 0 ? `${money(toPay)} to pay in` : `${money(-toPay)} left over`;

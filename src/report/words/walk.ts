@@ -46,12 +46,12 @@ export const yearLimitTwice = (c: ComponentLimit, year: number): number | null =
 /** Too small to be worth a visit: no bill is worth paying. */
 const NOTHING = 5;
 
-/** "$1,450"; both ends of the year where the limit moves by more than a fifth within it; "none" where it is nil. */
+/** "$1,450"; both ends of the year where the limit moves by more than a third within it; "none" where it is nil. */
 export const limitWords = (c: ComponentLimit, year: number, format: Formats): string => {
   const limits = inYear(c, year).map((p) => p.limit);
   const [least, most] = [Math.min(...limits), Math.max(...limits)];
   if (most < NOTHING) return 'none';
-  return most - least > 0.2 * mean(limits)
+  return most - least > mean(limits) / 3
     ? `${said(least, format)} to ${said(most, format)}`
     : said(mean(limits), format);
 };
@@ -71,13 +71,17 @@ export const payUpTo = (c: ComponentLimit, w: WalkAway, format: Formats): string
     : `Pay up to about ${now} for ${what} this year, ${next} next year; above that, walk away.`;
 };
 
-/** What the rule saves against another way, with its error; "cannot tell" within two of them. */
-export const savesWords = (saves: Estimate, format: Formats): string => {
-  const { value, error } = saves;
-  if (error < 0.5 && Math.abs(value) < 0.5) return 'costs the same';
-  if (Math.abs(value) <= 2 * error) return `cannot tell, within ${format.round(2 * error)} either way`;
-  const give = error < 0.5 ? '' : `, give or take ${format.round(2 * error)}`;
-  return `costs about ${format.about({ value: Math.abs(value), error })} ${value > 0 ? 'less' : 'more'}${give}`;
+/** The first sentence of the chapter, where there is a limit to say. */
+export const payUpToSentence = (w: WalkAway | null, format: Formats): string | null => {
+  const main = w && mainComponent(w);
+  return w && main ? payUpTo(main, w, format) : null;
+};
+
+/** How much less or more the rule costs than another way; null where that can't be told, within two errors of nil. */
+export const savesWords = ({ value, error }: Estimate, format: Formats): string | null => {
+  if (error < 0.5 && Math.abs(value) < 0.5) return 'the same';
+  if (Math.abs(value) <= 2 * error) return null;
+  return `about ${format.about({ value: Math.abs(value), error })} ${value > 0 ? 'less' : 'more'}`;
 };
 
 /** What to ask the shop before saying yes. */

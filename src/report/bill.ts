@@ -1,0 +1,44 @@
+import type { BillAnswer } from '../engine/decision/chance/walkAway.ts';
+import type { Facts } from '../engine/scenario/scenario.ts';
+import type { Formats } from './format.ts';
+import { isPrivate } from './privacy.ts';
+import { limitStep, SHOP_QUESTIONS, unsafeSentence } from './words/walk.ts';
+
+/** "the gearbox"; what nobody named stays "any other repair". */
+const part = (component: string): string => (component.startsWith('any ') ? component : `the ${component}`);
+
+const verdict = (answer: BillAnswer, vehicle: string, format: Formats): string => {
+  const bill = `A bill of ${format.money(answer.amount)} for ${part(answer.component)}`;
+  const limit =
+    answer.limit < 0.5
+      ? 'no bill for it is worth paying'
+      : `the biggest worth paying is about ${format.round(answer.limit, limitStep(answer.limit))}`;
+  switch (answer.answer) {
+    case 'pay':
+      return `Pay. ${bill} is worth paying for ${vehicle}: ${limit}. Paying costs about ${format.round(answer.by)} less than walking away.`;
+    case 'walk away':
+      return `Walk away. ${bill} is too big for ${vehicle}: ${limit}. Walking away costs about ${format.round(answer.by)} less than paying.`;
+    case 'even':
+      return `Even. ${bill} is as much as it is worth paying for ${vehicle}: ${limit}. Either way costs about the same.`;
+  }
+};
+
+/**
+ * The answer to a shop's phone call, a line each: what is unsafe first, then pay or walk away and by how much, what
+ * was counted, whether looking further ahead turns it, and what to ask before saying yes. Money in currency units.
+ */
+export const billLines = (answer: BillAnswer, facts: Facts, format: Formats): readonly string[] => {
+  const besides = answer.paying - answer.amount;
+  const vehicle = isPrivate(facts, 'vehicle.what') ? 'this vehicle' : `the ${facts.vehicleName}`;
+  const lines: readonly (string | false)[] = [
+    answer.unsafe && unsafeSentence([part(answer.component)]),
+    verdict(answer, vehicle, format),
+    besides >= 0.5 && `Counted with the bill: about ${format.round(besides)} for the days without it.`,
+    answer.otherwiseLookingTwice &&
+      'Looking twice as far ahead the answer is the other one, so it hangs on how long it is meant to last.',
+    'The tow and the diagnosis are owed either way and are not part of the bill.',
+    `Before saying yes, ask: ${SHOP_QUESTIONS.join(' ')}`,
+    'Information, not advice.',
+  ];
+  return lines.filter((line) => line !== false);
+};
