@@ -33,7 +33,7 @@ export const pick = (d: Decision, ...keys: readonly string[]): readonly Quantity
 export const theReplacement = (d: Decision): string => `replacement.${d.bestReplace?.replacement ?? 0}`;
 
 const note = (q: Quantity, format: Formats): Html =>
-  html`<li><b>${format.quantity(q)}</b> ${q.label} <span class="mark ${q.mark}">${markWords[q.mark]}${q.isDefault && ', filled in'}</span>${q.source !== '' && html` <small>${q.source}</small>`}</li>`;
+  html`<li><b>${format.quantity(q)}</b> ${q.label} <span class="mark ${q.mark}">${markWords[q.mark]}${q.isDefault && ', filled in'}</span>${q.source !== '' && html` <small>${q.source}</small>`}${q.range && html` <small>likely ${format.quantity(q, q.range.likely)}, 1 in 10 below ${format.quantity(q, q.range.low)}, 1 in 10 above ${format.quantity(q, q.range.high)}</small>`}</li>`;
 
 /** Assumptions for the margin: value, what it is, whose it is, where it comes from. */
 export const notes = (quantities: readonly Quantity[], format: Formats, atMost = 5): Html =>

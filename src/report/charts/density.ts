@@ -17,6 +17,8 @@ export interface DensityMark {
 
 /** Pixels a line of words over the bars takes. */
 const LINE = 19;
+/** And a letter of them, about. */
+const LETTER = 6.6;
 
 /**
  * How the futures are spread over the difference: left of the heavy line replacing is cheaper, right of it keeping.
@@ -35,21 +37,31 @@ export const densityChart = (
   const words = LINE * (marks.length + 2);
   const height = (isNarrow(look) ? 150 : 170) + words + 26;
   const bar = { x1: 'from', x2: 'to', y1: 0, y2: 'height', inset: 0.5 } as const;
-  /** Words lean away from the nearer edge. */
-  const anchor = (x: number): 'start' | 'middle' | 'end' => {
-    const share = (x - from) / (to - from || 1);
-    return share < 0.33 ? 'start' : share > 0.67 ? 'end' : 'middle';
+  const pixels = (x: number): number => 8 + ((x - from) / (to - from || 1)) * (look.width - 16);
+  /** The lowest mark's words lean left and the highest's right, so that they keep apart, where the page has room. */
+  const anchor = (i: number): 'start' | 'middle' | 'end' => {
+    const mark = marks[i];
+    if (!mark) return 'middle';
+    const [x, room] = [pixels(mark.at), mark.words.length * LETTER];
+    const half = room / 2;
+    const wanted = i === 0 ? 'end' : i === marks.length - 1 ? 'start' : 'middle';
+    if (wanted === 'middle' && x > half && x + half < look.width) return 'middle';
+    if (wanted === 'end' ? x > room : x + room > look.width) return 'end';
+    return 'start';
   };
-  const middle = from < 0 && to > 0 ? 0 : null;
-  const side = (text: string, towards: 'left' | 'right', fill: string): Plot.Markish =>
-    Plot.text([text], {
-      frameAnchor: `top-${towards}`,
-      textAnchor: towards === 'left' ? 'start' : 'end',
-      dy: -words + 2,
-      dx: towards === 'left' ? 2 : -2,
+  const even = from <= 0 && to >= 0;
+  const side = (text: string, towards: 'left' | 'right', fill: string): Plot.Markish => {
+    const left = towards === 'left';
+    const beside = even && (left ? pixels(0) : look.width - pixels(0)) > text.length * LETTER + 16;
+    return Plot.text([text], {
+      ...(beside ? { x: [0], frameAnchor: 'top' } : { frameAnchor: left ? 'top-left' : 'top-right' }),
+      textAnchor: left === beside ? 'end' : 'start',
+      dy: -words + 4,
+      dx: beside ? (left ? -8 : 8) : 0,
       fill,
       fontWeight: 600,
     });
+  };
   return {
     ...frame(look),
     marginTop: words,
@@ -73,18 +85,18 @@ export const densityChart = (
         { ...bar, fill: HATCH, stroke: REPLACE, strokeWidth: 0.75 },
       ),
       Plot.ruleY([0], { stroke: INK }),
-      middle === null ? null : Plot.ruleX([middle], { stroke: INK, strokeWidth: 2 }),
+      even ? Plot.ruleX([0], { stroke: INK, strokeWidth: 2, insetTop: -words - 4 }) : null,
       marks.map((m, i) => [
         Plot.ruleX([m.at], {
           stroke: INK,
           strokeDasharray: '2 3',
-          insetTop: -LINE * (marks.length - i) + 6,
+          insetTop: -LINE * (marks.length - i) + (anchor(i) === 'middle' ? 10 : -4),
         }),
         Plot.text([m.words], {
           x: [m.at],
           frameAnchor: 'top',
-          textAnchor: anchor(m.at),
-          dx: anchor(m.at) === 'start' ? -2 : anchor(m.at) === 'end' ? 2 : 0,
+          textAnchor: anchor(i),
+          dx: { start: 4, middle: 0, end: -4 }[anchor(i)],
           dy: -LINE * (marks.length - i) + 2,
           fill: INK,
           ...HALO,

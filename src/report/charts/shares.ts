@@ -23,7 +23,7 @@ export const sharesChart = (rows: readonly ShareRow[], look: Look): Plot.PlotOpt
     marginLeft: 4,
     marginRight: 4,
     height: rows.length * 42 + 14,
-    x: { domain: [0, most * (isNarrow(look) ? 1.45 : 1.28)], axis: null },
+    x: { domain: [0, most * (isNarrow(look) ? 1.75 : 1.42)], axis: null },
     y: { type: 'band', domain: ids, axis: null, paddingInner: 0.62, paddingOuter: 0.4 },
     marks: [
       Plot.barX(

@@ -27,6 +27,14 @@ export const moreOften = ({
 export const chanceOf = ({ keepCheaper }: PairChances, side: 'keep' | 'replace'): Estimate =>
   side === 'keep' ? keepCheaper : complement(keepCheaper);
 
+/** Good and bad as seen from the side that is cheaper on average. */
+export const cases = (pair: PairChances) => {
+  const from = pair.mean.value >= 0 ? ('keep' as const) : ('replace' as const);
+  return from === 'keep'
+    ? { from, good: pair.high, bad: pair.low }
+    : { from, good: pair.low, bad: pair.high };
+};
+
 /** The futures do not say which of the two is cheaper. */
 export const cannotTell = (d: Decision): boolean => d.chances?.pair?.likelier === 'cannot tell';
 
