@@ -8,6 +8,7 @@ import type { Context } from './context.ts';
 import { isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openWays.ts';
 import { runningCosts } from './runningCosts.ts';
+import type { Span } from './span.ts';
 
 /** The channels by which the present vehicle can go on the day of the decision. */
 export type LetGo = 'private' | 'trade-in' | 'as it stands' | 'scrap';
@@ -205,6 +206,18 @@ export const sellLater =
     sink.time(line, month, ctx.inputs.vehicle.selling.hours);
   };
 
+/** The present vehicle's span, held to the end of month `until`. */
+export const presentSpan = (treatments: Treatments, until: number, ctx: Context): Span => ({
+  path: 'vehicle',
+  luck: 'vehicle',
+  name: ctx.facts.vehicleName,
+  start: 0,
+  end: until,
+  bought: false,
+  renewed: renewedBy(treatments, until, ctx),
+  lastYearlyBill: until,
+});
+
 /** Holding the present vehicle to the end of month `until`: the needed work, running it, and its loan's payments. */
 export const holdPresent = (
   treatments: Treatments,
@@ -215,20 +228,7 @@ export const holdPresent = (
   const { vehicle } = ctx.inputs;
   const contracts = [
     ...neededWork(treatments, until, ctx),
-    ...runningCosts(
-      vehicle,
-      {
-        path: 'vehicle',
-        luck: 'vehicle',
-        name: ctx.facts.vehicleName,
-        start: 0,
-        end: until,
-        bought: false,
-        renewed: renewedBy(treatments, until, ctx),
-        lastYearlyBill: until,
-      },
-      ctx,
-    ),
+    ...runningCosts(vehicle, presentSpan(treatments, until, ctx), ctx),
   ];
   if (loan) {
     const line: Line = {

@@ -61,6 +61,14 @@ export interface Unnamed {
   readonly stops: boolean;
 }
 
+/** What such a bill comes to in this household in a month: in cash, with its own hours counted, and at a shop. */
+export const splitOfUnnamed = (bill: number, month: number, atHome: AtHome, prices: WorkPrices) => {
+  const { cash, hours } = splitBill(bill, atHome, prices);
+  const level = levelAt(prices.parts, month);
+  const time = hours * prices.ownHour * levelAt(prices.ownTime, month);
+  return { counted: cash * level + time, cash: cash * level, shop: bill * level, hours };
+};
+
 /** Repairs nobody could name, met as the household meets work it knows only on average. */
 export const unnamedThatHappened =
   (
@@ -77,10 +85,8 @@ export const unnamedThatHappened =
       const m = start + month;
       if (m > to) continue;
       if (month > free) {
-        const { cash, hours } = splitBill(bill, atHome, prices);
-        const level = levelAt(prices.parts, m);
-        const time = hours * prices.ownHour * levelAt(prices.ownTime, m);
-        sink.post(line, m, cash * level + time, cash * level, bill * level);
+        const { counted, cash, shop, hours } = splitOfUnnamed(bill, m, atHome, prices);
+        sink.post(line, m, counted, cash, shop);
         if (hours !== 0) sink.time(line, m, hours);
       }
       sink.stands(m, stopped ? 1 : 0, 0);

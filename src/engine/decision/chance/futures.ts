@@ -36,15 +36,15 @@ interface Layout {
 }
 
 /** Ranged numbers first, then chances, then each part's first failure, second, and so on, heaviest part first. */
-const layoutOf = ({ ranged, turns, parts }: Unknowns): Layout => {
-  let next = Math.min(ranged.length, MOST_DIMENSIONS);
-  const take = (): number => (next < MOST_DIMENSIONS ? next++ : -1);
+const layoutOf = ({ ranged, turns, parts }: Unknowns, most: number): Layout => {
+  let next = Math.min(ranged.length, most);
+  const take = (): number => (next < most ? next++ : -1);
   const turn = turns.map(take);
   const part = parts.map(() => ({ exponential: [] as number[], bill: [] as number[] }));
   // As many failures as are likely to come; beyond, coordinates would be spent on what hardly happens.
   const likely = ({ expected }: PartLuck): number => Math.ceil(expected + 2 * Math.sqrt(expected)) + 1;
   const rounds = Math.max(0, ...parts.map(likely));
-  for (let event = 0; event < rounds && next < MOST_DIMENSIONS; event++)
+  for (let event = 0; event < rounds && next < most; event++)
     parts.forEach((one, p) => {
       if (event >= likely(one)) return;
       part[p]?.exponential.push(take());
@@ -69,10 +69,21 @@ const OTHER = 1_000_000;
 /** Draws of different scrambles never share a count. */
 const COUNT = 2 ** 22;
 
-/** A source of futures from one scramble of the points. */
-export const drawerOf = (scenario: Scenario, unknowns: Unknowns, seed: number, scramble: number): Drawer => {
+/**
+ * A source of futures from one scramble of the points.
+ *
+ * @param most coordinates taken from the points, heaviest unknowns first; with none every number is counted off, which
+ *   is plain pseudo-random sampling
+ */
+export const drawerOf = (
+  scenario: Scenario,
+  unknowns: Unknowns,
+  seed: number,
+  scramble: number,
+  most = MOST_DIMENSIONS,
+): Drawer => {
   const { ranged, turns, parts } = unknowns;
-  const layout = layoutOf(unknowns);
+  const layout = layoutOf(unknowns, most);
   const copula = copulaOf(ranged.length, togetherIn(scenario, unknowns));
   if ('refused' in copula) throw new RangeError('These ranges cannot go together as the file says');
   const source = (number: number) => {
@@ -130,9 +141,7 @@ export const drawerOf = (scenario: Scenario, unknowns: Unknowns, seed: number, s
   const turnStreams = turns.map(({ name }) => streamOf(name));
   const rangedStreams = ranged.map((quantity) => streamOf(nameOf(quantity)));
   const placeIn = (from: typeof own, r: number): number =>
-    r < MOST_DIMENSIONS
-      ? (from.point[r] as number)
-      : uniformAt(seed, from.draw(), rangedStreams[r] as number, 0);
+    r < most ? (from.point[r] as number) : uniformAt(seed, from.draw(), rangedStreams[r] as number, 0);
   const recall = new Map<string, readonly unknown[]>();
   const future: DrawnFuture = {
     kind: 'drawn',

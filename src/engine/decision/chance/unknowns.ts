@@ -1,6 +1,5 @@
 import { shopPriceOf } from '../../cashflow/contracts/work.ts';
 import type { RunningCosts } from '../../scenario/inputs.ts';
-import { inputAt } from '../../scenario/lens.ts';
 import type { Quantity, Scenario } from '../../scenario/scenario.ts';
 import { type Context, contextOf, EXPECTED } from '../context.ts';
 import { expectedFailures } from '../expectedFailures.ts';
@@ -147,7 +146,3 @@ export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns =>
 
 /** Where the present vehicle's end turns out. */
 export const ENDS = 'vehicle.ends';
-
-/** The value of a quantity in the inputs, for those who move it. */
-export const valueOf = (scenario: Scenario, quantity: Quantity): number =>
-  inputAt(scenario.inputs, quantity.key);

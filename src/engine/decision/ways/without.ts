@@ -43,5 +43,5 @@ export const withoutWays = (ctx: Context): Ways => {
       purchase: null,
     };
   };
-  return { open: [{ id, side: 'without', label, build }], closed: [] };
+  return { open: [{ id, side: 'without', label, treatments: null, build }], closed: [] };
 };

@@ -1,0 +1,76 @@
+import type { RunningCosts } from '../../scenario/inputs.ts';
+import type { Context } from '../context.ts';
+import { expectedFailures } from '../expectedFailures.ts';
+import type { Treatments } from '../neededWork.ts';
+import { presentSpan } from '../presentVehicle.ts';
+import { failuresDrawn, paceOf, restartsOf, unnamedAMonth, unnamedDrawn } from '../repairs.ts';
+import { boughtSpan, type Span } from '../span.ts';
+import { luckOfReplacement, type PartLuck } from './unknowns.ts';
+
+/** Where a part's failures are counted: its vehicle held to the horizon, the present one or the one bought today. */
+export interface Counted {
+  readonly part: PartLuck;
+  readonly vehicleOf: (ctx: Context) => RunningCosts;
+  readonly spanOf: (ctx: Context) => Span;
+}
+
+/** The parts of the two vehicles compared. */
+export const countedParts = (
+  parts: readonly PartLuck[],
+  treatments: Treatments | null,
+  replacement: number | null,
+  replacements: number,
+): (Counted | null)[] =>
+  parts.map((part): Counted | null => {
+    if (part.vehicle === 'vehicle')
+      return treatments === null
+        ? null
+        : {
+            part,
+            vehicleOf: (ctx) => ctx.inputs.vehicle,
+            spanOf: (ctx) => presentSpan(treatments, ctx.horizon, ctx),
+          };
+    if (replacement === null || part.vehicle !== luckOfReplacement(replacement, replacements)) return null;
+    return {
+      part,
+      vehicleOf: (ctx) => ctx.inputs.replacement[replacement] as RunningCosts,
+      spanOf: (ctx) => boughtSpan(part.vehicle, part.vehicleName, 0, ctx.horizon),
+    };
+  });
+
+/** How often a part fails up to the horizon: by its expected number, or in a drawn future. */
+export const failuresOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): number => {
+  const vehicle = vehicleOf(ctx);
+  const span = spanOf(ctx);
+  const { horizon, future } = ctx;
+  if (part.component < 0) {
+    if (future.kind === 'drawn') return unnamedDrawn(vehicle, span, future, ctx).length;
+    const aMonth = unnamedAMonth(vehicle, ctx);
+    let money = 0;
+    for (let m = 0; m < horizon; m++) money += aMonth(Math.floor(m / 12));
+    return money / vehicle.averageRepairs.bill.mean;
+  }
+  const component = vehicle.components[part.component];
+  if (!component) return 0;
+  const restarts = restartsOf(vehicle, part.component, span, ctx);
+  if (future.kind === 'drawn')
+    return failuresDrawn(component, part.component, span, restarts, future, ctx).length;
+  const pace = { aMonth: paceOf(component, ctx.distanceAMonth), months: horizon };
+  const counts = expectedFailures(component, pace, restarts);
+  let sum = 0;
+  for (let m = 0; m < horizon; m++) sum += counts[m] ?? 0;
+  return sum;
+};
+
+/** Whether a component of the present vehicle, kept, fails within so many months in a drawn future. */
+export const failsWithinMonths = (counted: Counted, months: number, ctx: Context): boolean => {
+  const { part, vehicleOf, spanOf } = counted;
+  const { future } = ctx;
+  const vehicle = vehicleOf(ctx);
+  const component = vehicle.components[part.component];
+  if (future.kind !== 'drawn' || !component) return false;
+  const span = spanOf(ctx);
+  const restarts = restartsOf(vehicle, part.component, span, ctx);
+  const [first] = failuresDrawn(component, part.component, span, restarts, future, ctx);
+  return first !== undefined && first.month <= months;
+};

@@ -1,0 +1,145 @@
+import { type Estimate, meanOf, quantileOf, shareOf } from '../../chance/estimates.ts';
+import type { LumpyWay } from './chances.ts';
+import { type DetailDraws, fanMonths, type ScrambleDraws } from './draws.ts';
+import type { Subject } from './subject.ts';
+
+type Column = (detail: DetailDraws) => ArrayLike<number>;
+
+/** A repair bill of more than so many payments is a bad one. */
+const PAYMENTS = 3;
+
+const point = (values: Float64Array, p: number, scrambles: number): number =>
+  quantileOf(values, p, scrambles).value;
+
+/** One of: the best keep, the best replace, the rule. */
+const wayOf = (
+  subject: Subject,
+  which: 0 | 1 | 2,
+): { readonly id: string; readonly label: string } | null => {
+  const { keep, replace, options, rule } = subject;
+  if (which === 2)
+    return rule ? { id: 'right-to-walk', label: 'Keep it, with the right to walk away' } : null;
+  const w = which === 0 ? keep : replace;
+  const way = w === null ? null : options[w];
+  return way ? { id: way.id, label: way.label } : null;
+};
+
+/** What a way takes a month besides lumps; the rule's is keeping's until it walks away, and the other's from then on. */
+const regularOf = (subject: Subject, which: 0 | 1 | 2, draws: readonly ScrambleDraws[]): number => {
+  const { regular, horizon } = subject;
+  if (which === 0) return regular.keep;
+  if (which === 1) return regular.replace;
+  let kept = 0;
+  let count = 0;
+  for (const { walkedIn } of draws)
+    for (const month of walkedIn) {
+      kept += month === 0 ? horizon : month;
+      count += 1;
+    }
+  const share = count === 0 ? 1 : kept / (count * horizon);
+  return share * regular.keep + (1 - share) * regular.replace;
+};
+
+const lumpyWay = (
+  subject: Subject,
+  which: 0 | 1 | 2,
+  draws: readonly ScrambleDraws[],
+  payment: number | null,
+): LumpyWay | null => {
+  const way = wayOf(subject, which);
+  if (!way) return null;
+  const scrambles = draws.length;
+  const { horizon, scenario } = subject;
+  const { chance } = scenario.facts;
+  const { savings } = scenario.inputs.household;
+  const all = (column: Column): Float64Array => {
+    const columns = draws.map(({ details }) => column(details[which] as DetailDraws));
+    const whole = new Float64Array(columns.reduce((sum, one) => sum + one.length, 0));
+    let at = 0;
+    for (const one of columns) {
+      whole.set(one, at);
+      at += one.length;
+    }
+    return whole;
+  };
+  const months = fanMonths(horizon);
+  const fans = all(({ fan }) => fan);
+  const fanAt = (k: number): Float64Array =>
+    Float64Array.from(
+      { length: fans.length / months.length },
+      (_, i) => fans[i * months.length + k] as number,
+    );
+  const mean = (column: Column): Estimate => meanOf(all(column), scrambles);
+  const years = horizon / 12;
+  const aYear = (column: Column): Estimate => {
+    const { value, error } = mean(column);
+    return { value: value / years, error: error / years };
+  };
+  const dryIn = all((detail) => detail.dryIn);
+  const dryBy = (month: number): number => {
+    let count = 0;
+    for (const m of dryIn) if (m > 0 && m <= month) count += 1;
+    return count / dryIn.length;
+  };
+  const worstMonth = all((detail) => detail.worstMonth);
+  const worstYear = all((detail) => detail.worstYear);
+  const worstBill = all((detail) => detail.worstBill);
+  const bad = point(worstBill, 0.9, scrambles);
+  const regular = regularOf(subject, which, draws);
+  return {
+    ...way,
+    regularAMonth: regular,
+    worstMonth: { middle: point(worstMonth, 0.5, scrambles), bad: point(worstMonth, 0.9, scrambles) },
+    worstYear: { middle: point(worstYear, 0.5, scrambles), bad: point(worstYear, 0.9, scrambles) },
+    fan: months.map((month, k) => {
+      const paid = fanAt(k);
+      return {
+        month,
+        good: point(paid, 0.1, scrambles),
+        middle: point(paid, 0.5, scrambles),
+        bad: point(paid, 0.9, scrambles),
+      };
+    }),
+    fund: {
+      start: savings === null ? null : savings - meanOf(fanAt(0), scrambles).value,
+      aMonth: chance.setAside - (regular - subject.regular.keep),
+      dry:
+        savings === null
+          ? []
+          : Array.from({ length: horizon + 1 }, (_, month) => ({ month, chance: dryBy(month) })),
+      needed: quantileOf(
+        all((detail) => detail.needed),
+        1 - chance.mayRunDry,
+        scrambles,
+      ),
+    },
+    stopWithinAYear: shareOf(
+      all((detail) => detail.stopsFirstYear),
+      (stops) => stops > 0,
+      scrambles,
+    ),
+    towsAYear: aYear((detail) => detail.stops),
+    daysWithoutAYear: aYear((detail) => detail.days),
+    worstBill: {
+      bad,
+      payments: payment === null || payment <= 0 ? null : bad / payment,
+      overThreePayments: shareOf(
+        worstBill,
+        (bill) => bill > (payment === null || payment <= 0 ? bad : PAYMENTS * payment),
+        scrambles,
+      ),
+    },
+    withoutIncome: {
+      months: chance.monthsWithoutIncome,
+      mustPay: chance.monthsWithoutIncome * regular,
+      dry: savings === null ? null : mean((detail) => detail.incomeDry),
+    },
+  };
+};
+
+/** How the money of the ways compared comes, lumpy or level. */
+export const lumpyWays = (
+  subject: Subject,
+  draws: readonly ScrambleDraws[],
+  payment: number | null,
+): LumpyWay[] => ([0, 1, 2] as const).flatMap((which) => lumpyWay(subject, which, draws, payment) ?? []);

@@ -1,0 +1,144 @@
+import type { Scenario } from '../../scenario/scenario.ts';
+import { type Context, contextOf, EXPECTED } from '../context.ts';
+import { presentCostOf } from '../evaluate.ts';
+import { replaceLaterCurve } from '../timing.ts';
+import { laterPlan } from '../ways/later.ts';
+import type { Way } from '../ways/way.ts';
+import { waysOf } from '../ways/ways.ts';
+import { detailFor } from './detail.ts';
+import { type Counted, countedParts } from './failureCounts.ts';
+import { type Group, togetherIn } from './futures.ts';
+import { type Rule, ruleFor } from './rule.ts';
+import { type Unknowns, unknownsOf } from './unknowns.ts';
+
+/** What is drawn for: the ways, chosen once at average inputs and held for every future. */
+export interface Subject {
+  readonly scenario: Scenario;
+  readonly unknowns: Unknowns;
+  readonly horizon: number;
+  /** The open ways, by id. */
+  readonly options: readonly Way[];
+  /** Positions among the options; null where a side has no open way. */
+  readonly keep: number | null;
+  readonly replace: number | null;
+  /** Which replacement the pair is about; null where none is bought. */
+  readonly replacement: number | null;
+  /** Replacing on the best date strictly between now and never; null where there is none. */
+  readonly fixed: Way | null;
+  readonly rule: Rule | null;
+  /** What each of the pair takes a month besides lumps, on average and in cash. */
+  readonly regular: { readonly keep: number; readonly replace: number };
+  readonly groups: readonly Group[];
+  /** By part: where its failures are counted; null for vehicles that are not compared. */
+  readonly counted: readonly (Counted | null)[];
+}
+
+/** Groups whose shares of the variance are worked out one by one; the rest are one group. */
+const MOST_GROUPS = 14;
+
+/** What a way takes in cash every month besides lumps: the mean over months 1..H. */
+const regularOf = (way: Way, ctx: Context): number => {
+  const detail = detailFor(ctx.horizon);
+  presentCostOf(way.build(ctx), ctx, detail.sink);
+  let sum = 0;
+  for (let m = 1; m <= ctx.horizon; m++) sum += (detail.cash[m] as number) - (detail.lumps[m] as number);
+  return sum / ctx.horizon;
+};
+
+/** Numbers that go together are one group, and all the luck of a part is one. */
+const groupsOf = (scenario: Scenario, unknowns: Unknowns): Group[] => {
+  const { ranged, turns, parts } = unknowns;
+  const leader = ranged.map((_, r) => r);
+  const first = (r: number): number => (leader[r] === r ? r : first(leader[r] as number));
+  for (const { a, b } of togetherIn(scenario, unknowns)) leader[first(b)] = first(a);
+  const numbers = ranged.flatMap((_, r): Group[] => {
+    if (first(r) !== r) return [];
+    const members = ranged.map((_, i) => i).filter((i) => first(i) === r);
+    return [
+      {
+        what: members.map((i) => ranged[i]?.label ?? '').join(', with '),
+        kind: 'number',
+        ranged: members,
+        turns: [],
+        parts: [],
+      },
+    ];
+  });
+  const luck = parts.map(({ what }, p): Group => ({ what, kind: 'luck', ranged: [], turns: [], parts: [p] }));
+  const chances = turns.map(
+    ({ what }, t): Group => ({ what, kind: 'luck', ranged: [], turns: [t], parts: [] }),
+  );
+  const all = [...numbers, ...chances, ...luck];
+  if (all.length <= MOST_GROUPS) return all;
+  const rest = all.slice(MOST_GROUPS - 1);
+  return [
+    ...all.slice(0, MOST_GROUPS - 1),
+    {
+      what: `everything else (${rest.length} unknowns)`,
+      kind: 'luck',
+      ranged: rest.flatMap((one) => one.ranged),
+      turns: rest.flatMap((one) => one.turns),
+      parts: rest.flatMap((one) => one.parts),
+    },
+  ];
+};
+
+/** The cheapest way of a side at average inputs; the first of equals. */
+const cheapestOf = (options: readonly Way[], costs: readonly number[], side: Way['side']): number | null => {
+  let best: number | null = null;
+  options.forEach((way, i) => {
+    if (way.side === side && (best === null || (costs[i] as number) < (costs[best] as number))) best = i;
+  });
+  return best;
+};
+
+/** Everything that is settled before the first future is drawn, from average inputs. */
+export const subjectOf = (scenario: Scenario): Subject => {
+  const { inputs, facts } = scenario;
+  const ctx = contextOf(inputs, facts, EXPECTED, 'unrounded');
+  const options = waysOf(ctx).open;
+  const plans = options.map((way) => way.build(ctx));
+  const costs = plans.map((plan) => presentCostOf(plan, ctx).counted);
+  const keep = cheapestOf(options, costs, 'keep');
+  const replace = cheapestOf(options, costs, 'replace');
+  const replacement = replace === null ? null : (plans[replace]?.replacement ?? null);
+  const curve = replacement === null || keep === null ? null : replaceLaterCurve(replacement, ctx);
+  const month = curve?.best.month ?? 0;
+  const fixed: Way | null =
+    replacement !== null && month > 0 && month < ctx.horizon
+      ? {
+          id: 'fixed',
+          side: 'later',
+          label: `Replace it in month ${month}, whatever comes`,
+          treatments: null,
+          build: (at) => laterPlan(replacement, month, at),
+        }
+      : null;
+  const keepWay = keep === null ? null : (options[keep] as Way);
+  const unknowns = unknownsOf(scenario);
+  return {
+    scenario,
+    unknowns,
+    horizon: ctx.horizon,
+    options,
+    keep,
+    replace,
+    replacement,
+    fixed,
+    rule:
+      keepWay?.treatments && replacement !== null
+        ? ruleFor(inputs, facts, keepWay.treatments, replacement)
+        : null,
+    regular: {
+      keep: keepWay ? regularOf(keepWay, ctx) : 0,
+      replace: replace === null ? 0 : regularOf(options[replace] as Way, ctx),
+    },
+    groups: groupsOf(scenario, unknowns),
+    counted: countedParts(
+      unknowns.parts,
+      keepWay?.treatments ?? null,
+      replacement,
+      inputs.replacement.length,
+    ),
+  };
+};
