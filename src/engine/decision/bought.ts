@@ -165,37 +165,74 @@ const around = (offer: Replacement, name: string, path: string, month: number, c
   ];
 };
 
-/** One lease after the other to the horizon, or one that is bought at its end. */
-const leased = (
-  offer: Replacement,
-  payment: Extract<Payment, { kind: 'lease' }>,
+type LeasePayment = Extract<Payment, { kind: 'lease' }>;
+
+/** One of the leases that follow each other, from the end of `start` to the end of `end`. */
+interface LeaseSpan {
+  readonly start: number;
+  readonly end: number;
+  readonly nth: number;
+}
+
+/** The month in which a lease is bought out; never where it is handed back. */
+const buyOutMonth = (payment: LeasePayment, month: number): number =>
+  payment.afterwards === 'buy' ? month + payment.months : Number.POSITIVE_INFINITY;
+
+const leaseSpans = (payment: LeasePayment, month: number, until: number): LeaseSpan[] => {
+  const spans: LeaseSpan[] = [];
+  for (let start = month; start < until && start < buyOutMonth(payment, month); start += payment.months)
+    spans.push({ start, end: Math.min(start + payment.months, until), nth: spans.length });
+  return spans;
+};
+
+const leaseOf = (
+  payment: LeasePayment,
+  { start, end, nth }: LeaseSpan,
+  month: number,
   name: string,
   path: string,
-  month: number,
   ctx: Context,
-): Bought => {
-  const contracts: Contract[] = around(offer, name, path, month, ctx);
-  const buysAt = payment.afterwards === 'buy' ? month + payment.months : Number.POSITIVE_INFINITY;
+): Contract => {
   const line = (what: string, reason: string): Line => ({
     category: 'lease',
     what: `${what}, ${name}`,
     path: `${path}.lease`,
     reason,
   });
-  for (let start = month, nth = 0; start < ctx.horizon && start < buysAt; start += payment.months, nth++) {
-    const end = Math.min(start + payment.months, ctx.horizon);
-    // The first lease keeps its own charge for ending early; one that only follows it is prorated.
-    const own = start === month ? payment : { ...payment, earlyTermination: null };
-    const terms = leaseTerms(own, ctx.vehiclePriceLevel(start));
-    contracts.push(lease(line, terms, start, end, ctx.distanceAMonth, end === buysAt));
+  // The first lease keeps its own charge for ending early; one that only follows it is prorated.
+  const own = nth === 0 ? payment : { ...payment, earlyTermination: null };
+  const terms = leaseTerms(own, ctx.vehiclePriceLevel(start));
+  return lease(line, terms, start, end, ctx.distanceAMonth, end === buyOutMonth(payment, month));
+};
+
+/** The leases of a replacement got at the end of `month`, without what running it costs, if the look ends at `until`. */
+export const leasesUntil = (index: number, month: number, until: number, ctx: Context): Contract[] => {
+  const { payment, name } = ctx.inputs.replacement[index] as Replacement;
+  return payment.kind === 'lease'
+    ? leaseSpans(payment, month, until).map((span) => leaseOf(payment, span, month, name, '', ctx))
+    : [];
+};
+
+/** One lease after the other to the horizon, or one that is bought at its end. */
+const leased = (
+  offer: Replacement,
+  payment: LeasePayment,
+  name: string,
+  path: string,
+  month: number,
+  ctx: Context,
+): Bought => {
+  const contracts: Contract[] = around(offer, name, path, month, ctx);
+  for (const span of leaseSpans(payment, month, ctx.horizon)) {
+    contracts.push(leaseOf(payment, span, month, name, path, ctx));
     // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
-    const runsTo = payment.afterwards === 'buy' ? ctx.horizon : end;
-    contracts.push(...runningCosts(offer, boughtSpan(path, name, start, runsTo, nth), ctx));
+    const runsTo = payment.afterwards === 'buy' ? ctx.horizon : span.end;
+    contracts.push(...runningCosts(offer, boughtSpan(path, name, span.start, runsTo, span.nth), ctx));
   }
   const value = worth(offer, month, ctx);
   return {
     contracts,
-    valueAt: (at, reading) => (at >= buysAt ? value(at, reading) : 0),
+    valueAt: (at, reading) => (at >= buyOutMonth(payment, month) ? value(at, reading) : 0),
     owedAt: () => 0,
     purchase: null,
   };

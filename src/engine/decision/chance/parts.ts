@@ -8,7 +8,8 @@ import { remember } from '../../quantity/remember.ts';
 import type { Component } from '../../scenario/inputs.ts';
 import type { Context } from '../context.ts';
 import { anotherLaw } from '../expectedFailures.ts';
-import { renewedBy, type Treatments } from '../neededWork.ts';
+import type { Treatments } from '../neededWork.ts';
+import { presentSpan } from '../presentVehicle.ts';
 import { paceOf, restartsOf, workOf } from '../repairs.ts';
 import { guaranteedMonths } from '../runningCosts.ts';
 
@@ -72,16 +73,7 @@ export const partsOf = (treatments: Treatments, ctx: Context): Part[] => {
   const { vehicle } = ctx.inputs;
   const months = ctx.horizon;
   const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
-  const span = {
-    path: 'vehicle',
-    name: ctx.facts.vehicleName,
-    start: 0,
-    end: months,
-    bought: false,
-    renewed: renewedBy(treatments, months, ctx),
-    luck: 'vehicle',
-    lastYearlyBill: months,
-  };
+  const span = presentSpan(treatments, months, ctx);
   return vehicle.components.map((part, i) => ({
     repairIs: part.repairIs,
     outlook: outlookFor(part, paceOf(part, ctx.distanceAMonth), months),

@@ -3,8 +3,7 @@ import type { Inputs } from '../../scenario/inputs.ts';
 import type { Facts } from '../../scenario/scenario.ts';
 import { contextOf, EXPECTED } from '../context.ts';
 import type { Treatments } from '../neededWork.ts';
-import { chanceOfEnd } from './ends.ts';
-import { keepCourse } from './keepCourse.ts';
+import { coursesOf } from './keepCourse.ts';
 import { partsOf } from './parts.ts';
 
 export type { Rule } from '../../policy/repairLimit.ts';
@@ -20,6 +19,6 @@ export type { Rule } from '../../policy/repairLimit.ts';
  */
 export const ruleFor = (inputs: Inputs, facts: Facts, treatments: Treatments, replacement: number): Rule => {
   const ctx = contextOf(inputs, facts, EXPECTED, 'unrounded');
-  const ends = chanceOfEnd(inputs.vehicle, ctx.horizon);
-  return repairLimitRule(keepCourse(treatments, replacement, ends, ctx), partsOf(treatments, ctx));
+  const course = coursesOf(treatments, replacement, ctx).looking(0, ctx.horizon, 'always');
+  return repairLimitRule(course, partsOf(treatments, ctx));
 };

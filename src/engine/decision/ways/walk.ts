@@ -22,19 +22,31 @@ export const presentBrokenAt = (treatments: Treatments, month: number, ctx: Cont
   return Math.min(running, brokenValue(running, today, brokenToday, sellsFor.scrap));
 };
 
+/** What it brings at the end of a month, running or broken down, before what selling it costs. */
+const priceAt = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): number =>
+  how === 'running' ? presentValueAt(treatments, month, month, ctx) : presentBrokenAt(treatments, month, ctx);
+
+/** The same net of what selling it costs. */
+export const valueWalking = (
+  month: number,
+  how: WalksAs,
+  treatments: Treatments,
+  reading: Reading,
+  ctx: Context,
+): number => netValue(ctx.inputs.vehicle, priceAt(month, how, treatments, ctx), month, reading, ctx);
+
 /** Selling it where it stands, broken down: no buyer drives it away, but the sale costs what any sale costs. */
 const sellBroken =
   (treatments: Treatments, month: number, ctx: Context): Contract =>
   (sink) => {
     const { vehicle } = ctx.inputs;
-    const value = presentBrokenAt(treatments, month, ctx);
     const line = {
       category: 'selling the old one',
       what: 'sold: broken down',
       path: 'vehicle.sells_for.as_it_stands',
       reason: 'the same part of its running price as today, not less than scrap',
     } as const;
-    const net = (reading: Reading): number => -netValue(vehicle, value, month, reading, ctx);
+    const net = (reading: Reading): number => -valueWalking(month, 'broken', treatments, reading, ctx);
     sink.post(line, month, net('counted'), net('cash'), net('shop'));
     sink.time(line, month, vehicle.selling.hours);
   };
@@ -76,16 +88,13 @@ const inAHurry =
   };
 
 /** Letting it go at the end of month t: as later sales go while it runs; where it stands, and in a hurry, once broken. */
-export const soldWalking = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): Sold =>
-  how === 'running'
-    ? {
-        proceeds: presentValueAt(treatments, month, month, ctx),
-        contracts: [sellLater(treatments, month, ctx)],
-      }
-    : {
-        proceeds: presentBrokenAt(treatments, month, ctx),
-        contracts: [sellBroken(treatments, month, ctx), inAHurry(month, ctx)],
-      };
+export const soldWalking = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): Sold => ({
+  proceeds: priceAt(month, how, treatments, ctx),
+  contracts:
+    how === 'running'
+      ? [sellLater(treatments, month, ctx)]
+      : [sellBroken(treatments, month, ctx), inAHurry(month, ctx)],
+});
 
 /**
  * Walking away at the end of month t, 0..H: the needed work met as `treatments` says (on the first day at the latest
@@ -106,14 +115,9 @@ export const walkPlan = (
   const work = treatments.includes('patch') ? 'patched' : treatments.includes('wait') ? 'left' : 'mended';
   if (month >= ctx.horizon) {
     const kept = keepPlan(id, label, work, treatments, ctx);
-    if (how === 'running') return { ...kept, side: 'later' };
-    const broken = presentBrokenAt(treatments, ctx.horizon, ctx);
-    return {
-      ...kept,
-      side: 'later',
-      valueAt: (at, reading) =>
-        at < ctx.horizon ? kept.valueAt(at, reading) : netValue(ctx.inputs.vehicle, broken, at, reading, ctx),
-    };
+    const sold: Plan['valueAt'] = (at, reading) =>
+      at < ctx.horizon ? kept.valueAt(at, reading) : valueWalking(at, how, treatments, reading, ctx);
+    return { ...kept, side: 'later', valueAt: sold };
   }
   const sold = soldWalking(month, how, treatments, ctx);
   const held = holdPresent(treatments, month, presentLoan(ctx), ctx);
