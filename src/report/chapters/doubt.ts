@@ -46,7 +46,8 @@ export const doubtFigure = ({ figure }: Page, c: Chances): Html | null => {
   const all = c.shares.toSorted((a, b) => b.total.value - a.total.value || (a.what < b.what ? -1 : 1));
   const [most] = all;
   if (!most || !seen(most.total)) return null;
-  const rows = [...all.slice(0, SHOWN).map(shareRow), ...lumped(all.slice(SHOWN))];
+  const named = all.filter((s) => seen(s.total)).slice(0, SHOWN);
+  const rows = [...named.map(shareRow), ...lumped(all.slice(named.length))];
   return figure({
     id: 'doubt',
     finding: `What carries the doubt: ${most.what}, about ${shareWords(seen(most.first) ? most.first : most.total)} of it.`,

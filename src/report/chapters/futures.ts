@@ -49,10 +49,14 @@ export const densityFigure = ({ figure, format }: Page, pair: PairChances): Html
   const short = ({ value, error }: Estimate): string =>
     `${format.about({ value: Math.abs(value), error })} ${value > 0 ? 'for keeping' : 'for replacing'}`;
   const marks = [
-    { at: bad.value, words: `bad case: ${short(bad)}` },
-    { at: pair.middle.value, words: `middle: ${short(pair.middle)}` },
-    { at: good.value, words: `good case: ${short(good)}` },
-  ].toSorted((a, b) => a.at - b.at);
+    { name: 'bad case', of: bad },
+    { name: 'middle', of: pair.middle },
+    { name: 'good case', of: good },
+  ].toSorted((a, b) => a.of.value - b.of.value);
+  const placed = marks.map(({ name, of: { value, error } }) => ({
+    at: value,
+    words: `${name} ${format.about({ value: Math.abs(value), error })}`,
+  }));
   const edge = (units: number): string => {
     const side = units === 0 ? '' : units > 0 ? ' for keeping' : ' for replacing';
     return units === 0 ? 'even' : `${format.round(Math.abs(units))}${side}`;
@@ -61,9 +65,9 @@ export const densityFigure = ({ figure, format }: Page, pair: PairChances): Html
     id: 'density',
     finding: `In the middle ${apartWords(pair.middle, format)}; 8 of 10 futures lie between ${short(pair.low)} and ${short(pair.high)}.`,
     shows: `How the futures are spread over how much less the cheaper way costs. Filled: keeping is cheaper. Hatched: replacing is. Good and bad as seen from ${sideWords(from)}: 1 in 10 lies beyond each.`,
-    told: `A hill of bars with its middle at ${short(pair.middle)}; ${marks.map((m) => m.words).join('; ')}. ${capital(ofHundred(pair.keepCheaper))} lie where keeping is cheaper.`,
+    told: `A hill of bars with its middle at ${short(pair.middle)}; ${marks.map((m) => `${m.name} ${short(m.of)}`).join('; ')}. ${capital(ofHundred(pair.keepCheaper))} lie where keeping is cheaper.`,
     chart: (look) =>
-      densityChart(pair.bars, marks, { keep: 'keeping cheaper', replace: 'replacing cheaper' }, look),
+      densityChart(pair.bars, placed, { keep: 'keeping cheaper', replace: 'replacing cheaper' }, look),
     table: table({
       caption: 'How the futures are spread',
       head: ['From', 'To', 'Of 1,000 futures'],

@@ -4,6 +4,7 @@ import type { Figure } from '../figure.ts';
 import type { Formats } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { markWords } from '../words/marks.ts';
+import { bare } from '../words/tipping.ts';
 
 /** What every chapter is given. */
 export interface Page {
@@ -33,7 +34,7 @@ export const pick = (d: Decision, ...keys: readonly string[]): readonly Quantity
 export const theReplacement = (d: Decision): string => `replacement.${d.bestReplace?.replacement ?? 0}`;
 
 const note = (q: Quantity, format: Formats): Html =>
-  html`<li><b>${format.quantity(q)}</b> ${q.label} <span class="mark ${q.mark}">${markWords[q.mark]}${q.isDefault && ', filled in'}</span>${q.source !== '' && html` <small>${q.source}</small>`}${q.range && html` <small>likely ${format.quantity(q, q.range.likely)}, 1 in 10 below ${format.quantity(q, q.range.low)}, 1 in 10 above ${format.quantity(q, q.range.high)}</small>`}</li>`;
+  html`<li><b>${format.quantity(q)}</b> ${q.label} <span class="mark ${q.mark}">${markWords[q.mark]}${q.isDefault && ', filled in'}</span>${q.source !== '' && html` <small>${q.source}</small>`}${q.range && html` <small>likely ${bare(q, q.range.likely, format)}, 1 in 10 below ${bare(q, q.range.low, format)}, 1 in 10 above ${bare(q, q.range.high, format)}</small>`}</li>`;
 
 /** Assumptions for the margin: value, what it is, whose it is, where it comes from. */
 export const notes = (quantities: readonly Quantity[], format: Formats, atMost = 5): Html =>

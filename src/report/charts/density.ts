@@ -9,7 +9,7 @@ export interface DensityBar {
   readonly share: number;
 }
 
-/** A place marked on the axis: "middle: $4,000". */
+/** A place marked on the axis: "middle $4,000". */
 export interface DensityMark {
   readonly at: number;
   readonly words: string;
@@ -19,6 +19,8 @@ export interface DensityMark {
 const LINE = 19;
 /** And a letter of them, about. */
 const LETTER = 6.6;
+/** Room at both ends for half a tick's words. */
+const EDGE = 24;
 
 /**
  * How the futures are spread over the difference: left of the heavy line replacing is cheaper, right of it keeping.
@@ -37,7 +39,7 @@ export const densityChart = (
   const words = LINE * (marks.length + 2);
   const height = (isNarrow(look) ? 150 : 170) + words + 26;
   const bar = { x1: 'from', x2: 'to', y1: 0, y2: 'height', inset: 0.5 } as const;
-  const pixels = (x: number): number => 8 + ((x - from) / (to - from || 1)) * (look.width - 16);
+  const pixels = (x: number): number => EDGE + ((x - from) / (to - from || 1)) * (look.width - 2 * EDGE);
   /** The lowest mark's words lean left and the highest's right, so that they keep apart, where the page has room. */
   const anchor = (i: number): 'start' | 'middle' | 'end' => {
     const mark = marks[i];
@@ -45,7 +47,9 @@ export const densityChart = (
     const [x, room] = [pixels(mark.at), mark.words.length * LETTER];
     const half = room / 2;
     const wanted = i === 0 ? 'end' : i === marks.length - 1 ? 'start' : 'middle';
-    if (wanted === 'middle' && x > half && x + half < look.width) return 'middle';
+    // The words of the middle keep off the heavy line.
+    const free = Math.abs(x - pixels(0)) > half && x > half && x + half < look.width;
+    if (wanted === 'middle') return free ? 'middle' : mark.at < 0 && x > room ? 'end' : 'start';
     if (wanted === 'end' ? x > room : x + room > look.width) return 'end';
     return 'start';
   };
@@ -65,8 +69,8 @@ export const densityChart = (
   return {
     ...frame(look),
     marginTop: words,
-    marginLeft: 8,
-    marginRight: 8,
+    marginLeft: EDGE,
+    marginRight: EDGE,
     height,
     x: { domain: [from, to], label: null },
     y: { domain: [0, top], axis: null },
