@@ -1,10 +1,16 @@
 import type { PlotOptions } from '@observablehq/plot';
 import { balanceChart } from '../../src/report/charts/balance.ts';
 import { cumulativeChart } from '../../src/report/charts/cumulative.ts';
+import { densityChart } from '../../src/report/charts/density.ts';
 import { economicLifeChart } from '../../src/report/charts/economicLife.ts';
+import { fanChart } from '../../src/report/charts/fan.ts';
+import { limitsChart } from '../../src/report/charts/limits.ts';
+import { hundredChart } from '../../src/report/charts/hundred.ts';
 import type { Look } from '../../src/report/charts/look.ts';
 import { readingsChart } from '../../src/report/charts/readings.ts';
 import { replaceLaterChart } from '../../src/report/charts/replaceLater.ts';
+import { runsDryChart } from '../../src/report/charts/runsDry.ts';
+import { sharesChart } from '../../src/report/charts/shares.ts';
 import { swingsChart } from '../../src/report/charts/swings.ts';
 import { tippingLineChart } from '../../src/report/charts/tippingLine.ts';
 import { waysChart } from '../../src/report/charts/ways.ts';
@@ -28,10 +34,71 @@ export const gallery: Readonly<Record<string, (look: Look) => PlotOptions>> = {
       },
       look,
     ),
+  density: (look) =>
+    densityChart(
+      [-2000, -1000, 0, 1000, 2000, 3000].map((from, i) => ({
+        from,
+        to: from + 1000,
+        share: [0.05, 0.1, 0.2, 0.3, 0.25, 0.1][i] ?? 0,
+      })),
+      [
+        { at: -500, words: 'bad case $500' },
+        { at: 1500, words: 'middle $1,500' },
+        { at: 3000, words: 'good case $3,000' },
+      ],
+      { keep: 'keeping cheaper', replace: 'replacing cheaper' },
+      look,
+    ),
   economicLife: (look) =>
     economicLifeChart(
       [1, 12, 24, 36].map((months) => ({ months, averageCost: 300 + (months - 24) ** 2 / 2 })),
       { best: '24 months: $300 a month' },
+      look,
+    ),
+  fan: (look) =>
+    fanChart(
+      [0, 12, 24, 36].flatMap((month) => [
+        { side: 'keep' as const, month, good: month * 200, middle: month * 250, bad: month * 350 },
+        {
+          side: 'replace' as const,
+          month,
+          good: 2000 + month * 280,
+          middle: 2000 + month * 300,
+          bad: 2000 + month * 320,
+        },
+      ]),
+      {
+        keep: { name: 'kept', middle: '$9,000', bad: '$12,600' },
+        replace: { name: 'handed on', middle: '$12,800', bad: '$13,520' },
+      },
+      look,
+    ),
+  limits: (look) =>
+    limitsChart(
+      ['gearbox', 'alternator'].flatMap((component, i) =>
+        [0, 12, 24].map((month) => ({
+          component,
+          month,
+          limit: i === 0 ? 3000 - 50 * month : 1500 + 25 * month,
+        })),
+      ),
+      [
+        {
+          component: 'gearbox',
+          usual: 2600,
+          words: { usual: 'usual bill $2,600', today: 'up to $3,000', last: 'up to $1,800' },
+        },
+        {
+          component: 'alternator',
+          usual: 400,
+          words: { usual: 'usual bill $400', today: 'up to $1,500', last: 'up to $2,100' },
+        },
+      ],
+      look,
+    ),
+  hundred: (look) =>
+    hundredChart(
+      { keep: 82, keepWords: '82 of 100: keeping', replaceWords: '18 of 100: replacing' },
       look,
     ),
   readings: (look) =>
@@ -46,6 +113,27 @@ export const gallery: Readonly<Record<string, (look: Look) => PlotOptions>> = {
     replaceLaterChart(
       [0, 12, 24, 36].map((month) => ({ month, cost: 20_000 + (month - 12) ** 2 * 10 })),
       { now: 'today: $21,400', never: 'never: $25,800', best: 'month 12: $20,000' },
+      look,
+    ),
+  runsDry: (look) =>
+    runsDryChart(
+      [0, 12, 24, 36].flatMap((month) => [
+        { side: 'keep' as const, month, of100: month / 2 },
+        { side: 'replace' as const, month, of100: month },
+      ]),
+      {
+        names: { keep: 'kept: 18 of 100', replace: 'handed on: 36 of 100' },
+        level: { of100: 5, words: 'level to hold: 5 of 100' },
+      },
+      look,
+    ),
+  shares: (look) =>
+    sharesChart(
+      [
+        { label: 'luck with the gearbox', alone: 0.4, together: 0.5, words: '40%, 50% with others' },
+        { label: 'distance driven a year', alone: 0.2, together: 0.2, words: '20%' },
+        { label: 'the two others, by themselves', alone: 0.1, together: null, words: '10%' },
+      ],
       look,
     ),
   swings: (look) =>

@@ -1,9 +1,9 @@
 import type { LumpyWay } from '../../engine/decision/chance/chances.ts';
 import type { LoanView } from '../../engine/decision/decision.ts';
-import { counted, inWords, knownNumber, ofHundred } from '../format.ts';
+import { counted, inWords, knownNumber, number, ofHundred } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';
-import { each, lumpyWays, paymentsWords, wayOut, wayOutWords, worstBillWords } from '../words/lumpy.ts';
+import { each, fundShown, lumpyWays, wayOut, wayOutWords, worstBillWords } from '../words/lumpy.ts';
 import { capital } from '../words/sentence.ts';
 import { byWay } from './lumpyTables.ts';
 import { block, type Page } from './page.ts';
@@ -24,8 +24,11 @@ export const stranded = (page: Page): Html => {
       ways.keep?.worstBill.payments == null && ways.replace?.worstBill.payments == null
         ? null
         : [
-            '… in payments not made',
-            (w) => (w.worstBill.payments === null ? 'none to make' : paymentsWords(w.worstBill.payments)),
+            'The same in payments not made',
+            (w) =>
+              w.worstBill.payments === null
+                ? ''
+                : number(w.worstBill.payments, w.worstBill.payments < 2 ? 1 : 0),
           ],
     ]),
     stuck
@@ -72,9 +75,9 @@ export const badCase = (page: Page): Html => {
   const ways = lumpyWays(d);
   const { keep, replace } = ways;
   const months = keep?.withoutIncome.months ?? replace?.withoutIncome.months ?? 0;
-  const dry = each(
-    { keep: keep?.withoutIncome.dry ? keep : null, replace: replace?.withoutIncome.dry ? replace : null },
-    (w) => (w.withoutIncome.dry ? ofHundred(w.withoutIncome.dry) : ''),
+  const known = (w: LumpyWay | null): LumpyWay | null => (w?.withoutIncome.dry && fundShown(d, w) ? w : null);
+  const dry = each({ keep: known(keep), replace: known(replace) }, (w) =>
+    w.withoutIncome.dry ? ofHundred(w.withoutIncome.dry) : '',
   );
   const bills = [
     keep && worstBillWords(keep, format, 'if kept'),

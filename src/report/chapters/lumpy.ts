@@ -3,12 +3,10 @@ import { fanChart } from '../charts/fan.ts';
 import { runsDryChart } from '../charts/runsDry.ts';
 import { ofHundred, span, stepOf } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
-import { savingsWords } from '../words/facts.ts';
 import {
   drySentence,
   each,
   everDry,
-  fundNeeded,
   fundShown,
   holdBackSentence,
   levelWords,
@@ -32,7 +30,7 @@ const fanFigure = (page: Page): Html | null => {
   const finding =
     keep && replace
       ? `What goes out differs by ${format.round(apart(keep))} between the good case and the bad if kept, by ${format.round(apart(replace))} if handed on.`
-      : `What goes out differs by ${each({ keep, replace }, (w) => format.round(apart(w))).join('')} between the good case and the bad.`;
+      : `Between the good case and the bad, what goes out differs by ${each({ keep, replace }, (w) => format.round(apart(w))).join('')}.`;
   return figure({
     id: 'fan',
     finding,
@@ -91,21 +89,21 @@ const cushionTable = (page: Page): Html => {
   const { d, format } = page;
   const funded = columns(page).every(({ way }) => fundShown(d, way));
   const intoFund = (aMonth: number): string =>
-    aMonth < 0 ? `${format.round(-aMonth)} taken out` : aMonth < 0.5 ? 'nothing' : format.round(aMonth);
+    aMonth <= -0.5 ? `${format.round(-aMonth)} out` : aMonth < 0.5 ? 'nothing' : format.round(aMonth);
+  const left = (start: number): string =>
+    start >= 0 ? format.round(start) : `${format.round(-start)} short`;
   return byWay(page, 'Regular money, lumpy money, and the fund for it', [
     ['Every month, besides lumps', (w) => format.round(w.regularAMonth)],
     ['Dearest month, middle', (w) => format.round(w.worstMonth.middle)],
-    ['… bad case', (w) => format.round(w.worstMonth.bad)],
+    ['Dearest month, bad case', (w) => format.round(w.worstMonth.bad)],
     ['Dearest twelve months, middle', (w) => format.round(w.worstYear.middle)],
-    ['… bad case', (w) => format.round(w.worstYear.bad)],
+    ['Dearest twelve months, bad case', (w) => format.round(w.worstYear.bad)],
     setAsideShown(d) ? ['Into the fund each month', (w) => intoFund(w.fund.aMonth)] : null,
-    funded
-      ? [
-          'In the fund after the first day',
-          (w) => savingsWords(Math.round((w.fund.start ?? 0) * 100) as never, format),
-        ]
-      : null,
-    [`Fund needed to run dry in at most ${levelWords(d)}`, (w) => html`<b>${fundNeeded(w, format)}</b>`],
+    funded ? ['In the fund after the first day', (w) => left(w.fund.start ?? 0)] : null,
+    [
+      `Fund needed to run dry in at most ${levelWords(d)}`,
+      (w) => html`<b>${w.fund.needed.value < 0.5 ? 'nothing' : format.about(w.fund.needed)}</b>`,
+    ],
   ]);
 };
 
@@ -120,7 +118,7 @@ export const lumpyChapter = (page: Page): Chapter | null => {
     question: 'Could we stand a big bill at a bad time?',
     body: html`${block(
       html`<p>${dry === null ? "How much is put by for this isn't said here. " : html`${dry} `}<strong>${holdBackSentence(d, format)}</strong></p>`,
-      html`<p>A payment is certain and repairs are not. Kept, the money goes out in lumps; handed on, most of it goes out evenly and can't be put off. The fund is what carries the lumps: repairs and upkeep come out of it, and what is set aside goes in.</p>`,
+      html`<p>${replace ? "A payment is certain and repairs are not. Kept, the money goes out in lumps; handed on, most of it goes out evenly and can't be put off." : 'Repairs come in lumps.'} The fund is what carries the lumps: repairs and upkeep come out of it, and what is set aside goes in.</p>`,
       notes(
         pick(
           d,

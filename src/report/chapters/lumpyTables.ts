@@ -8,7 +8,7 @@ import type { Page } from './page.ts';
 export const columns = ({ d }: Page): readonly { readonly head: string; readonly way: LumpyWay }[] => {
   const { keep, replace, walk } = lumpyWays(d);
   return [
-    { head: 'Kept, whatever comes', way: keep },
+    { head: 'Kept', way: keep },
     { head: 'Handed on', way: replace },
     { head: 'Kept, free to walk away', way: walk },
   ].flatMap(({ head, way }) => (way ? [{ head, way }] : []));
@@ -23,7 +23,6 @@ export const byWay = (
   const of = columns(page);
   return table({
     caption,
-    kind: 'wordy',
     head: ['', ...of.map((c) => c.head)],
     rows: rows.flatMap((row) => (row ? [[row[0], ...of.map((c) => row[1](c.way))]] : [])),
   });
@@ -38,7 +37,8 @@ export const byYear = (page: Page, caption: string, words: (w: LumpyWay, month: 
   return table({
     caption,
     kind: 'wordy',
+    stacks: true,
     head: ['After month', ...of.map((c) => c.head)],
-    rows: years.map((month) => [month, ...of.map((c) => words(c.way, month))]),
+    rows: years.map((month) => [month === 0 ? 'today' : month, ...of.map((c) => words(c.way, month))]),
   });
 };

@@ -8,12 +8,13 @@ import { capital, listed } from '../words/sentence.ts';
 import {
   dearestFirst,
   limitStep,
-  limitWords,
   mainComponent,
   partName,
   payUpTo,
   savesWords,
+  thisYearSentence,
   unsafeSentence,
+  usualSentence,
   yearLimitTwice,
 } from '../words/walk.ts';
 import { gloveboxCard } from './gloveboxCard.ts';
@@ -31,14 +32,7 @@ const limitsFigure = ({ format, figure }: Page, w: WalkAway): Html | null => {
     c.byMonth[0]?.limit ?? 0,
     c.byMonth.at(-1)?.limit ?? 0,
   ];
-  const over = drawn.filter((c) => c.usualBill > (ends(c)[0] + ends(c)[1]) / 2);
-  const names = (of: readonly ComponentLimit[]): string => listed(of.map((c) => partName(c, w)));
-  const finding =
-    over.length === 0
-      ? 'The usual bill for each of these is worth paying.'
-      : over.length === drawn.length
-        ? 'The usual bill for each of these is too big to be worth paying.'
-        : `The usual bill for ${names(over)} is too big to be worth paying; for ${names(drawn.filter((c) => !over.includes(c)))} it is worth paying.`;
+  const finding = usualSentence(drawn, w);
   if (drawn.length === 0) return null;
   return figure({
     id: 'limits',
@@ -69,7 +63,6 @@ const limitsFigure = ({ format, figure }: Page, w: WalkAway): Html | null => {
       ),
     table: table({
       caption: 'Biggest bill worth paying, by month',
-      kind: 'wordy',
       head: ['In month', ...dearestFirst(w).map((c) => nameOf(c, w))],
       rows: (drawn[0]?.byMonth ?? [])
         .filter((p) => p.month % 3 === 0)
@@ -158,21 +151,19 @@ export const walkAwayChapter = (page: Page): Chapter | null => {
   const main = w && mainComponent(w);
   if (!w || !main) return null;
   const others = dearestFirst(w).filter((c) => c !== main);
-  const rest = others.map((c) => `${limitWords(c, 0, format)} for ${partName(c, w)}`);
   const hangs = horizonWords(page, w);
   return {
     id: 'walk-away',
     question: 'When is a bill too big, and time to walk away?',
     body: html`${block(
-      html`<p><strong>${payUpTo(main, w, format)}</strong> ${rest.length > 0 && `This year it is ${listed(rest)}.`} ${hangs}</p>`,
+      html`<p><strong>${payUpTo(main, w, format)}</strong> ${thisYearSentence(others, w, format)} ${hangs}</p>`,
       notes(
         pick(
           d,
-          'vehicle.components.#.shopPrice',
-          'vehicle.components.#.scale',
+          'household.lookAhead',
           'vehicle.inAHurry.adds',
           'vehicle.sellsFor.scrap',
-          'household.lookAhead',
+          'vehicle.components.#.shopPrice',
         ),
         format,
       ),

@@ -16,7 +16,7 @@ export interface LimitStrip {
   readonly words: { readonly usual: string; readonly today: string; readonly last: string };
 }
 
-const STRIP = 118;
+const STRIP = 132;
 
 /**
  * The biggest bill worth paying, month by month: a strip for each part, one scale for all. Below the line a bill is
@@ -31,24 +31,27 @@ export const limitsChart = (
   const last = Math.max(1, ...rows.map((r) => r.month));
   const limitAt = (s: LimitStrip, month: number): number =>
     rows.find((r) => r.component === s.component && r.month === month)?.limit ?? 0;
-  // The name of the usual bill keeps clear of the line: on the side where there is more room.
-  const under = (s: LimitStrip): boolean => {
-    const here = limitAt(s, Math.round(last / 2));
-    return s.usual > most * 0.25 && (here >= s.usual || here < s.usual - most * 0.25);
-  };
-  const end = (at: 'today' | 'last'): Plot.Markish =>
-    Plot.text(strips, {
-      fy: 'component',
-      x: at === 'today' ? 0 : last,
-      y: (s: LimitStrip) => limitAt(s, at === 'today' ? 0 : last),
-      text: (s: LimitStrip) => s.words[at],
-      textAnchor: at === 'today' ? 'start' : 'end',
-      dx: at === 'today' ? 6 : -2,
-      dy: -11,
-      fill: KEEP,
-      fontWeight: 600,
-      ...HALO,
-    });
+  const at = (s: LimitStrip, where: 'today' | 'last'): number => limitAt(s, where === 'today' ? 0 : last);
+  // The name of the usual bill keeps clear of the line, and of the axis.
+  const under = (s: LimitStrip): boolean =>
+    s.usual > most * 0.25 && limitAt(s, Math.round(last / 2)) >= s.usual;
+  // A figure stands above its end of the line, or below it where the line runs through there.
+  const end = (where: 'today' | 'last', above: boolean): Plot.Markish =>
+    Plot.text(
+      strips.filter((s) => at(s, where) >= at(s, where === 'today' ? 'last' : 'today') === above),
+      {
+        fy: 'component',
+        x: where === 'today' ? 0 : last,
+        y: (s: LimitStrip) => at(s, where),
+        text: (s: LimitStrip) => s.words[where],
+        textAnchor: where === 'today' ? 'start' : 'end',
+        dx: where === 'today' ? 6 : -2,
+        dy: above ? -11 : 14,
+        fill: KEEP,
+        fontWeight: 600,
+        ...HALO,
+      },
+    );
   const usual = (below: boolean): Plot.Markish =>
     Plot.text(
       strips.filter((s) => under(s) === below),
@@ -65,11 +68,11 @@ export const limitsChart = (
     );
   return {
     ...frame(look, [most]),
-    height: 46 + STRIP * strips.length,
-    marginTop: 26,
+    height: 50 + STRIP * strips.length,
+    marginTop: 30,
     x: { domain: [0, last], label: null },
-    y: { domain: [0, most * 1.12], label: null },
-    fy: { domain: strips.map((s) => s.component), axis: null, padding: 0.32 },
+    y: { domain: [0, most * 1.3], label: null },
+    fy: { domain: strips.map((s) => s.component), axis: null, padding: 0.3 },
     marks: [
       Plot.gridY({ stroke: HAIR, strokeOpacity: 1, ticks: 3 }),
       Plot.axisY({ tickSize: 0, ticks: 3, tickFormat: look.format.tick }),
@@ -88,14 +91,13 @@ export const limitsChart = (
         frameAnchor: 'top-left',
         text: (s: LimitStrip) => short(s.component, isNarrow(look) ? 36 : 60),
         textAnchor: 'start',
-        dy: -14,
+        dy: -15,
         fontStyle: 'italic',
         fill: INK,
       }),
       usual(false),
       usual(true),
-      end('today'),
-      end('last'),
+      ...(['today', 'last'] as const).flatMap((where) => [end(where, true), end(where, false)]),
     ],
   };
 };

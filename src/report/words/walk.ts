@@ -71,6 +71,47 @@ export const payUpTo = (c: ComponentLimit, w: WalkAway, format: Formats): string
     : `Pay up to about ${now} for ${what} this year, ${next} next year; above that, walk away.`;
 };
 
+/** "This year it is $2,300 for the timing chain and $2,050 for the alternator and the brake lines." */
+export const thisYearSentence = (
+  of: readonly ComponentLimit[],
+  w: WalkAway,
+  format: Formats,
+): string | null => {
+  const amounts = [...new Set(of.map((c) => limitWords(c, 0, format)))];
+  const each = amounts.map((amount) => {
+    const names = of.filter((c) => limitWords(c, 0, format) === amount).map((c) => partName(c, w));
+    return `${amount === 'none' ? 'nothing' : amount} for ${either(names)}`;
+  });
+  return each.length === 0 ? null : `This year it is ${each.join('; ')}.`;
+};
+
+/** "a, b or c". */
+const either = (names: readonly string[]): string =>
+  names.length < 2 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} or ${names.at(-1)}`;
+
+/** Whether the usual bill for a part is worth paying: always, never, until or from about a month, or now and then. */
+const usualWorth = (c: ComponentLimit): string => {
+  const worth = c.byMonth.map((p) => p.limit >= c.usualBill);
+  const turns = worth.flatMap((now, i) => (i > 0 && now !== worth[i - 1] ? [i] : []));
+  const [turn] = turns;
+  if (turn === undefined) return worth[0] ? 'is worth paying' : 'is too big to be worth paying';
+  if (turns.length > 1) return 'is worth paying in some months and not in others';
+  const month = c.byMonth[turn]?.month ?? 0;
+  return worth[0]
+    ? `is worth paying until about month ${month}`
+    : `is worth paying from about month ${month} on`;
+};
+
+/** "The usual bill is worth paying for the alternator; for the gearbox it is worth paying until about month 12." */
+export const usualSentence = (of: readonly ComponentLimit[], w: WalkAway): string => {
+  const kinds = [...new Set(of.map(usualWorth))];
+  const each = kinds.map((kind) => {
+    const names = of.filter((c) => usualWorth(c) === kind).map((c) => partName(c, w));
+    return `for ${either(names)} it ${kind}`;
+  });
+  return `The usual bill: ${each.join('; ')}.`;
+};
+
 /** The first sentence of the chapter, where there is a limit to say. */
 export const payUpToSentence = (w: WalkAway | null, format: Formats): string | null => {
   const main = w && mainComponent(w);
