@@ -16,7 +16,11 @@ const properties = (node: unknown, path = ''): [string, Schema][] => {
         isSchema(below) ? [[`${path}.${key}`, below], ...properties(below, `${path}.${key}`)] : [],
       )
     : [];
-  const inside = [node.items, ...(Array.isArray(node.anyOf) ? node.anyOf : [])];
+  const inside = [
+    node.items,
+    ...Object.values(isSchema(node.definitions) ? node.definitions : {}),
+    ...(Array.isArray(node.anyOf) ? node.anyOf : []),
+  ];
   return [...own, ...inside.flatMap((below) => properties(below, path))];
 };
 
@@ -34,7 +38,7 @@ describe('scenario.schema.json', () => {
         one.description === undefined &&
         one.anyOf === undefined &&
         one.type !== 'array' &&
-        !/\.(value|how|source|note)$/.test(path),
+        !/\.(value|how|source|note|low|likely|high|min|max)$/.test(path),
     );
     expect(silent.map(([path]) => path)).toEqual([]);
   });

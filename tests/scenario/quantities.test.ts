@@ -22,6 +22,8 @@ const FIXED = [
   /\.brandFactor$/,
   /\.points\.0\.(month|value)$/,
   /\.(sinceDistance|sinceMonths)$/,
+  // The points of a law that the number beside it is the mean of.
+  /\.range\.(low|likely|high|min|max)$|\.bill\.(parts|hours|shopPrice)\.(low|likely|high|min|max)$/,
 ];
 
 describe.each([

@@ -7,6 +7,8 @@ import { DECLINE_A_YEAR, REPAIR_PRICE_INDEX, REPAIR_SOURCE, TABLE_PRICE_YEAR } f
  */
 export interface Default {
   readonly value: number;
+  /** 10, 50 and 90 % points of a law above nil, whose mean `value` is. */
+  readonly range?: { readonly low: number; readonly likely: number; readonly high: number };
   /** The unit as it stands here. */
   readonly unit: string;
   /** When it was set down. */
@@ -23,12 +25,16 @@ const guess = (value: number, unit: string, why = 'our guess'): Default => ({
   source: why,
   mark: 'guess',
 });
+const choice = (value: number, unit: string, why: string): Default => ({
+  ...guess(value, unit, why),
+  mark: 'choice',
+});
 const nil = (unit: string, why: string): Default => guess(0, unit, why);
 const LEFT_OUT = 'not given, left out on both sides';
 
 export const DEFAULTS = {
   household: {
-    lookAhead: { ...guess(60, 'months', 'our choice: five years'), mark: 'choice' },
+    lookAhead: choice(60, 'months', 'our choice: five years'),
     moneyEarns: guess(0.04, 'a year'),
     priceOfOwnHour: nil('dollars an hour', 'own time not priced; shown as hours'),
     dayWithout: guess(35, 'dollars a day', 'our guess: two short rides'),
@@ -67,6 +73,11 @@ export const DEFAULTS = {
       source: REPAIR_SOURCE,
       mark: 'table',
     },
+    usualRepair: {
+      ...guess(436.448, 'dollars', 'our guess: one in ten below 110, as many above 850'),
+      range: { low: 110, likely: 320, high: 850 },
+    },
+    strands: guess(0.08, 'of such repairs', 'our guess: common practice, no source'),
     guaranteeMonths: nil('months', 'none given'),
     guaranteeDistance: nil('miles', 'none given'),
     brandFactor: guess(1, 'of a clean title', 'a clean title'),
@@ -82,6 +93,11 @@ export const DEFAULTS = {
   vehicle: {
     scrapOfAsItStands: guess(0.5, 'of what it brings as it stands'),
     storage: nil('dollars a day', 'not given'),
+    risesAYear: nil('a year', 'not given: the same every year'),
+    hurryAdds: guess(300, 'dollars', 'our guess: a worse price, no time to look'),
+    hurryDays: guess(5, 'days', 'our guess: a working week until another is there'),
+    refused: nil('chance', 'not given: the loan is taken as granted'),
+    refusedCosts: nil('dollars', 'not given'),
   },
   work: {
     parts: nil('dollars', 'not given'),
@@ -104,6 +120,12 @@ export const DEFAULTS = {
     inspectionBefore: guess(150, 'dollars'),
     catchUp: guess(600, 'dollars', 'our guess: tyres, brakes, fluids in the first year of a used one'),
     newOne: nil('dollars', 'none for a new one'),
+  },
+  chance: {
+    seed: choice(1, 'seed', 'our choice'),
+    futures: choice(16_384, 'futures', 'our choice: 16 times 1,024'),
+    mayRunDry: choice(0.05, 'chance', 'our choice: one in twenty'),
+    monthsWithoutIncome: choice(3, 'months', 'our choice'),
   },
   lease: {
     dueAtSigning: nil('dollars', 'not given'),

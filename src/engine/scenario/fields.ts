@@ -1,10 +1,11 @@
 import * as z from 'zod/mini';
 import { parseCivilDate } from '../quantity/civilDate.ts';
+import type { Range } from '../quantity/range.ts';
 import { nearest } from './nearest.ts';
 import { showValue } from './problems.ts';
 import type { Fault } from './reading/measure.ts';
 import { unitWords } from './reading/measure.ts';
-import { rangeWords, type Stated, stated } from './reading/stated.ts';
+import { mainFigure, rangeWords, type Stated, stated } from './reading/stated.ts';
 import type { Spec } from './specs.ts';
 import type { Units } from './units.ts';
 
@@ -49,21 +50,45 @@ const json = (description: string, remedy: string, shape: Record<string, unknown
   ...shape,
 });
 
-const ANNOTATED = {
-  type: 'object',
-  properties: {
-    value: { type: ['number', 'string'] },
-    how: { enum: ['quoted', 'measured', 'guess'] },
-    source: { type: 'string' },
-    note: { type: 'string' },
-  },
-  required: ['value'],
-  additionalProperties: false,
+const SAID = {
+  how: { enum: ['quoted', 'measured', 'guess'] },
+  source: { type: 'string' },
+  note: { type: 'string' },
 };
+const FIGURE = { type: ['number', 'string'] };
+
+/** Shapes that many keys share, for editors; jsonSchema.ts puts them into the schema once. */
+export const SHARED_SHAPES = {
+  said: {
+    description: 'A number, and how you know it.',
+    type: 'object',
+    properties: { value: FIGURE, ...SAID },
+    required: ['value'],
+    additionalProperties: false,
+  },
+  range: {
+    description:
+      'A number nobody knows exactly: one in ten is lower than "low", half lie below "likely", one in ten is higher than "high".',
+    type: 'object',
+    properties: { low: FIGURE, likely: FIGURE, high: FIGURE, min: FIGURE, max: FIGURE, ...SAID },
+    required: ['low', 'likely', 'high'],
+    additionalProperties: false,
+  },
+};
+const ANNOTATED = { $ref: '#/definitions/said' };
+const RANGE = { $ref: '#/definitions/range' };
+
+/** A number as an editor may see it: alone, with what is said of it, or as a range where one may stand. */
+const shapesOf = (spec: Spec): Record<string, unknown>[] => [
+  { type: 'number' },
+  { type: 'string' },
+  ANNOTATED,
+  ...(spec.exact === undefined ? [RANGE] : []),
+];
 
 const capital = (text: string): string => text.charAt(0).toUpperCase() + text.slice(1);
 
-/** A quantity: a number, a text with its unit, or `{value, how, source, note}`; becomes `Stated`. */
+/** A quantity: a number, a text with its unit, `{value, how, source, note}` or a range; becomes `Stated`. */
 export const num = (spec: Spec, units: Units) => {
   const describe = `${capital(spec.words)}: ${unitWords(spec, units)}, ${rangeWords(spec, units)}.`;
   return field<Stated>(
@@ -71,11 +96,29 @@ export const num = (spec: Spec, units: Units) => {
       const read = stated(raw, spec, units);
       return Array.isArray(read) ? (read as Fault[]) : { ok: read as Stated };
     },
-    json(describe, `Give ${unitWords(spec, units)}.`, {
-      anyOf: [{ type: 'number' }, { type: 'string' }, ANNOTATED],
-    }),
+    json(describe, `Give ${unitWords(spec, units)}.`, { anyOf: shapesOf(spec) }),
   );
 };
+
+/** A quantity that is never one number: a range and nothing else. */
+export const ranged = (spec: Spec, units: Units, description: string) =>
+  field<Stated & { readonly range: Range }>(
+    (raw) => {
+      const read = stated(raw, spec, units);
+      if (Array.isArray(read)) return read as Fault[];
+      const { range, ...rest } = read as Stated;
+      if (range) return { ok: { ...rest, range } };
+      return [
+        {
+          kind: 'not a range',
+          value: raw,
+          message: 'One number says too little here: nobody knows the month.',
+          remedy: 'Give three points: { low: 6, likely: 12, high: 24 }.',
+        },
+      ];
+    },
+    json(description, 'Give { low, likely, high }.', { anyOf: [RANGE] }),
+  );
 
 const YES: readonly unknown[] = ['yes', 'true', true];
 const NO: readonly unknown[] = ['no', 'false', false];
@@ -216,7 +259,7 @@ export type Clocked = Stated & { readonly clock: 'distance' | 'months' | null };
 export const clocked = (distance: Spec, months: Spec, units: Units, description: string) =>
   field<Clocked>(
     (raw) => {
-      const inner = raw !== null && typeof raw === 'object' && 'value' in raw ? raw.value : raw;
+      const inner = mainFigure(raw);
       const inMonths = typeof inner === 'string' && IN_MONTHS.test(inner);
       const read = stated(raw, inMonths ? months : distance, units);
       if (Array.isArray(read)) return read as Fault[];
@@ -224,7 +267,7 @@ export const clocked = (distance: Spec, months: Spec, units: Units, description:
       return { ok: { ...(read as Stated), clock } };
     },
     json(description, 'Give a distance, or a number of months.', {
-      anyOf: [{ type: 'number' }, { type: 'string' }, ANNOTATED],
+      anyOf: shapesOf(distance),
     }),
   );
 

@@ -1,4 +1,5 @@
 import * as z from 'zod/mini';
+import { SHARED_SHAPES } from './fields.ts';
 import { scenarioSchema } from './schema/scenario.ts';
 
 /**
@@ -10,5 +11,6 @@ export const scenarioJsonSchema = (): Record<string, unknown> => ({
     target: 'draft-7',
     io: 'input',
   }),
+  definitions: SHARED_SHAPES,
   title: 'Stillworth scenario',
 });

@@ -60,13 +60,25 @@ const placed = (finding: Finding, locate: Locate): Problem => {
   };
 };
 
+/** Chances of what is rare, and how they rise. */
+const SMALL_BY_NATURE = /^vehicle\.ends\./;
+
 /** Rates and shares are in percent: 0.074 was most likely meant as 7.4 %. */
 const smallRates = ({ quantities }: Scenario): Finding[] =>
   quantities
     .filter(
-      ({ unit, isDefault, value }) =>
-        !isDefault && (unit === 'share' || unit === 'rate a year') && value > 0 && value < 0.01,
+      ({ key, unit, isDefault, value }) =>
+        !isDefault &&
+        !SMALL_BY_NATURE.test(key) &&
+        (unit === 'share' || unit === 'rate a year') &&
+        value > 0 &&
+        value < 0.01,
     )
+    .map(({ path, value, range }) => ({
+      path: range ? `${path}.likely` : path,
+      value: range?.likely ?? value,
+    }))
+    .filter(({ value }) => value > 0)
     .map(({ path, value }) => ({
       kind: 'caution' as const,
       path: path.split('.').map((step) => (/^\d+$/.test(step) ? Number(step) : step)),
@@ -118,7 +130,8 @@ export const parseScenario = (text: string, context: ParseContext): Parsed => {
   const found = once([...shape, ...ruled.problems]);
   if (found.length > 0 || !shaped.success)
     return { problems: inOrder(found.map((finding) => placed(finding, locate))).slice(0, MOST_PROBLEMS) };
-  const scenario = completeScenario(shaped.data, units, date);
+  const { scenario, findings } = completeScenario(shaped.data, units, date);
+  if (findings.length > 0) return { problems: inOrder(findings.map((finding) => placed(finding, locate))) };
   const warnings = [...ruled.warnings, ...smallRates(scenario)];
   return { scenario, warnings: inOrder(once(warnings).map((finding) => placed(finding, locate))) };
 };

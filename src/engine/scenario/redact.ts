@@ -12,7 +12,11 @@ import {
 } from 'yaml';
 
 /** Money of the household's own that no cost rests on: it may be private. */
-export const PRIVATE_MONEY: readonly string[] = ['savings_for_this', 'spare_each_month'];
+export const PRIVATE_MONEY: readonly string[] = [
+  'savings_for_this',
+  'spare_each_month',
+  'chance.set_aside_each_month',
+];
 
 /** What stands where something private stood. */
 const REDACTED = '(private)';
@@ -54,7 +58,7 @@ const rewrite = (scalar: Scalar, value: string): void => {
  */
 const dropOwnMoney = (doc: Document, isPrivate: (path: string) => boolean): void => {
   if (!isMap(doc.contents)) return;
-  for (const key of PRIVATE_MONEY) if (isPrivate(key)) doc.delete(key);
+  for (const key of PRIVATE_MONEY) if (isPrivate(key)) doc.deleteIn(key.split('.'));
   const list = doc.get('private');
   if (!isSeq(list)) return;
   list.items = list.items.filter((item) => !(isScalar(item) && PRIVATE_MONEY.includes(String(item.value))));

@@ -7,6 +7,9 @@ const EXAMPLE = { running: 3400, asItStands: 900, price: 17_800 } as const;
 const percent = (one: Default): string => `${significant(one.value * 100, 6)} %`;
 const plain = (one: Default): string => String(one.value);
 
+const range = ({ low, likely, high }: NonNullable<Default['range']>): string =>
+  `{ low: ${low}, likely: ${likely}, high: ${high} }`;
+
 /** One default as a line of the file, marked as a comment from its first column; take "# " away and it counts. */
 const line = (indent: number, key: string, value: string, why: string): string =>
   `${`# ${' '.repeat(indent)}${key}: ${value}`.padEnd(44)} # ${why}`;
@@ -54,6 +57,8 @@ const running = (): string[] => {
     of(2, 'parking_a_month', D.parking),
     line(2, 'upkeep_a_mile', String(upkeep), "dollars; the average of the table, at today's prices"),
     of(2, 'repairs_factor', D.repairsFactor),
+    of(2, 'usual_repair', D.usualRepair, range(D.usualRepair.range)),
+    of(2, 'strands', D.strands, percent(D.strands)),
     line(
       2,
       'guarantee',
@@ -77,7 +82,8 @@ const running = (): string[] => {
 };
 
 const vehicle = (): string[] => {
-  const scrap = EXAMPLE.asItStands * DEFAULTS.vehicle.scrapOfAsItStands.value;
+  const D = DEFAULTS.vehicle;
+  const scrap = EXAMPLE.asItStands * D.scrapOfAsItStands.value;
   const bills = ['insurance', 'registration', 'inspection', 'tax'];
   return [
     'vehicle:',
@@ -92,13 +98,19 @@ const vehicle = (): string[] => {
       4,
       'scrap',
       String(scrap),
-      `dollars; ${DEFAULTS.vehicle.scrapOfAsItStands.source}: half of what it brings as it stands`,
+      `dollars; ${D.scrapOfAsItStands.source}: half of what it brings as it stands`,
     ),
     '  insurance_a_year: 620',
     ...running(),
     ...bills.map((bill) => of(2, `${bill}_due`, DEFAULTS.running.due)),
     line(2, 'floor', String(scrap), 'dollars; the least it ever brings: as scrap'),
-    of(2, 'storage_a_day', DEFAULTS.vehicle.storage),
+    of(2, 'storage_a_day', D.storage),
+    line(
+      2,
+      'in_a_hurry',
+      `{ adds: ${D.hurryAdds.value}, days: ${D.hurryDays.value}, loan_refused: ${percent(D.refused)}, refused_costs: ${D.refusedCosts.value} }`,
+      `dollars, days; ${D.hurryAdds.source}`,
+    ),
     line(2, 'recall_checked', 'no', "look it up in the maker's list today: the remedy is free"),
     line(2, 'structural_rust', 'none', 'or unknown, found'),
   ];
@@ -125,6 +137,18 @@ const work = (): string[] => {
     of(4, 'buyer_pays', D.buyerPays),
     of(4, 'days_without', D.daysWithout),
     '  - { job: front brakes, parts: 140, hours: 4, shop_price: 520, can_wait: no, safety: yes }',
+  ];
+};
+
+/** How the future is drawn. */
+const chance = (): string[] => {
+  const D = DEFAULTS.chance;
+  return [
+    '# chance:',
+    of(2, 'seed', D.seed),
+    of(2, 'futures', D.futures),
+    of(2, 'may_run_dry', D.mayRunDry, percent(D.mayRunDry)),
+    of(2, 'months_without_income', D.monthsWithoutIncome),
   ];
 };
 
@@ -175,6 +199,8 @@ export const startingScenario = (today: string): string =>
     '## Mend it, or hand it on and take a payment? The figures are invented: put yours in their place.',
     '## A line that begins with "# " shows a default. Take "# " away (and from the key it stands under) to change it.',
     '## A figure may carry its unit and whose it is:  { value: 640, how: quoted, source: the shop on the corner }',
+    '## What nobody knows exactly may be a range of three points, each with its unit; one in ten lies below low, one in ten',
+    '## above high:  { low: 7500, likely: 9000, high: 10500 }   or   { low: 22 mpg, likely: 25 mpg, high: 27 mpg }',
     `date: ${today}`,
     'miles_a_year: 9000                          # or km_a_year: it sets the unit of the whole file',
     'spare_each_month: 300',
@@ -188,5 +214,7 @@ export const startingScenario = (today: string): string =>
     '',
     '## One replacement, or a list of them; bought with "loan:", "cash: yes" or "lease:".',
     ...replacement(),
+    '',
+    ...chance(),
     '',
   ].join('\n');

@@ -1,4 +1,6 @@
+import type { Range } from '../../quantity/range.ts';
 import type { Default } from '../defaults.ts';
+import { rangeTimes } from '../reading/range.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { Quantity } from '../scenario.ts';
 import type { Spec } from '../specs.ts';
@@ -7,14 +9,24 @@ import { carried, limits, significant, type Units } from '../units.ts';
 /** What stands in for a number the file does not give, already in the household's units. */
 export interface Fallback {
   readonly value: number;
+  readonly range?: Range | null;
   readonly source: string;
   readonly mark: Quantity['mark'];
 }
 
-/** A default in the household's units: money times the currency's price of a dollar, miles as km. */
-const inUnits = (one: Default, spec: Spec, units: Units): number => {
+/** What stands in, in the household's units: money times the currency's price of a dollar, miles as km. */
+const standIn = (
+  or: Default | Fallback | undefined,
+  spec: Spec,
+  units: Units,
+): { readonly value: number; readonly range: Range | null } => {
+  if (!or) return { value: 0, range: null };
+  if (!('unit' in or)) return { value: or.value, range: or.range ?? null };
   const ratio = carried(spec, units);
-  return ratio === 1 ? one.value : significant(one.value * ratio, 6);
+  return {
+    value: ratio === 1 ? or.value : significant(or.value * ratio, 6),
+    range: or.range ? rangeTimes({ ...or.range, min: 0, max: null }, ratio) : null,
+  };
 };
 
 /** Stands in for a number by following another; `source` says which. */
@@ -27,7 +39,8 @@ export const following = (value: number, source: string, mark: Fallback['mark'] 
 /** Where a number differs from its spec: in what it is called, or how far it may go. */
 interface Particulars {
   readonly words?: string;
-  readonly range?: { readonly min: number; readonly max: number };
+  readonly within?: { readonly min: number; readonly max: number };
+  readonly varies?: Quantity['varies'];
   readonly isDefault?: boolean;
 }
 
@@ -46,6 +59,11 @@ export interface Pen {
     or?: Default | Fallback,
     particulars?: Particulars,
   ) => number;
+  /** The same, for a number whose range the inputs hold as well. */
+  readonly takeRanged: (...what: Parameters<Pen['take']>) => {
+    readonly value: number;
+    readonly range: Range | null;
+  };
   /** The same pen further down the tree; `whose` is named in every label. */
   readonly at: (key: string, path: string, whose?: string) => Pen;
 }
@@ -54,12 +72,17 @@ const below = (base: string, rest: string): string =>
   base === '' ? rest : rest === '' ? base : `${base}.${rest}`;
 
 /** A pen that writes into `quantities`. */
-export const penFor = (quantities: Quantity[], units: Units, key = '', path = '', whose = ''): Pen => ({
-  units,
-  at: (k, p, name = whose) => penFor(quantities, units, below(key, k), below(path, p), name),
-  take: (k, p, spec, stated, or, { words = spec.words, range, isDefault = !stated } = {}) => {
+export const penFor = (quantities: Quantity[], units: Units, key = '', path = '', whose = ''): Pen => {
+  const takeRanged: Pen['takeRanged'] = (
+    k,
+    p,
+    spec,
+    stated,
+    or,
+    { words = spec.words, within, varies = 'once', isDefault = !stated } = {},
+  ) => {
     if (!stated && !or) throw new Error(`No value and no default for ${below(key, k)}`);
-    const value = stated?.value ?? (or && 'unit' in or ? inUnits(or, spec, units) : or?.value) ?? 0;
+    const { value, range } = stated ?? standIn(or, spec, units);
     quantities.push({
       key: below(key, k),
       also: [],
@@ -67,15 +90,21 @@ export const penFor = (quantities: Quantity[], units: Units, key = '', path = ''
       label: whose === '' ? words : `${words}, ${whose}`,
       unit: spec.unit,
       value,
-      range: null,
-      varies: 'once',
-      ...(range ?? limits(spec, units)),
+      range,
+      varies,
+      ...(within ?? limits(spec, units)),
       integer: spec.integer === true,
       mark: stated ? (stated.how ?? spec.mark) : (or?.mark ?? 'guess'),
       isDefault,
       source: stated ? stated.source || 'given in the scenario' : (or?.source ?? ''),
       note: stated?.note ?? '',
     });
-    return value;
-  },
-});
+    return { value, range };
+  };
+  return {
+    units,
+    at: (k, p, name = whose) => penFor(quantities, units, below(key, k), below(path, p), name),
+    takeRanged,
+    take: (...what) => takeRanged(...what).value,
+  };
+};

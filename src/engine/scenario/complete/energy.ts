@@ -2,6 +2,7 @@ import { type EnergyUnit, economyIn, energyPriceIn, LITRES_PER_GALLON } from '..
 import { DEFAULTS } from '../defaults.ts';
 import type { RunningCosts } from '../inputs.ts';
 import { economyOf, economyRange, pricedUnit, usualForm } from '../reading/economy.ts';
+import { type Stated, times } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenario.ts';
 import { RUNNING } from '../specs.ts';
 import type { Powertrain } from '../tables.ts';
@@ -12,7 +13,7 @@ const D = DEFAULTS.running;
 
 /** A price of energy given for one vehicle: the other buys at the same pump. */
 export interface PumpPrice {
-  readonly price: number;
+  readonly price: Stated;
   readonly unit: EnergyUnit;
   readonly whose: string;
 }
@@ -31,8 +32,11 @@ const defaultPrice = (
   pen: Pen,
   { pump, sameEnergy }: { readonly pump: PumpPrice | null; readonly sameEnergy: boolean },
 ): Fallback => {
-  const shared = pump && energyPriceIn(pump.price, pump.unit, unit);
-  if (pump && shared !== null) return following(significant(shared, 6), `as given for ${pump.whose}`);
+  const ratio = pump && energyPriceIn(1, pump.unit, unit);
+  if (pump && ratio !== null) {
+    const { value, range } = times(pump.price, ratio);
+    return { ...following(significant(value, 6), `as given for ${pump.whose}`), range };
+  }
   const one = unit === 'kWh' ? D.pricePerKWh : D.pricePerGallon;
   const inDollars = unit === 'litre' ? significant(one.value / LITRES_PER_GALLON, 3) : one.value;
   return following(
@@ -65,20 +69,22 @@ export const completeEnergy = (
     'economy',
     'fuel.economy',
     RUNNING.economy,
-    stated && fuel?.economy ? { ...fuel.economy, value: stated.value } : undefined,
+    given && fuel?.economy
+      ? times(fuel.economy, economyIn({ ...given, value: 1 }, pen.units.distance).value)
+      : undefined,
     following(significant(assumedValue, 3), guessed(one.source, shared.sameEnergy), one.mark),
-    { range: economyRange(form) },
+    { within: economyRange(form) },
   );
   const unit = form.energy;
-  const priced = fuel?.price && energyPriceIn(fuel.price.value, pricedUnit(fuel.price, unit) ?? unit, unit);
+  const ratio = fuel?.price && energyPriceIn(1, pricedUnit(fuel.price, unit) ?? unit, unit);
   const max = significant(RUNNING.energyPrice.max * pen.units.perDollar, 3);
   const price = pen.take(
     'price',
     'fuel.price',
     RUNNING.energyPrice,
-    fuel?.price && { ...fuel.price, value: priced ?? fuel.price.value },
+    fuel?.price && times(fuel.price, ratio ?? 1),
     defaultPrice(unit, pen, shared),
-    { words: `price of a ${unit}`, range: { min: 0, max } },
+    { words: `price of a ${unit}`, within: { min: 0, max } },
   );
   return { energy: { stated: form.stated, economy, price }, unit };
 };

@@ -1,10 +1,13 @@
+import { distanceRatio } from '../../quantity/distance.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Component, UpkeepItem } from '../inputs.ts';
+import { PART_LIFE_SOURCE, PART_PRICE_SOURCE, tablePart } from '../partTable.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenario.ts';
 import { WORK } from '../specs.ts';
+import type { Powertrain } from '../tables.ts';
 import { significant } from '../units.ts';
-import { following, type Pen } from './book.ts';
+import { type Fallback, following, type Pen } from './book.ts';
 import { completeCost, doneBy } from './work.ts';
 
 const D = DEFAULTS.work;
@@ -23,6 +26,9 @@ export interface Clocks {
   readonly odometer: number;
   readonly ageMonths: number;
   readonly distanceAYear: number;
+  readonly powertrain: Powertrain;
+  /** What one dollar of the tables comes to in the household's money, today. */
+  readonly tableDollar: number;
   /** What is taken of an item whose history nobody knows. */
   readonly unknown: keyof typeof UNKNOWN;
 }
@@ -100,8 +106,26 @@ export const completeUpkeep = (
     upkeepItem(item, pen.at(`upkeep.${i}`, `upkeep.${i}`, `${item.job}, ${whose}`), clocks, components),
   );
 
+type Known = NonNullable<ReturnType<typeof tablePart>>;
+
+/** The table's life of a part, in the household's distance. */
+const lifeOf = (known: Known, pen: Pen): Fallback =>
+  following(
+    significant(known.miles * distanceRatio('miles', pen.units.distance), 6),
+    PART_LIFE_SOURCE,
+    'table',
+  );
+
+/** The table's price of a part that is given none, at today's prices. */
+const shopPriceOf = (part: SparsePart, known: Known | null, clocks: Clocks): Fallback | undefined =>
+  known && !part.hours && !part.shop_price
+    ? following(significant(known.dollars * clocks.tableDollar, 6), PART_PRICE_SOURCE, 'table')
+    : undefined;
+
 const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
-  const clock = part.life.typical.clock ?? 'distance';
+  const typical = part.life?.typical;
+  const known = tablePart(part.like ?? part.name, clocks.powertrain);
+  const clock = typical?.clock ?? 'distance';
   const [life, run] =
     clock === 'distance' ? [WORK.lifeDistance, WORK.runDistance] : [WORK.lifeMonths, WORK.runMonths];
   const sinceNew =
@@ -112,12 +136,34 @@ const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
     name: part.name,
     clock,
     by: doneBy(part),
-    ...completeCost(part, pen),
-    scale: pen.take('scale', 'life.typical', life, part.life.typical),
-    shape: pen.take('shape', 'life.shape', WORK.shape, part.life.shape, D.shape),
+    ...completeCost(part, pen, undefined, '', {
+      varies: 'each time',
+      shopPrice: shopPriceOf(part, known, clocks),
+    }),
+    scale: pen.take('scale', 'life.typical', life, typical, known ? lifeOf(known, pen) : undefined),
+    shape: pen.take('shape', 'life.shape', WORK.shape, part.life?.shape, D.shape),
     run: pen.take('run', 'run', run, part.run, sinceNew),
-    another: null,
-    bill: { parts: null, hours: null, shopPrice: null },
+    another: part.lasts_another
+      ? {
+          // Its spread is the failure's own, drawn with it, and not an unknown beside it.
+          months: pen.take(
+            'another.months',
+            'lasts_another',
+            WORK.anotherMonths,
+            part.lasts_another,
+            undefined,
+            {
+              varies: 'each time',
+            },
+          ),
+          range: part.lasts_another.range,
+        }
+      : null,
+    bill: {
+      parts: part.parts?.range ?? null,
+      hours: part.hours?.range ?? null,
+      shopPrice: part.shop_price?.range ?? null,
+    },
     repairIs: part.repair === 'patch' ? 'patch' : 'renewal',
     tow: pen.take('tow', 'tow', WORK.tow, part.tow, D.tow),
     daysWithout: pen.take('daysWithout', 'days_without', WORK.daysWithout, part.days_without, D.daysWithout),

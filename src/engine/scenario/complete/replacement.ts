@@ -2,7 +2,7 @@ import { distanceRatio } from '../../quantity/distance.ts';
 import type { EnergyUnit } from '../../quantity/energy.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Lease, Payment, Replacement } from '../inputs.ts';
-import type { Stated } from '../reading/stated.ts';
+import { type Stated, times } from '../reading/stated.ts';
 import { yearOf } from '../reading/year.ts';
 import type { SparseReplacement } from '../schema/scenario.ts';
 import { LEASE, PURCHASE, RUNNING } from '../specs.ts';
@@ -22,8 +22,7 @@ const conditionOf = (file: {
   readonly odometer?: { readonly value: number } | undefined;
 }): 'new' | 'used' => file.condition ?? ((file.odometer?.value ?? 0) <= 100 ? 'new' : 'used');
 
-const per = (stated: Stated | undefined, ratio: number): Stated | undefined =>
-  stated && ratio !== 1 ? { ...stated, value: significant(stated.value * ratio, 12) } : stated;
+const per = (stated: Stated | undefined, ratio: number): Stated | undefined => stated && times(stated, ratio);
 
 const lease = (file: SparseLease, pen: Pen): Lease => {
   const { distance } = pen.units;

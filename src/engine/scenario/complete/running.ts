@@ -2,6 +2,7 @@ import { distanceRatio } from '../../quantity/distance.ts';
 import type { EnergyUnit } from '../../quantity/energy.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { RunningCosts } from '../inputs.ts';
+import { rangeTimes } from '../reading/range.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenario.ts';
 import { RUNNING } from '../specs.ts';
@@ -94,7 +95,8 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
   const powertrain = file.powertrain ?? 'combustion';
   const { perDollar, distance } = pen.units;
   const priced = shared.priceRatio?.value ?? DEFAULTS.household.tablePriceRatio.value;
-  const ratio = significant((priced * perDollar) / distanceRatio('miles', distance), 12);
+  const carry = perDollar / distanceRatio('miles', distance);
+  const ratio = significant(priced * carry, 12);
   const upkeep = significant(UPKEEP_PER_MILE_2019[powertrain] * ratio, 12);
   const listed = file.upkeep !== undefined;
   const upkeepKey = distance === 'km' ? 'upkeep_a_km' : 'upkeep_a_mile';
@@ -103,7 +105,15 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
     ? shared.priceRatio.source || 'given in the scenario'
     : DEFAULTS.household.tablePriceRatio.source;
   const typeFactor = significant(REPAIR_BY_KIND[file.kind ?? 'car'] * REPAIR_BY_POWERTRAIN[powertrain], 12);
-  const wide = { range: { min: 0, max: significant(ratio * 5, 3) }, isDefault: !shared.priceRatio };
+  const wide = { within: { min: 0, max: significant(ratio * 5, 3) }, isDefault: !shared.priceRatio };
+  const bill = repairs.takeRanged(
+    'bill.mean',
+    'usual_repair',
+    RUNNING.usualRepair,
+    file.usual_repair,
+    D.usualRepair,
+    { varies: 'each time' },
+  );
   return {
     averageUpkeep: listed
       ? 0
@@ -127,7 +137,10 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
         'repairs_factor',
         RUNNING.priceRatio,
         undefined,
-        following(ratio, ratioSource, shared.priceRatio ? (shared.priceRatio.how ?? 'guess') : 'table'),
+        {
+          ...following(ratio, ratioSource, shared.priceRatio ? (shared.priceRatio.how ?? 'guess') : 'table'),
+          range: shared.priceRatio?.range ? rangeTimes(shared.priceRatio.range, carry) : null,
+        },
         wide,
       ),
       perDollar,
@@ -135,8 +148,8 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
       statedAYear: file.repairs_a_year
         ? repairs.take('statedAYear', 'repairs_a_year', RUNNING.repairsAYear, file.repairs_a_year)
         : null,
-      bill: { mean: significant(420 * perDollar, 6), range: null },
-      strands: 0.08,
+      bill: { mean: bill.value, range: bill.range },
+      strands: repairs.take('strands', 'strands', RUNNING.strands, file.strands, D.strands),
     },
   };
 };
@@ -179,6 +192,8 @@ export const completeRunning = (
     odometer,
     ageMonths: age * 12,
     distanceAYear: shared.distanceAYear,
+    powertrain: file.powertrain ?? 'combustion',
+    tableDollar: (shared.priceRatio?.value ?? DEFAULTS.household.tablePriceRatio.value) * pen.units.perDollar,
     unknown: about.unknown,
   };
   const costs: RunningCosts = {

@@ -1,9 +1,11 @@
 import type { EnergyUnit } from '../../quantity/energy.ts';
+import type { Finding } from '../problems.ts';
 import { economyOf, pricedUnit, usualForm } from '../reading/economy.ts';
 import type { Quantity, Scenario } from '../scenario.ts';
 import type { Sparse, SparseReplacement, SparseRunning } from '../schema/scenario.ts';
 import type { Units } from '../units.ts';
 import { penFor } from './book.ts';
+import { completeChance, correlationsOf } from './chance.ts';
 import type { PumpPrice } from './energy.ts';
 import { completeFacts } from './facts.ts';
 import { completeDoingWithout, completeHousehold } from './household.ts';
@@ -22,7 +24,7 @@ const unitOf = (file: SparseRunning, units: Units): EnergyUnit => {
 const pumpOf = (file: SparseRunning, units: Units): PumpPrice | null => {
   const given = file.fuel?.price;
   const unit = given && pricedUnit(given, unitOf(file, units));
-  return given && unit ? { price: given.value, unit, whose: file.what } : null;
+  return given && unit ? { price: given, unit, whose: file.what } : null;
 };
 
 /** Any vehicle's given price of the same kind of energy, the present one's first. */
@@ -44,9 +46,13 @@ const replacementsOf = (file: Sparse): readonly SparseReplacement[] =>
 
 /**
  * A sparse file made complete: every number from the file or from defaults.ts, each noted as a quantity. The file has
- * passed the schema and the rules; nothing here can be wrong with it.
+ * passed the schema and the rules; what can still be wrong with it is which ranges it says go together.
  */
-export const completeScenario = (file: Sparse, units: Units, today: string): Scenario => {
+export const completeScenario = (
+  file: Sparse,
+  units: Units,
+  today: string,
+): { readonly scenario: Scenario; readonly findings: readonly Finding[] } => {
   const quantities: Quantity[] = [];
   const root = penFor(quantities, units);
   const date = file.date ?? today;
@@ -71,30 +77,20 @@ export const completeScenario = (file: Sparse, units: Units, today: string): Sce
   });
   const doingWithout = completeDoingWithout(file.doing_without, root);
   const all = shareNumbers(quantities);
+  const together = correlationsOf(file.go_together, quantities, all);
   const facts = completeFacts(file, replacements, date, units, {
     energyUnits: [present.energyUnit, ...bought.map((one) => one.energyUnit)],
     energyStated: [present.vehicle.energy.stated, ...bought.map((one) => one.replacement.energy.stated)],
     jobs: jobs.map((job) => job.facts),
-    chance: {
-      seed: 1,
-      futures: 16384,
-      correlations: [],
-      looks: [],
-      monthsWithoutIncome: 3,
-      mayRunDry: 0.05,
-      setAside: household.spareEachMonth,
-    },
+    chance: completeChance(file, household.spareEachMonth, parts, together.correlations),
     twoWay: twoWayKeys(file.two_way, all),
   });
-  return {
-    facts,
-    inputs: {
-      household,
-      vehicle: present.vehicle,
-      workNeeded: jobs.map((job) => job.job),
-      replacement: bought.map((one) => one.replacement),
-      doingWithout,
-    },
-    quantities: all,
+  const inputs = {
+    household,
+    vehicle: present.vehicle,
+    workNeeded: jobs.map((job) => job.job),
+    replacement: bought.map((one) => one.replacement),
+    doingWithout,
   };
+  return { scenario: { facts, inputs, quantities: all }, findings: together.findings };
 };

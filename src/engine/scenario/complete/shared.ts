@@ -24,8 +24,12 @@ export const shareNumbers = (quantities: readonly Quantity[]): Quantity[] => {
   const ending = (end: string): Quantity[] => quantities.filter(({ key }) => key.endsWith(end));
   const pumps = groupedPumps(ending('.energy.price'));
   const ratios = ending('.averageRepairs.priceRatio');
-  const upkeep = ending('.averageUpkeep').filter((one) => one.isDefault);
-  const ratio = merged([...ratios, ...upkeep], {
+  // What the tables say of upkeep and of parts was carried by the same ratio.
+  const carried = quantities.filter(
+    ({ key, isDefault, mark }) =>
+      isDefault && mark === 'table' && /\.averageUpkeep$|\.components\.\d+\.shopPrice$/.test(key),
+  );
+  const ratio = merged([...ratios, ...carried], {
     path: 'household.table_price_ratio',
     label: 'what carries the tables of upkeep and repairs to today',
   });
@@ -53,7 +57,7 @@ export const shareNumbers = (quantities: readonly Quantity[]): Quantity[] => {
 const groupedPumps = (prices: readonly Quantity[]): Quantity[][] => {
   const groups = new Map<string, Quantity[]>();
   for (const one of prices) {
-    const id = `${unnamed(one)} ${one.value}`;
+    const id = `${unnamed(one)} ${one.value} ${JSON.stringify(one.range)}`;
     groups.set(id, [...(groups.get(id) ?? []), one]);
   }
   return [...groups.values()];

@@ -1,9 +1,9 @@
 import type { EnergyUnit } from '../../quantity/energy.ts';
 import { DEFAULTS } from '../defaults.ts';
-import type { PresentVehicle } from '../inputs.ts';
+import type { EndOfLife, InAHurry, PresentVehicle } from '../inputs.ts';
 import { yearOf } from '../reading/year.ts';
 import type { SparseVehicle } from '../schema/scenario.ts';
-import { PURCHASE, RUNNING, SALE } from '../specs.ts';
+import { END, PURCHASE, RUNNING, SALE } from '../specs.ts';
 import { following, type Pen } from './book.ts';
 import { completeRunning, type Shared } from './running.ts';
 
@@ -17,6 +17,46 @@ const modelYear = (file: SparseVehicle, date: string): number =>
 
 /** Whole years since the present vehicle's model year. */
 export const ageOf = (file: SparseVehicle, date: string): number => ageIn(modelYear(file, date), date);
+
+/** What ends it for good, each found out at its yearly inspection. */
+const endsOf = (file: SparseVehicle['ends'], pen: Pen): EndOfLife[] =>
+  (file ?? []).map((end, i) => {
+    const at = pen.at(`ends.${i}`, `ends.${i}`);
+    const { chanceAYear, risesAYear } = END;
+    const words = (spec: { readonly words: string }) => ({ words: `${spec.words}: ${end.what}` });
+    return {
+      what: end.what,
+      chanceAYear: at.take(
+        'chanceAYear',
+        'chance_a_year',
+        chanceAYear,
+        end.chance_a_year,
+        undefined,
+        words(chanceAYear),
+      ),
+      risesAYear: at.take(
+        'risesAYear',
+        'rises_a_year',
+        risesAYear,
+        end.rises_a_year,
+        D.risesAYear,
+        words(risesAYear),
+      ),
+    };
+  });
+
+const inAHurry = (file: SparseVehicle['in_a_hurry'], pen: Pen): InAHurry => ({
+  adds: pen.take('adds', 'adds', END.adds, file?.adds, D.hurryAdds),
+  days: pen.take('days', 'days', END.days, file?.days, D.hurryDays),
+  refused: pen.take('refused', 'loan_refused', END.refused, file?.loan_refused, D.refused),
+  refusedCosts: pen.take(
+    'refusedCosts',
+    'refused_costs',
+    END.refusedCosts,
+    file?.refused_costs,
+    D.refusedCosts,
+  ),
+});
 
 /** The present vehicle's numbers, complete. */
 export const completeVehicle = (
@@ -87,8 +127,8 @@ export const completeVehicle = (
         }
       : null,
     storageADay: pen.take('storageADay', 'storage_a_day', SALE.storage, file.storage_a_day, D.storage),
-    ends: [],
-    inAHurry: { adds: 0, days: 0, refused: 0, refusedCosts: 0 },
+    ends: endsOf(file.ends, pen),
+    inAHurry: inAHurry(file.in_a_hurry, pen.at('inAHurry', 'in_a_hurry')),
   };
   return { vehicle, energyUnit };
 };

@@ -1,8 +1,8 @@
 import { dangersOf, needsQualified } from '../dangers.ts';
-import { DEFAULTS } from '../defaults.ts';
+import { DEFAULTS, type Default } from '../defaults.ts';
 import type { DoneBy, Job, WorkCost } from '../inputs.ts';
 import type { Stated } from '../reading/stated.ts';
-import type { JobFacts } from '../scenario.ts';
+import type { JobFacts, Quantity } from '../scenario.ts';
 import type { SparseJob } from '../schema/scenario.ts';
 import { type Spec, WORK } from '../specs.ts';
 import { type Fallback, following, type Pen } from './book.ts';
@@ -19,15 +19,22 @@ interface SparseCost {
 export const doneBy = (file: SparseCost & { readonly by?: DoneBy | undefined }): DoneBy =>
   file.by ?? (file.hours ? 'own' : 'shop');
 
+/** Where what a job costs is more than one bill: whether it is another each time, and the price a table has for it. */
+interface CostDetails {
+  readonly varies?: Quantity['varies'];
+  readonly shopPrice?: Fallback | undefined;
+}
+
 /** Parts, hours and a shop's price; what is missing is nil (a shop's price: null), or as `like` has it. */
 export const completeCost = (
   file: SparseCost | undefined,
   pen: Pen,
   like?: Omit<WorkCost, 'by'>,
   prefix = '',
+  { varies = 'once', shopPrice }: CostDetails = {},
 ): Omit<WorkCost, 'by'> => {
-  const words = (spec: Spec) => ({ words: `${prefix}${spec.words}` });
-  const or = (value: number | undefined, nil: Fallback): Fallback =>
+  const words = (spec: Spec) => ({ words: `${prefix}${spec.words}`, varies });
+  const or = (value: number | undefined, nil: Default): Default | Fallback =>
     value === undefined ? nil : following(value, 'the same again');
   const take = (key: string, path: keyof SparseCost, spec: Spec, same: number | undefined): number =>
     pen.take(key, path, spec, file?.[path], or(same, spec === WORK.hours ? D.hours : D.parts), words(spec));
@@ -35,7 +42,18 @@ export const completeCost = (
   return {
     parts: take('parts', 'parts', WORK.parts, like?.parts),
     hours: take('hours', 'hours', WORK.hours, like?.hours),
-    shopPrice: priced ? take('shopPrice', 'shop_price', WORK.shopPrice, like?.shopPrice ?? undefined) : null,
+    shopPrice: shopPrice
+      ? pen.take(
+          'shopPrice',
+          'shop_price',
+          WORK.shopPrice,
+          file?.shop_price,
+          shopPrice,
+          words(WORK.shopPrice),
+        )
+      : priced
+        ? take('shopPrice', 'shop_price', WORK.shopPrice, like?.shopPrice ?? undefined)
+        : null,
   };
 };
 
@@ -44,7 +62,7 @@ const NOTHING = { parts: 0, hours: 0, shopPrice: null } as const;
 const chanceOf = (
   file: (SparseCost & { readonly chance: Stated }) | undefined,
   pen: Pen,
-  none: Fallback,
+  none: Default,
   words: string,
   like?: Omit<WorkCost, 'by'>,
 ): Job['notCured'] => ({

@@ -1,4 +1,5 @@
 import { type Finding, type Path, pathText, showValue } from '../problems.ts';
+import { mainFigure } from '../reading/stated.ts';
 import { PRIVATE_MONEY } from '../redact.ts';
 import { HOUSEHOLD, PURCHASE, RUNNING } from '../specs.ts';
 import type { Raw } from './raw.ts';
@@ -103,12 +104,20 @@ const isWords = (path: Path): boolean =>
     (step, i) => WORDS.has(String(step)) && path.slice(i + 1).every((rest) => /^\d+$/.test(String(rest))),
   );
 
+/** Whether a component's life and price are told, so that nothing is looked up under its name. */
+const hasOwnLife = (raw: Raw, name: Path): boolean => {
+  const has = (...keys: string[]): boolean => raw.has([...name.slice(0, -1), ...keys]);
+  return has('life', 'typical') && (has('hours') || has('shop_price'));
+};
+
 /** What is otherwise read out of private words: a model year out of a name, dangers out of a job; null if nothing is. */
 const neededWithout = (raw: Raw, path: Path): string | null => {
   const last = path.at(-1);
   const beside = (key: string): boolean => raw.has([...path.slice(0, -1), key]);
   if (last === 'what' && (path[0] === 'vehicle' || path[0] === 'replacement') && !beside('year'))
     return 'year';
+  if (last === 'name' && path.includes('components') && !beside('like') && !hasOwnLife(raw, path))
+    return 'like';
   if (last === 'job' && path[0] === 'work_needed' && !beside('dangers')) return 'dangers';
   return null;
 };
@@ -168,10 +177,7 @@ export const twoWayKnown = (raw: Raw): Finding[] => {
     const text = raw.at(at);
     if (typeof text !== 'string') return [];
     const there = raw.at(text.split('.'));
-    if (
-      there !== undefined &&
-      (typeof there !== 'object' || (there !== null && Object.hasOwn(there, 'value')))
-    )
+    if (there !== undefined && (typeof there !== 'object' || (there !== null && mainFigure(there) !== there)))
       return [];
     return [
       {

@@ -8,6 +8,7 @@ import {
   somethingElse,
   twoWayKnown,
 } from './household.ts';
+import { lifeKnown, looksTell } from './parts.ts';
 import type { Raw, Verdict } from './raw.ts';
 import {
   leaseDistance,
@@ -60,7 +61,9 @@ export const applyRules = (raw: Raw): Verdict => {
       ].flatMap((rule) => rule(raw)),
       ...sale.problems,
       ...componentShares(raw, DEFAULTS.work.shareOfAverage.value),
-      ...[workPriced, safetyFirst, renewsKnown, upkeepDue, sameClock].flatMap((rule) => rule(raw)),
+      ...[workPriced, safetyFirst, renewsKnown, upkeepDue, sameClock, lifeKnown, looksTell].flatMap((rule) =>
+        rule(raw),
+      ),
       ...qualified.problems,
       ...[paidOneWay, pricedOnce, termsFit, leaseDistance, usedIsDriven, oneGuarantee, newIsNew].flatMap(
         (rule) => rule(raw),

@@ -1,6 +1,7 @@
 import { energyPriceIn } from '../../quantity/energy.ts';
 import type { Finding, Path } from '../problems.ts';
 import { economyOf, economyRange, pricedIn, pricedUnit, usualForm } from '../reading/economy.ts';
+import { mainFigure } from '../reading/stated.ts';
 import { yearOf } from '../reading/year.ts';
 import { RUNNING, SALE, WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
@@ -167,7 +168,8 @@ export const fuelFits = (raw: Raw): Finding[] =>
         );
       else {
         const { min, max } = economyRange(economy);
-        if (economy.value < min || economy.value > max)
+        const points = given.range ? [given.range.low, given.range.high] : [economy.value];
+        if (points.some((value) => value < min || value > max))
           wrong(
             'out of range',
             path,
@@ -231,13 +233,13 @@ export const upkeepOnBothSides = (raw: Raw): Finding[] => {
 
 /** Prices of energy in different units beside each other: a price without its unit may belong to the other one. */
 export const energyUnitsAlike = (raw: Raw): Finding[] => {
-  const units = vehiclesOf(raw).map((at) => String(raw.at([...at, 'fuel', 'economy']) ?? ''));
+  const units = vehiclesOf(raw).map((at) => String(mainFigure(raw.at([...at, 'fuel', 'economy'])) ?? ''));
   const litres = units.some((text) => /l\s*\/\s*100|km\s*\/\s*l/i.test(text));
   const gallons = units.some((text) => /mpg/i.test(text));
   if (!litres || !gallons) return [];
   return vehiclesOf(raw).flatMap((at): Finding[] => {
     const path = [...at, 'fuel', 'price'];
-    const price = raw.at(path);
+    const price = mainFigure(raw.at(path));
     if (typeof price !== 'number') return [];
     return [
       {

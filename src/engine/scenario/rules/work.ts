@@ -2,16 +2,18 @@ import { dangersOf, needsQualified } from '../dangers.ts';
 import { asYesNo } from '../fields.ts';
 import { nearest } from '../nearest.ts';
 import { type Finding, type Path, showValue } from '../problems.ts';
+import { mainFigure } from '../reading/stated.ts';
 import type { Danger } from '../scenario.ts';
 import { DANGERS } from '../schema/work.ts';
 import { RUNNING, WORK } from '../specs.ts';
+import { inTable } from './parts.ts';
 import type { Raw } from './raw.ts';
 import { vehiclesOf } from './vehicle.ts';
 
 const jobsOf = (raw: Raw): Path[] => raw.each(['work_needed']);
 
 /** Own hours or a shop's price: one of them, or nobody can say what it costs. */
-const priced = (raw: Raw, at: Path): Finding[] => {
+const priced = (raw: Raw, at: Path, known = false): Finding[] => {
   if (raw.has([...at, 'hours']) || raw.has([...at, 'shop_price'])) {
     if (raw.at([...at, 'by']) !== 'own' || raw.has([...at, 'hours'])) return [];
     return [
@@ -23,6 +25,7 @@ const priced = (raw: Raw, at: Path): Finding[] => {
       },
     ];
   }
+  if (known) return [];
   return [
     {
       kind: 'missing',
@@ -39,9 +42,10 @@ export const workPriced = (raw: Raw): Finding[] => [
     ...priced(raw, at),
     ...(raw.has([...at, 'patch']) ? priced(raw, [...at, 'patch']) : []),
   ]),
-  ...vehiclesOf(raw).flatMap((at) =>
-    ['upkeep', 'components'].flatMap((key) => raw.each([...at, key]).flatMap((item) => priced(raw, item))),
-  ),
+  ...vehiclesOf(raw).flatMap((at) => [
+    ...raw.each([...at, 'upkeep']).flatMap((item) => priced(raw, item)),
+    ...raw.each([...at, 'components']).flatMap((part) => priced(raw, part, inTable(raw, at, part))),
+  ]),
 ];
 
 /** A safety job does not wait. */
@@ -166,7 +170,7 @@ export const sameClock = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((vehicle) =>
     raw.each([...vehicle, 'components']).flatMap((at): Finding[] => {
       const inMonths = (path: Path): boolean | undefined => {
-        const value = raw.at(path) ?? null;
+        const value = mainFigure(raw.at(path) ?? null);
         return typeof value === 'string' ? /month|year/i.test(value) : undefined;
       };
       const life = inMonths([...at, 'life', 'typical']) ?? false;

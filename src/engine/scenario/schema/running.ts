@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import { clocked, list, mapping, maybe, num, numOr, oneOf, record, words, yesNo } from '../fields.ts';
+import { clocked, list, mapping, maybe, num, numOr, oneOf, ranged, record, words, yesNo } from '../fields.ts';
 import { RUNNING, type Spec, WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
 
@@ -38,7 +38,7 @@ const upkeepItem = (units: Units) =>
 const life = (units: Units) =>
   mapping(
     {
-      typical: clocked(WORK.lifeDistance, WORK.lifeMonths, units, LIFE),
+      typical: maybe(clocked(WORK.lifeDistance, WORK.lifeMonths, units, LIFE)),
       shape: maybe(num(WORK.shape, units)),
     },
     'How long the part lasts.',
@@ -49,7 +49,11 @@ const component = (units: Units) =>
   mapping(
     {
       name: words('The part, in a few words.'),
-      life: life(units),
+      like: maybe(words('Its name in the public table, where its own is another: "timing belt".')),
+      life: maybe(life(units)),
+      lasts_another: maybe(
+        ranged(WORK.anotherMonths, units, 'How much longer the part that is in will last.'),
+      ),
       run: maybe(clocked(WORK.runDistance, WORK.runMonths, units, 'What it has run already.')),
       ...workCost(units),
       by: by(),
@@ -109,6 +113,8 @@ export const runningShape = (units: Units) => ({
   components: maybe(list(component(units))),
   repairs_a_year: maybe(num(RUNNING.repairsAYear, units)),
   repairs_factor: maybe(num(RUNNING.repairsFactor, units)),
+  usual_repair: maybe(num(RUNNING.usualRepair, units)),
+  strands: maybe(num(RUNNING.strands, units)),
   guarantee: maybe(
     mapping(
       {

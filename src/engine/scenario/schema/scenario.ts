@@ -2,6 +2,7 @@ import * as z from 'zod/mini';
 import { date, dateOrMonths, list, mapping, maybe, num, numOr, record, words, yesNo } from '../fields.ts';
 import { HOUSEHOLD, RUNNING, WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
+import { chanceSchema, lookSchema, togetherSchema } from './chance.ts';
 import { alreadySpentSchema, doingWithoutSchema, householdSchema } from './household.ts';
 import { replacementSchema } from './replacement.ts';
 import { OFFER, type runningShape } from './running.ts';
@@ -50,6 +51,9 @@ export const scenarioSchema = (units: Units) =>
         ),
       ),
       not_money: maybe(list(words('One sentence.'))),
+      chance: maybe(chanceSchema(units)),
+      go_together: maybe(togetherSchema(units)),
+      look_first: maybe(lookSchema(units)),
       two_way: maybe(list(words('A place in this file that holds a number, such as miles_a_year.'))),
     },
     'Mend the older vehicle, or hand it on and take a payment? What Stillworth needs to know.',

@@ -1,5 +1,5 @@
-import { dateOrMonths, mapping, maybe, num, oneOf, yesNo } from '../fields.ts';
-import { PURCHASE, RUNNING, SALE, WORK } from '../specs.ts';
+import { dateOrMonths, list, mapping, maybe, num, oneOf, words, yesNo } from '../fields.ts';
+import { END, PURCHASE, RUNNING, SALE, WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
 import { runningShape } from './running.ts';
 
@@ -36,6 +36,32 @@ export const vehicleSchema = (units: Units) => {
         ),
       ),
       storage_a_day: maybe(num(SALE.storage, units)),
+      ends: maybe(
+        list(
+          mapping(
+            {
+              what: words(
+                'What ends it for good: frame rot, an inspection it cannot pass, parts no longer made.',
+              ),
+              chance_a_year: num(END.chanceAYear, units),
+              rises_a_year: maybe(num(END.risesAYear, units)),
+            },
+            'Something that may end the vehicle for good, found out at a yearly inspection.',
+          ),
+          10,
+        ),
+      ),
+      in_a_hurry: maybe(
+        mapping(
+          {
+            adds: maybe(num(END.adds, units)),
+            days: maybe(num(END.days, units)),
+            loan_refused: maybe(num(END.refused, units)),
+            refused_costs: maybe(num(END.refusedCosts, units)),
+          },
+          'What replacing it in a hurry adds to replacing it in peace, once it has broken down.',
+        ),
+      ),
       may_be_driven: maybe(yesNo('Whether it may be driven today.')),
       recall_checked: maybe(yesNo("Whether the maker's recall list was checked.")),
       recall_stop: maybe(yesNo('Whether an open recall says "do not drive".')),
