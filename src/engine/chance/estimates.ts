@@ -41,7 +41,7 @@ export const standardDeviation = (values: ArrayLike<number>): number => {
 };
 
 /** The stretch of each scramble, without copying. Throws a RangeError where they are not of equal length. */
-export const byScramble = (values: Float64Array, scrambles: number): Float64Array[] => {
+const byScramble = (values: Float64Array, scrambles: number): Float64Array[] => {
   const points = values.length / scrambles;
   if (!Number.isInteger(points) || points < 1)
     throw new RangeError(`${values.length} values do not make ${scrambles} equal scrambles`);
