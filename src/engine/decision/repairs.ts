@@ -51,20 +51,21 @@ export const restartsOf = (
 export const workOf = (part: Component): WorkOnce => ({ ...part, either: part.tow });
 
 /** What a mean is multiplied with where the share u of bills is smaller. */
-const spread = (range: Range | null, u: number): number => {
+export const spread = (range: Range | null, u: number): number => {
   if (range === null) return 1;
   const law = lawOf(range);
   return law.quantile(u) / law.mean;
 };
 
 /** What meeting one failure takes, its bill being the one that the share u of bills is smaller than. */
-const billed = (part: Component, u: number): WorkOnce => {
+export const billed = (part: Component, u: number): WorkOnce => {
   const { bill } = part;
   if (bill.parts === null && bill.hours === null && bill.shopPrice === null) return workOf(part);
   return {
     ...workOf(part),
     parts: part.parts * spread(bill.parts, u),
     hours: part.hours * spread(bill.hours, u),
+    usualHours: part.hours,
     shopPrice: part.shopPrice === null ? null : part.shopPrice * spread(bill.shopPrice, u),
   };
 };
