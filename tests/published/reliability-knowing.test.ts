@@ -1,11 +1,11 @@
-/** What finding out is worth, which unknown matters, and the points that both are computed over. */
+/** What finding out is worth, and which unknown matters. */
 import { describe, expect } from 'vitest';
 import { average, meanOf, standardDeviation } from '../../src/engine/chance/estimates.ts';
 import { perfectInformation, testInformation } from '../../src/engine/chance/information.ts';
-import { plainSobol, scrambledSobol } from '../../src/engine/chance/sobol.ts';
+import { scrambledSobol } from '../../src/engine/chance/sobol.ts';
 import { varianceShares } from '../../src/engine/chance/varianceShares.ts';
 import { normalQuantile } from '../../src/engine/quantity/normal.ts';
-import { SCRAMBLES } from '../support/drawn.ts';
+import { SCRAMBLES } from '../support/luck.ts';
 import { type Inputs, publishedCases } from './cases.ts';
 
 const CARS = 160;
@@ -59,7 +59,7 @@ const ishigamiOver = (given: Inputs, fromB: (i: number) => boolean): Float64Arra
   return values;
 };
 
-describe('information, variance shares and even points', () => {
+describe('information and variance shares', () => {
   publishedCases('reliability-knowing.json', {
     buyWithout: (given) => ({ gain: gainOf(given, 1) }),
     buyWith: (given) => ({ gain: gainOf(given, 2) }),
@@ -110,11 +110,6 @@ describe('information, variance shares and even points', () => {
       const { value, error } = shares[name];
       expect(Math.abs(value - (expected[name] as number))).toBeLessThan(4 * error + 5e-5);
       return { [name]: value };
-    },
-    sobolPoint: (given) => {
-      const point = new Float64Array(given.num('dimensions'));
-      plainSobol(given.num('dimensions')).fill(given.num('index'), point);
-      return { point: [...point] };
     },
   });
 });

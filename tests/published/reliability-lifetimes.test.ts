@@ -9,7 +9,7 @@ import {
   type WeibullLife,
 } from '../../src/engine/chance/weibull.ts';
 import { normalChance, normalQuantile } from '../../src/engine/quantity/normal.ts';
-import { integral } from '../support/drawn.ts';
+import { integral } from '../support/luck.ts';
 import { type Inputs, publishedCases } from './cases.ts';
 
 const lifeOf = (given: Inputs): WeibullLife => ({ scale: given.num('scale'), shape: given.num('shape') });

@@ -8,7 +8,7 @@ import { failureTimes } from '../../src/engine/chance/failureTimes.ts';
 import { gammaChance } from '../../src/engine/chance/gamma.ts';
 import { patchIncrements } from '../../src/engine/chance/renewal.ts';
 import { cumulativeHazard, survival, type WeibullLife } from '../../src/engine/chance/weibull.ts';
-import { drawn, integral, SCRAMBLES } from '../support/drawn.ts';
+import { drawn, integral, SCRAMBLES } from '../support/luck.ts';
 import { type Inputs, publishedCases } from './cases.ts';
 
 const processOf = (given: Inputs): WeibullLife => {

@@ -9,7 +9,7 @@ import {
 } from '../../src/engine/chance/estimates.ts';
 import { arrivalTimes } from '../../src/engine/chance/failureTimes.ts';
 import { gammaQuantile } from '../../src/engine/chance/gamma.ts';
-import { drawn, SCRAMBLES } from '../support/drawn.ts';
+import { drawn, SCRAMBLES } from '../support/luck.ts';
 import { type Inputs, publishedCases } from './cases.ts';
 
 const MONTHS = 12;
