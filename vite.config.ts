@@ -2,8 +2,9 @@ import { fileURLToPath } from 'node:url';
 import { defineConfig } from 'vite';
 
 /**
- * Two entries, the command and the library, with everything they use bundled: whoever installs the package installs
- * nothing else, and a cold start reads few files. What a command does not need stays in chunks it never loads.
+ * Three entries, the command, its worker thread and the library, with everything they use bundled: whoever installs
+ * the package installs nothing else, and a cold start reads few files. What a command does not need stays in chunks it
+ * never loads.
  */
 export default defineConfig({
   build: {
@@ -15,7 +16,11 @@ export default defineConfig({
     // The names and terms of what is bundled, as their licences ask.
     license: { fileName: 'licences.md' },
     rolldownOptions: {
-      input: { stillworth: 'src/terminal/stillworth.ts', index: 'src/index.ts' },
+      input: {
+        stillworth: 'src/terminal/stillworth.ts',
+        worker: 'src/terminal/node/worker.ts',
+        index: 'src/index.ts',
+      },
       output: { entryFileNames: '[name].js', chunkFileNames: 'chunks/[name].js' },
     },
   },

@@ -1,41 +1,35 @@
 import { parseArgs } from 'node:util';
 import { nearest } from '../engine/scenario/nearest.ts';
+import { type Amount, readAmount } from './amount.ts';
+import { OPTIONS, type Options, optionMisuse, optionsOf } from './options.ts';
 
 /** What the command line asks for. */
 export type Request =
   | { readonly command: 'help' }
   | { readonly command: 'version' }
-  | { readonly command: CommandName; readonly file: string; readonly options: Options };
-
-export interface Options {
-  readonly out: string | null;
-  readonly json: boolean;
-  readonly force: boolean;
-}
-
-export type CommandName = 'new' | 'check' | 'report' | 'costs';
+  | {
+      readonly command: 'new' | 'check' | 'report' | 'costs';
+      readonly file: string;
+      readonly options: Options;
+    }
+  | {
+      readonly command: 'bill';
+      readonly file: string;
+      readonly component: string;
+      readonly amount: Amount;
+      readonly options: Options;
+    };
 
 /** Which options each command understands. */
-const COMMANDS: Readonly<Record<CommandName, readonly (keyof Options)[]>> = {
+const COMMANDS = {
   new: [],
   check: [],
-  report: ['out', 'json', 'force'],
+  report: ['out', 'json', 'force', 'futures', 'seed'],
   costs: ['out', 'force'],
-};
+  bill: ['json'],
+} as const satisfies Readonly<Record<string, readonly (keyof Options)[]>>;
 
-const OPTIONS = {
-  out: { type: 'string' },
-  json: { type: 'boolean' },
-  force: { type: 'boolean' },
-  help: { type: 'boolean', short: 'h' },
-  version: { type: 'boolean' },
-} as const;
-
-const isCommand = (word: string): word is CommandName => Object.hasOwn(COMMANDS, word);
-const didYouMean = (word: string, words: readonly string[], before = ''): string => {
-  const close = nearest(word, words);
-  return close === null ? '' : ` Did you mean "${before}${close}"?`;
-};
+const isCommand = (word: string): word is keyof typeof COMMANDS => Object.hasOwn(COMMANDS, word);
 
 /**
  * Reads the command line. Everything wrong with it is told at once: `misuse` holds one line for each, and each says
@@ -55,45 +49,34 @@ export const readArguments = (argv: readonly string[]): Request | { readonly mis
   const [word, file, ...more] = positionals;
   const command = word !== undefined && isCommand(word) ? word : null;
   const misuse: string[] = [];
-  if (word === undefined) misuse.push('Say what to do: new, check, report or costs.');
+  if (word === undefined) misuse.push('Say what to do: new, check, report, costs or bill.');
   else if (command === null) {
-    misuse.push(`There is no command "${word}".${didYouMean(word, Object.keys(COMMANDS))}`);
+    const close = nearest(word, Object.keys(COMMANDS));
+    misuse.push(`There is no command "${word}".${close === null ? '' : ` Did you mean "${close}"?`}`);
   }
-  if (command !== null && (file === undefined || file === '')) {
-    misuse.push(`"stillworth ${command}" needs a file: stillworth ${command} FILE`);
-  }
-  if (command !== null && more.length > 0) {
-    misuse.push(`One file at a time: ${more.map((m) => `"${m}"`).join(', ')} was not expected.`);
-  }
-
-  const seen = new Set<string>();
-  for (const token of tokens) {
-    if (token.kind !== 'option') continue;
-    const { name, rawName, value } = token;
-    if (!Object.hasOwn(OPTIONS, name)) {
-      misuse.push(`There is no option "${rawName}".${didYouMean(name, Object.keys(OPTIONS), '--')}`);
-    } else if (command !== null && !(COMMANDS[command] as readonly string[]).includes(name)) {
-      misuse.push(`"stillworth ${command}" has no option ${rawName}.`);
-    } else if (seen.has(name)) {
-      misuse.push(`${rawName} is given twice.`);
-    } else if (name === 'out') {
-      // Without strict parsing "--out --json" would take "--json" for a file's name.
-      const taken = token.inlineValue === false && token.value !== '-' && token.value.startsWith('-');
-      if (!value || taken) misuse.push('--out needs the name of a file after it.');
-    } else if (value !== undefined) {
-      misuse.push(`${rawName} takes no value; leave out "=${value}".`);
+  // A component's name may be several words, with or without quotation marks around them.
+  const component = more.slice(0, -1).join(' ');
+  const typed = more.at(-1) ?? '';
+  const amount = readAmount(typed);
+  if (command === 'bill') {
+    if (!file || component === '') {
+      misuse.push(
+        '"stillworth bill" needs a file, a component and an amount: stillworth bill FILE COMPONENT AMOUNT',
+      );
+    } else if (amount === null) {
+      misuse.push(`"${typed}" is not an amount: write it like 1850, 1,850 or 1850.50.`);
     }
-    seen.add(name);
+  } else if (command !== null) {
+    if (!file) misuse.push(`"stillworth ${command}" needs a file: stillworth ${command} FILE`);
+    if (more.length > 0) {
+      misuse.push(`One file at a time: ${more.map((m) => `"${m}"`).join(', ')} was not expected.`);
+    }
   }
+  const given = tokens.filter((token) => token.kind === 'option');
+  misuse.push(...optionMisuse(given, command, command === null ? [] : COMMANDS[command]));
 
-  if (misuse.length > 0 || command === null || file === undefined) return { misuse };
-  return {
-    command,
-    file,
-    options: {
-      out: typeof values.out === 'string' ? values.out : null,
-      json: values.json === true,
-      force: values.force === true,
-    },
-  };
+  if (misuse.length > 0 || command === null || !file) return { misuse };
+  const options = optionsOf(values);
+  if (command !== 'bill') return { command, file, options };
+  return amount === null ? { misuse } : { command, file, component, amount, options };
 };

@@ -1,3 +1,6 @@
+import type { DrawSetting, ScrambleDraws } from '../engine/decision/chance/draws.ts';
+import type { Scenario } from '../engine/scenario/scenario.ts';
+
 /**
  * Everything a command may do to the world, handed in: a test hands in a world of its own.
  */
@@ -15,6 +18,28 @@ export interface Effects {
   /** How many characters a line of the terminal holds; null where standard output is none. */
   readonly columns: number | null;
   readonly files: Files;
+  /** The clock: does something once so many milliseconds have gone by. The result takes that back. */
+  readonly later: (milliseconds: number, act: () => void) => () => void;
+  /** Overwrites the one line that tells how far a long run is; '' clears it. Null where standard error is no terminal. */
+  readonly progress: ((line: string) => void) | null;
+  /** If the program is told to stop, runs `clean` and stops it. The result takes that back. */
+  readonly onStop: (clean: () => void) => () => void;
+  /** Calls in those who draw the futures of a scenario beside this thread. */
+  readonly crew: (scenario: Scenario) => Crew;
+}
+
+/** Those who draw futures. How many they are, and who draws what, changes no figure. */
+export interface Crew {
+  /**
+   * Hands out one scramble after another to whoever is free, and tells each as it comes, in any order, by its place
+   * among `settings`. Resolves when nothing more will come: what nobody could draw is then missing.
+   */
+  readonly draw: (
+    settings: readonly DrawSetting[],
+    drawn: (place: number, draws: ScrambleDraws) => void,
+  ) => Promise<void>;
+  /** Sends them home, whatever they are at. */
+  readonly end: () => void;
 }
 
 /** What stands at a path. `other` is anything a report must never replace: a device, a pipe, a socket. */

@@ -8,6 +8,13 @@ Mend the older vehicle, or hand it on and take a payment?
       --out FILE           where the report goes; unless told, beside the scenario, ending in .html
       --json               print the whole decision as JSON instead, and write no file
       --force              write over a file that is not a report made by this program
+      --futures N          how many ways it could go to draw, 1,024 to 1,048,576, rounded up to 16 sets of a
+                           power of two; 0 for none, and no word on chance; unless told, what the file says
+      --seed N             what they are drawn from, 0 to 4,294,967,295; the same seed gives the same figures
+  stillworth bill FILE COMPONENT AMOUNT
+                           the shop is on the phone: pay this bill or walk away, and by how much; COMPONENT is one
+                           of the file's, or its beginning, or "anything else"
+      --json               the same as JSON
   stillworth costs FILE    every cost, line by line, as CSV, to standard output
       --out FILE           to a file instead
       --force              write over a file that is already there

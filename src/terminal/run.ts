@@ -39,6 +39,11 @@ const carryOut = async (argv: readonly string[], effects: Effects): Promise<numb
       return checkCommand(asked.file, effects);
     case 'report':
       return (await import('./commands/report.ts')).reportCommand(asked.file, asked.options, effects);
+    case 'bill': {
+      const { file, component, amount, options } = asked;
+      const bill = { file, component, amount, json: options.json };
+      return (await import('./commands/bill.ts')).billCommand(bill, effects);
+    }
     case 'costs':
       return (await import('./commands/costs.ts')).costsCommand(asked.file, asked.options, effects);
   }

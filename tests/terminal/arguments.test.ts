@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readArguments } from '../../src/terminal/arguments.ts';
 
-const plain = { out: null, json: false, force: false };
+const plain = { out: null, json: false, force: false, futures: null, seed: null };
 
 describe('the command line', () => {
   it.each([
@@ -21,6 +21,34 @@ describe('the command line', () => {
       { command: 'costs', file: 'a.yaml', options: { ...plain, out: '-x.csv' } },
     ],
     [['check', '--', '--odd-name'], { command: 'check', file: '--odd-name', options: plain }],
+    [
+      ['report', 'a.yaml', '--futures', '4,096', '--seed=7'],
+      { command: 'report', file: 'a.yaml', options: { ...plain, futures: 4096, seed: 7 } },
+    ],
+    [
+      ['report', 'a.yaml', '--futures=0', '--seed', '4294967295'],
+      { command: 'report', file: 'a.yaml', options: { ...plain, futures: 0, seed: 4294967295 } },
+    ],
+    [
+      ['bill', 'a.yaml', 'gearbox', '$1,850'],
+      {
+        command: 'bill',
+        file: 'a.yaml',
+        component: 'gearbox',
+        amount: { value: 1850, sign: '$' },
+        options: plain,
+      },
+    ],
+    [
+      ['bill', '-', 'water', 'pump', '640.50', '--json'],
+      {
+        command: 'bill',
+        file: '-',
+        component: 'water pump',
+        amount: { value: 640.5, sign: '' },
+        options: { ...plain, json: true },
+      },
+    ],
     [['--help'], { command: 'help' }],
     [['report', '-h', '--nonsense'], { command: 'help' }],
     [['--version'], { command: 'version' }],
@@ -29,7 +57,7 @@ describe('the command line', () => {
   });
 
   it.each([
-    [[], 'Say what to do: new, check, report or costs.'],
+    [[], 'Say what to do: new, check, report, costs or bill.'],
     [['repotr', 'a.yaml'], 'There is no command "repotr". Did you mean "report"?'],
     [['drive', 'a.yaml'], 'There is no command "drive".'],
     [['constructor', 'a.yaml'], 'There is no command "constructor".'],
@@ -45,6 +73,38 @@ describe('the command line', () => {
     [['report', 'a', '--out='], '--out needs the name of a file after it.'],
     [['report', 'a', '--out', '--json'], '--out needs the name of a file after it.'],
     [['report', 'a', '--json=yes'], '--json takes no value; leave out "=yes".'],
+    [['report', 'a', '--futures'], '--futures needs a number after it.'],
+    [['report', 'a', '--futures', '--json'], '--futures needs a number after it.'],
+    [
+      ['report', 'a', '--futures', '1023'],
+      '--futures takes a whole number from 1,024 to 1,048,576, or 0 for none; "1023" is not.',
+    ],
+    [
+      ['report', 'a', '--futures', '1,048,577'],
+      '--futures takes a whole number from 1,024 to 1,048,576, or 0 for none; "1,048,577" is not.',
+    ],
+    [
+      ['report', 'a', '--futures', '5e3'],
+      '--futures takes a whole number from 1,024 to 1,048,576, or 0 for none; "5e3" is not.',
+    ],
+    [['report', 'a', '--seed', '1.5'], '--seed takes a whole number from 0 to 4,294,967,295; "1.5" is not.'],
+    [['report', 'a', '--seed=-1'], '--seed takes a whole number from 0 to 4,294,967,295; "-1" is not.'],
+    [
+      ['report', 'a', '--seed', '4294967296'],
+      '--seed takes a whole number from 0 to 4,294,967,295; "4294967296" is not.',
+    ],
+    [['costs', 'a', '--seed', '1'], '"stillworth costs" has no option --seed.'],
+    [['bill', 'a', '--futures', '0', 'b', '1'], '"stillworth bill" has no option --futures.'],
+    [
+      ['bill'],
+      '"stillworth bill" needs a file, a component and an amount: stillworth bill FILE COMPONENT AMOUNT',
+    ],
+    [
+      ['bill', 'a', 'gearbox'],
+      '"stillworth bill" needs a file, a component and an amount: stillworth bill FILE COMPONENT AMOUNT',
+    ],
+    [['bill', 'a', 'gearbox', '1,85'], '"1,85" is not an amount: write it like 1850, 1,850 or 1850.50.'],
+    [['bill', 'a', 'gearbox', 'dear'], '"dear" is not an amount: write it like 1850, 1,850 or 1850.50.'],
   ])('%j is misuse', (argv, line) => {
     expect(readArguments(argv)).toEqual({ misuse: [line] });
   });
@@ -55,6 +115,13 @@ describe('the command line', () => {
         'There is no command "chekc". Did you mean "check"?',
         'There is no option "--forse". Did you mean "--force"?',
         'There is no option "--jsn". Did you mean "--json"?',
+      ],
+    });
+    expect(readArguments(['bill', 'a.yaml', 'gearbox', '-50'])).toEqual({
+      misuse: [
+        '"stillworth bill" needs a file, a component and an amount: stillworth bill FILE COMPONENT AMOUNT',
+        '-5 is neither an option nor an amount.',
+        '-0 is neither an option nor an amount.',
       ],
     });
   });

@@ -1,4 +1,4 @@
-import type { Effects, Standing } from '../../src/terminal/effects.ts';
+import type { Crew, Effects, Standing } from '../../src/terminal/effects.ts';
 
 /** A world for commands to run in: what they print and write is kept, what stands there is given. */
 export interface World {
@@ -7,6 +7,12 @@ export interface World {
   readonly files: Map<string, string | null | undefined>;
   printed: string;
   told: string;
+  /** Every line of progress, as it was shown; '' where it was cleared. */
+  readonly progress: string[];
+  /** Lets the clock go on by so many milliseconds. */
+  readonly wait: (milliseconds: number) => void;
+  /** Tells the program to stop. */
+  readonly stop: () => void;
 }
 
 export interface Given {
@@ -14,6 +20,10 @@ export interface Given {
   readonly input?: string;
   readonly colour?: boolean;
   readonly columns?: number;
+  /** Standard error is a terminal. */
+  readonly terminal?: boolean;
+  /** Those who draw futures; unless given nobody comes, and they are drawn here. */
+  readonly crew?: Crew;
   /** The system error that writing meets. */
   readonly writeFails?: string;
   /** The system error that reading meets. */
@@ -26,6 +36,30 @@ export interface Given {
 const systemError = (code: string): Error =>
   Object.assign(new Error(`${code}: made up`), { code, syscall: 'made up' });
 
+/** A crew of nobody, as where no thread can start. */
+export const NOBODY: Crew = { draw: async () => {}, end: () => {} };
+
+/** A clock that stands still until it is told to go on; what is due at once happens at once, but not within the call. */
+const clock = () => {
+  let now = 0;
+  const due = new Map<() => void, number>();
+  return {
+    later: (milliseconds: number, act: () => void): (() => void) => {
+      if (milliseconds === 0) void Promise.resolve().then(act);
+      else due.set(act, now + milliseconds);
+      return () => void due.delete(act);
+    },
+    wait: (milliseconds: number): void => {
+      now += milliseconds;
+      for (const [act, at] of due) {
+        if (at > now) continue;
+        due.delete(act);
+        act();
+      }
+    },
+  };
+};
+
 export const world = (given: Given = {}): World => {
   const files = new Map(Object.entries(given.files ?? {}));
   const bytes = (text: string, most: number): Uint8Array => new TextEncoder().encode(text).subarray(0, most);
@@ -35,10 +69,18 @@ export const world = (given: Given = {}): World => {
     if (content === null) return 'folder';
     return content === undefined ? 'other' : 'file';
   };
+  const progress: string[] = [];
+  const stops = new Set<() => void>();
+  const { later, wait } = clock();
   const made: World = {
     files,
     printed: '',
     told: '',
+    progress,
+    wait,
+    stop: () => {
+      for (const clean of stops) clean();
+    },
     effects: {
       version: '1.2.3',
       today: () => '2026-11-25',
@@ -51,6 +93,13 @@ export const world = (given: Given = {}): World => {
       err: async (text) => {
         made.told += text;
       },
+      later,
+      progress: given.terminal === true ? (line) => void progress.push(line) : null,
+      onStop: (clean) => {
+        stops.add(clean);
+        return () => void stops.delete(clean);
+      },
+      crew: () => given.crew ?? NOBODY,
       files: {
         read: async (path, most) => {
           if (given.readFails !== undefined) throw systemError(given.readFails);

@@ -1,9 +1,9 @@
 import { decide } from '../../engine/decision/decide.ts';
 import { costsCsv } from '../../report/exports/costs.ts';
-import type { Options } from '../arguments.ts';
 import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
 import { load } from '../load.ts';
+import type { Options } from '../options.ts';
 import { save } from '../save.ts';
 
 /** Every cost of every way, line by line, as CSV: to standard output, or to a file that is not there yet. */

@@ -1,15 +1,22 @@
-import { decide } from '../../engine/decision/decide.ts';
+import { SCRAMBLES, simulateScramble } from '../../engine/decision/chance/draws.ts';
+import { joinDraws } from '../../engine/decision/chance/join.ts';
+import { settled } from '../../engine/decision/chance/summary.ts';
 import { scenarioToPassOn } from '../../engine/scenario/passOn.ts';
 import { answerLines } from '../../report/answer.ts';
 import { isOurReport } from '../../report/embed.ts';
 import { decisionJson } from '../../report/exports/json.ts';
 import { isPrivate } from '../../report/privacy.ts';
-import type { Options } from '../arguments.ts';
+import { decided } from '../decided.ts';
+import type { Simulator } from '../drawing.ts';
 import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
+import { withFutures } from '../futures.ts';
 import { load } from '../load.ts';
+import type { Options } from '../options.ts';
 import { save } from '../save.ts';
 import { wrapped } from '../wrapped.ts';
+
+const SIMULATOR: Simulator = { scrambles: SCRAMBLES, simulate: simulateScramble, joined: joinDraws, settled };
 
 /** Prints the answer and writes the report; with `--json` prints the whole decision and nothing else. */
 export const reportCommand = async (file: string, options: Options, effects: Effects): Promise<number> => {
@@ -24,7 +31,9 @@ export const reportCommand = async (file: string, options: Options, effects: Eff
   }
   const loaded = await load(file, effects);
   if (typeof loaded === 'number') return loaded;
-  const decision = decide(loaded.scenario, effects.version);
+  const { scenario, told } = withFutures(loaded.scenario, options, SCRAMBLES);
+  if (told !== null) await effects.err(`${told}\n`);
+  const decision = await decided(scenario, SIMULATOR, effects);
   if (options.json || path === null) {
     await effects.out(`${JSON.stringify(decisionJson(decision), null, 2)}\n`);
     return EXIT.done;

@@ -1,9 +1,19 @@
+import { availableParallelism } from 'node:os';
 import manifest from '../../../package.json' with { type: 'json' };
 import type { Effects } from '../effects.ts';
+import { callCrew } from './crew.ts';
 import { nodeFiles } from './files.ts';
+import { onStop } from './stopping.ts';
 
-/** The world as this process finds it. */
-export const nodeEffects = (): Effects => ({
+/** More workers than this would mostly wait for memory. */
+const MOST_WORKERS = 4;
+
+/**
+ * The world as this process finds it.
+ *
+ * @param worker the program of a worker thread
+ */
+export const nodeEffects = (worker: URL): Effects => ({
   version: manifest.version,
   today,
   out: writerTo(() => process.stdout),
@@ -11,7 +21,22 @@ export const nodeEffects = (): Effects => ({
   colour: wantsColour(process.env, process.stdout.isTTY === true),
   columns: process.stdout.isTTY ? process.stdout.columns : null,
   files: nodeFiles(() => process.stdin),
+  later: (milliseconds, act) => {
+    const timer = setTimeout(act, milliseconds);
+    return () => clearTimeout(timer);
+  },
+  // Asked when it is wanted: looking at standard error opens it.
+  get progress() {
+    return process.stderr.isTTY && process.env.TERM !== 'dumb' ? overwrite : null;
+  },
+  onStop,
+  crew: (scenario) => callCrew(worker, Math.min(availableParallelism(), MOST_WORKERS), scenario),
 });
+
+/** Back to the line's start, the new text, and nothing of the old one behind it; a line never wraps. */
+const overwrite = (line: string): void => {
+  process.stderr.write(`\r${line.slice(0, process.stderr.columns - 1)}\u001b[K`);
+};
 
 /**
  * The local day. SOURCE_DATE_EPOCH (seconds since 1970, the convention of reproducible builds) fixes it, so that the

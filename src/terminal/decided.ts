@@ -1,0 +1,39 @@
+import { decideAtAverage, withChances } from '../engine/decision/decide.ts';
+import type { Decision } from '../engine/decision/decision.ts';
+import type { Scenario } from '../engine/scenario/scenario.ts';
+import { drawFutures, type Simulator } from './drawing.ts';
+import type { Effects } from './effects.ts';
+import { startProgress } from './progress.ts';
+
+/**
+ * The whole decision, with as many futures as the scenario says; with none of them, what can be said at average
+ * inputs. While the crew draws, this thread works out the latter. Told to stop, it sends the crew home and leaves the
+ * terminal's line as it was.
+ */
+export const decided = async (
+  scenario: Scenario,
+  simulator: Simulator,
+  effects: Effects,
+): Promise<Decision> => {
+  if (scenario.facts.chance.futures === 0) return decideAtAverage(scenario, effects.version);
+  const crew = effects.crew(scenario);
+  const progress = startProgress(effects);
+  const end = (): void => {
+    crew.end();
+    progress.end();
+  };
+  const release = effects.onStop(end);
+  try {
+    const [draws, atAverage] = await Promise.all([
+      drawFutures(scenario, simulator, crew, effects.later, progress.say),
+      Promise.resolve().then(() => decideAtAverage(scenario, effects.version)),
+    ]);
+    crew.end();
+    progress.say('Working out what they show');
+    await new Promise<void>((done) => void effects.later(0, done));
+    return withChances(scenario, atAverage, draws);
+  } finally {
+    release();
+    end();
+  }
+};

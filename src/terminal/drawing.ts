@@ -1,0 +1,73 @@
+import type { DrawSetting, ScrambleDraws } from '../engine/decision/chance/draws.ts';
+import type { Scenario } from '../engine/scenario/scenario.ts';
+import type { Crew, Effects } from './effects.ts';
+import { MOST } from './futures.ts';
+import { grouped } from './number.ts';
+
+/** The engine's part in drawing futures. */
+export interface Simulator {
+  /** How many independent sets of points there are. */
+  readonly scrambles: number;
+  readonly simulate: (scenario: Scenario, setting: DrawSetting) => ScrambleDraws;
+  /** One set with the further points of the same set after its first ones. */
+  readonly joined: (first: ScrambleDraws, further: ScrambleDraws) => ScrambleDraws;
+  /** Whether more futures would no longer change what is printed. */
+  readonly settled: (scenario: Scenario, draws: readonly ScrambleDraws[]) => boolean;
+}
+
+/** How often the number of futures may be doubled before what is printed counts as settled as it will get. */
+const DOUBLINGS = 3;
+
+/**
+ * Draws the scenario's futures, then doubles them until what is printed is settled: at most three times, and never
+ * past the most that can be asked for. Each doubling draws only the further points of each set. The sets come back in
+ * their own order, so that nothing depends on who drew what or when; what the crew could not draw is drawn here.
+ */
+export const drawFutures = async (
+  scenario: Scenario,
+  simulator: Simulator,
+  crew: Crew,
+  later: Effects['later'],
+  say: (line: string) => void,
+): Promise<readonly ScrambleDraws[]> => {
+  const { seed, futures } = scenario.facts.chance;
+  const { scrambles, settled, joined } = simulator;
+  const pause = (): Promise<void> => new Promise((done) => void later(0, done));
+
+  const stretch = async (from: number, to: number): Promise<ScrambleDraws[]> => {
+    const settings = Array.from({ length: scrambles }, (_, scramble) => ({ seed, scramble, from, to }));
+    const draws: (ScrambleDraws | undefined)[] = settings.map(() => undefined);
+    let sets = 0;
+    const tell = (): void =>
+      say(`Drawing futures: ${grouped(scrambles * from + sets * (to - from))} of ${grouped(scrambles * to)}`);
+    tell();
+    await crew.draw(settings, (place, drawn) => {
+      draws[place] = drawn;
+      sets += 1;
+      tell();
+    });
+    const whole: ScrambleDraws[] = [];
+    for (const [place, setting] of settings.entries()) {
+      let drawn = draws[place];
+      if (drawn === undefined) {
+        // Between two sets a signal to stop must get its turn.
+        await pause();
+        drawn = simulator.simulate(scenario, setting);
+        sets += 1;
+        tell();
+      }
+      whole.push(drawn);
+    }
+    return whole;
+  };
+
+  let each = futures / scrambles;
+  let draws = await stretch(0, each);
+  for (let doublings = 0; doublings < DOUBLINGS && 2 * each * scrambles <= MOST; doublings += 1) {
+    if (settled(scenario, draws)) break;
+    const further = await stretch(each, 2 * each);
+    draws = draws.map((first, place) => joined(first, further[place] as ScrambleDraws));
+    each *= 2;
+  }
+  return draws;
+};

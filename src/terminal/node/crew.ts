@@ -1,0 +1,73 @@
+import { Worker } from 'node:worker_threads';
+import type { DrawSetting, ScrambleDraws } from '../../engine/decision/chance/draws.ts';
+import type { Scenario } from '../../engine/scenario/scenario.ts';
+import type { Crew } from '../effects.ts';
+
+/** What a worker is asked: the settings, and the shared count of those that somebody has taken already. */
+export interface Asked {
+  readonly settings: readonly DrawSetting[];
+  readonly taken: Int32Array;
+}
+
+/** What a worker says: one setting's draws; or that none is left to take. */
+export type Told = { readonly place: number; readonly draws: ScrambleDraws } | 'nothing left';
+
+/**
+ * Worker threads that draw a scenario's futures. Each takes the next scramble from a count they share, so that a slow
+ * one holds nobody up and none waits while this thread is busy. One that cannot start, or breaks, takes no more; where
+ * none can start, nothing is drawn.
+ *
+ * @param program the worker's own program, beside this one
+ * @param size how many to call in at most
+ */
+export const callCrew = (program: URL, size: number, scenario: Scenario): Crew => {
+  const workers = new Set<Worker>();
+  for (let i = 0; i < size; i += 1) {
+    const worker = startWorker(program, scenario);
+    if (worker === null) break;
+    workers.add(worker);
+    // What broke it shows when its share is drawn here; unheard, the error would end the program.
+    worker.on('error', () => workers.delete(worker));
+    worker.once('exit', () => workers.delete(worker));
+  }
+  return {
+    draw: async (settings, drawn) => {
+      const taken = new Int32Array(new SharedArrayBuffer(4));
+      await Promise.all([...workers].map((worker) => askOne(worker, { settings, taken }, drawn)));
+    },
+    end: () => {
+      for (const worker of workers) void worker.terminate();
+      workers.clear();
+    },
+  };
+};
+
+/** Null where this process may have no threads. Node's own options are not for them. */
+const startWorker = (program: URL, scenario: Scenario): Worker | null => {
+  try {
+    return new Worker(program, { workerData: scenario, execArgv: [] });
+  } catch {
+    return null;
+  }
+};
+
+/** Resolves when the worker has nothing left to take, or is gone: what it had drawn by then comes before its end. */
+const askOne = (
+  worker: Worker,
+  asked: Asked,
+  drawn: (place: number, draws: ScrambleDraws) => void,
+): Promise<void> =>
+  new Promise((done) => {
+    const hear = (told: Told): void => {
+      if (told === 'nothing left') finish();
+      else drawn(told.place, told.draws);
+    };
+    const finish = (): void => {
+      worker.off('message', hear);
+      worker.off('exit', finish);
+      done();
+    };
+    worker.on('message', hear);
+    worker.once('exit', finish);
+    worker.postMessage(asked);
+  });

@@ -1,0 +1,19 @@
+import { parentPort, workerData } from 'node:worker_threads';
+import { simulateScramble } from '../../engine/decision/chance/draws.ts';
+import type { Scenario } from '../../engine/scenario/scenario.ts';
+import { buffersOf } from './buffers.ts';
+import type { Asked, Told } from './crew.ts';
+
+/** A worker's whole life: draws scrambles of one scenario, each time until none is left to take. */
+const scenario: Scenario = workerData;
+const tell = (told: Told): void => parentPort?.postMessage(told, buffersOf(told));
+
+parentPort?.on('message', ({ settings, taken }: Asked) => {
+  for (;;) {
+    const place = Atomics.add(taken, 0, 1);
+    const setting = settings[place];
+    if (setting === undefined) break;
+    tell({ place, draws: simulateScramble(scenario, setting) });
+  }
+  tell('nothing left');
+});

@@ -1,0 +1,147 @@
+import { describe, expect, it } from 'vitest';
+import type { DrawSetting, ScrambleDraws } from '../../src/engine/decision/chance/draws.ts';
+import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import { drawFutures, type Simulator } from '../../src/terminal/drawing.ts';
+import type { Crew } from '../../src/terminal/effects.ts';
+import { withFutures } from '../../src/terminal/futures.ts';
+import { startProgress } from '../../src/terminal/progress.ts';
+import { NOBODY, world } from './world.ts';
+
+/** Draws that say what they were drawn from, in place of figures. */
+const said = (text: string): ScrambleDraws => ({ text }) as unknown as ScrambleDraws;
+const textOf = (draws: ScrambleDraws): string => (draws as unknown as { text: string }).text;
+const simulate = (setting: DrawSetting): ScrambleDraws =>
+  said(`${setting.seed}/${setting.scramble}: ${setting.from}-${setting.to}`);
+
+const simulator = (settledAt: number): Simulator => {
+  let looks = 0;
+  return {
+    scrambles: 4,
+    simulate: (_, setting) => simulate(setting),
+    joined: (first, further) => said(`${textOf(first)}, ${textOf(further)}`),
+    settled: () => {
+      looks += 1;
+      return looks > settledAt;
+    },
+  };
+};
+
+/** All of a scenario that drawing looks at itself. */
+const scenario = (futures: number): Scenario =>
+  ({ facts: { chance: { seed: 9, futures } } }) as unknown as Scenario;
+
+/** Draws some of the settings, the last first, and leaves those of `missing` undone. */
+const crewThat = (missing: readonly number[]): Crew => ({
+  draw: async (settings, drawn) => {
+    for (const place of [...settings.keys()].reverse()) {
+      await Promise.resolve();
+      const setting = settings[place];
+      if (setting && !missing.includes(place)) drawn(place, simulate(setting));
+    }
+  },
+  end: () => {},
+});
+
+const drawn = async (crew: Crew, futures: number, settledAt: number) => {
+  const lines: string[] = [];
+  const { later } = world().effects;
+  const draws = await drawFutures(scenario(futures), simulator(settledAt), crew, later, (line) => {
+    lines.push(line);
+  });
+  return { draws: draws.map(textOf), lines };
+};
+
+describe('drawing futures', () => {
+  it.each([
+    ['by a crew that finishes in any order', crewThat([])],
+    ['by a crew that leaves some undone', crewThat([0, 2])],
+    ['by nobody but this thread', NOBODY],
+  ])('puts the sets in their order, %s', async (_, crew) => {
+    const { draws } = await drawn(crew, 4096, 0);
+    expect(draws).toEqual(['9/0: 0-1024', '9/1: 0-1024', '9/2: 0-1024', '9/3: 0-1024']);
+  });
+
+  it('doubles until the figures are settled, drawing only further points', async () => {
+    const { draws } = await drawn(crewThat([1]), 4096, 2);
+    expect(draws[1]).toBe('9/1: 0-1024, 9/1: 1024-2048, 9/1: 2048-4096');
+  });
+
+  it('doubles three times at most, and never past the most', async () => {
+    const { draws } = await drawn(NOBODY, 4096, 99);
+    expect(draws[3]?.split(', ')).toHaveLength(4);
+    const most = await drawn(NOBODY, 2 ** 19, 99);
+    expect(most.draws[0]).toBe('9/0: 0-131072, 9/0: 131072-262144');
+  });
+
+  it('tells how far it is', async () => {
+    const { lines } = await drawn(crewThat([3]), 4096, 1);
+    expect(lines).toEqual([
+      'Drawing futures: 0 of 4,096',
+      'Drawing futures: 1,024 of 4,096',
+      'Drawing futures: 2,048 of 4,096',
+      'Drawing futures: 3,072 of 4,096',
+      'Drawing futures: 4,096 of 4,096',
+      'Drawing futures: 4,096 of 8,192',
+      'Drawing futures: 5,120 of 8,192',
+      'Drawing futures: 6,144 of 8,192',
+      'Drawing futures: 7,168 of 8,192',
+      'Drawing futures: 8,192 of 8,192',
+    ]);
+  });
+});
+
+describe('the number of futures', () => {
+  const asked = scenario(4096);
+
+  it.each([
+    [1024, 1024],
+    [1025, 2048],
+    [5000, 8192],
+    [1_048_576, 1_048_576],
+    [0, 0],
+  ])('%i comes to %i', (futures, drawn) => {
+    const made = withFutures(asked, { futures, seed: null }, 16);
+    expect(made.scenario.facts.chance).toMatchObject({ futures: drawn, seed: 9 });
+    expect(made.told === null).toBe(futures === drawn);
+  });
+
+  it('is told in words where it is carried up', () => {
+    expect(withFutures(asked, { futures: 5000, seed: 1 }, 16).told).toBe(
+      'Drawing 8,192 futures, not 5,000: 16 sets of 512, and a set is a power of two.',
+    );
+  });
+
+  it('is what the file says unless told', () => {
+    expect(withFutures(asked, { futures: null, seed: null }, 16)).toEqual({ scenario: asked, told: null });
+  });
+});
+
+describe('progress', () => {
+  it('is told on a terminal only, after half a second, and cleared', () => {
+    const { effects, progress, wait } = world({ terminal: true });
+    const line = startProgress(effects);
+    line.say('one');
+    wait(499);
+    expect(progress).toEqual([]);
+    wait(1);
+    line.say('two');
+    line.end();
+    wait(1000);
+    expect(progress).toEqual(['one', 'two', '']);
+  });
+
+  it('is not told where it takes less, or there is no terminal', () => {
+    const quick = world({ terminal: true });
+    const line = startProgress(quick.effects);
+    line.say('one');
+    line.end();
+    quick.wait(1000);
+    expect(quick.progress).toEqual([]);
+    const piped = world();
+    const silent = startProgress(piped.effects);
+    silent.say('one');
+    piped.wait(1000);
+    silent.end();
+    expect(piped.progress).toEqual([]);
+  });
+});
