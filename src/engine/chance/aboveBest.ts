@@ -7,7 +7,7 @@ export interface Above {
   readonly above: Float64Array;
 }
 
-/** Every option's cost in every draw, one array an option; at least one option. Throws a RangeError where one is short. */
+/** From one array of costs an option, draw by draw; at least one option. Throws a RangeError where one is short. */
 export const aboveBest = (costs: readonly Float64Array[]): Above => {
   const best = costs.reduce((a, b) => (average(b) < average(a) ? b : a));
   const dearer = costs.filter((cost) => cost !== best);

@@ -12,7 +12,8 @@ export interface Estimate {
 }
 
 /**
- * Arithmetic mean of at least one finite value. Twice over, the second pass on what the first left: values far from nil with a small spread keep all their digits.
+ * Arithmetic mean of at least one finite value. Twice over, the second pass on what the first left: values far from nil
+ * with a small spread keep all their digits.
  */
 export const average = (values: ArrayLike<number>): number => {
   const n = values.length;

@@ -45,7 +45,10 @@ const fraction = (a: number, x: number): number => {
   return h * Math.exp(a * Math.log(x) - x - logGamma(a));
 };
 
-/** Chance that a gamma variable of shape a > 0 and rate 1 lies below x; of a Poisson count of mean x, that it is at least a. */
+/**
+ * Chance that a gamma variable of shape a > 0 and rate 1 lies below x; for whole a also the chance that a Poisson count
+ * of mean x is at least a.
+ */
 export const gammaChance = (a: number, x: number): number =>
   x <= 0 ? 0 : x < a + 1 ? series(a, x) : 1 - fraction(a, x);
 
