@@ -41,14 +41,13 @@ export const replacingFrom = (
   const { horizon } = ctx;
   const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
   const isLease = ctx.inputs.replacement[replacement]?.payment.kind === 'lease';
-  const kept = new Map<string, Change>();
+  const kept: Record<WalksAs, (Change | undefined)[]> = { running: [], broken: [] };
   const v = (month: number): number => discount[month] as number;
   const worth1AMonth = new Float64Array(horizon + 1);
   for (let m = 1; m <= horizon; m++) worth1AMonth[m] = (worth1AMonth[m - 1] as number) + v(m);
 
   const changeAt = (month: number, how: WalksAs): Change => {
-    const key = `${month} ${how}`;
-    const known = kept.get(key);
+    const known = kept[how][month];
     if (known) return known;
     const sold = soldWalking(month, how, treatments, ctx);
     const plan = replacedAt(replacement, month, treatments, [], sold, ctx);
@@ -78,7 +77,7 @@ export const replacingFrom = (
       valueAt: (at: number) => plan.valueAt(at, 'counted'),
       owedAt: plan.owedAt,
     };
-    kept.set(key, change);
+    kept[how][month] = change;
     return change;
   };
 
