@@ -1,3 +1,4 @@
+import type { Chances } from '../engine/decision/chance/chances.ts';
 import type { Decision } from '../engine/decision/decision.ts';
 import type { Facts } from '../engine/scenario/scenario.ts';
 
@@ -23,7 +24,7 @@ const asId = (name: string): string =>
     .replace(/^-|-$/g, '');
 
 /** Words that are private, each with what stands in for it. */
-const substitutes = (facts: Facts): readonly (readonly [string, string])[] => {
+const substitutes = ({ facts, chances, walkAway }: Decision): readonly (readonly [string, string])[] => {
   const words: readonly (readonly [path: string, word: string, instead: string])[] = [
     ['household.mechanic', facts.mechanic, 'whoever does the work'],
     ['household.partner', facts.partner, 'whoever shares the money'],
@@ -32,6 +33,15 @@ const substitutes = (facts: Facts): readonly (readonly [string, string])[] => {
       (name, i) => ['replacement.what', name, i === 0 ? 'other vehicle' : `other vehicle ${i + 1}`] as const,
     ),
     ...facts.jobs.map((job, i) => ['work_needed.job', job.name, `job ${i + 1}`] as const),
+    ...[
+      ...(chances?.failures ?? []).map((f) => [f.vehicle === facts.vehicleName, f.component] as const),
+      ...(walkAway?.components ?? [])
+        .filter((c) => c.position !== null)
+        .map((c) => [true, c.component] as const),
+    ].map(
+      ([own, name], i) =>
+        [`${own ? 'vehicle' : 'replacement'}.components.name`, name, `part ${i + 1}`] as const,
+    ),
     ...facts.notMoney.map((text) => ['not_money', text, ''] as const),
     ['title', facts.title, 'Mend it, or hand it on?'],
     ['note', facts.note, ''],
@@ -56,6 +66,30 @@ const swapWords = <T>(value: T, words: readonly (readonly [string, string])[]): 
 };
 
 /**
+ * Drawn futures without what is private: a private number is not named among what carries the doubt and not listed
+ * as worth knowing; a fund that rests on private savings is not known.
+ */
+const chancesWithoutPrivate = (c: Chances, { facts, quantities }: Decision): Chances => {
+  const hidden = quantities.filter((q) => isPrivate(facts, q.path)).map((q) => q.label);
+  const names = (what: string): boolean => hidden.some((label) => what.includes(label));
+  const savings = isPrivate(facts, 'savings_for_this');
+  return {
+    ...c,
+    ranged: c.ranged.filter((q) => !isPrivate(facts, q.path)),
+    shares: c.shares.map((s) => (names(s.what) ? { ...s, what: 'kept private' } : s)),
+    worthKnowing: c.worthKnowing.filter((w) => !names(w.what)),
+    looks: isPrivate(facts, 'look_first') ? [] : c.looks,
+    lumpy: savings
+      ? c.lumpy.map((way) => ({
+          ...way,
+          fund: { ...way.fund, start: null, dry: [] },
+          withoutIncome: { ...way.withoutIncome, dry: null },
+        }))
+      : c.lumpy,
+  };
+};
+
+/**
  * The decision as it may be passed on: numbers marked private leave every list, lines of the ledger that come from
  * them lose their words (their money stays, or no total would add up), and private words are replaced wherever they stand.
  */
@@ -76,9 +110,10 @@ export const withoutPrivate = (d: Decision): Decision => {
     bestReplace: d.bestReplace && option(d.bestReplace),
     breakEvens: d.breakEvens.filter((b) => shown(b.quantity)),
     swings: d.swings.filter((s) => shown(s.quantity)),
+    chances: d.chances && chancesWithoutPrivate(d.chances, d),
     breakEvenLine:
       d.breakEvenLine && shown(d.breakEvenLine.x) && shown(d.breakEvenLine.y) ? d.breakEvenLine : null,
     verdict: { ...d.verdict, settledBy: d.verdict.settledBy.filter((b) => shown(b.quantity)) },
   };
-  return { ...swapWords(cleared, substitutes(d.facts)), version: d.version };
+  return { ...swapWords(cleared, substitutes(d)), version: d.version };
 };

@@ -70,6 +70,20 @@ describe('what the drawings show', () => {
     expect((replace[2] ?? 0) / (keep[2] ?? 1)).toBeCloseTo(22 / 20, 2);
   });
 
+  it('a hundred futures are a hundred marks, each side countable and of its own shape', () => {
+    const svg = drawn('hundred', 324);
+    expect(svg.match(/<circle/g)).toHaveLength(82);
+    expect(svg.match(/<path d="M-[^"]*" transform="translate/g)).toHaveLength(18);
+  });
+
+  it('the spread is hatched on one side of even and filled on the other, areas in proportion to shares', () => {
+    const [first = 1, second = 0] = [...drawn('density', 540).matchAll(/<rect height="([\d.]+)" width/g)].map(
+      (m) => Number(m[1]),
+    );
+    expect(second / first).toBeCloseTo(0.3 / 0.2, 1);
+    expect(drawn('density', 540)).toContain('url(#hatch-density)');
+  });
+
   it('a bar that tips the answer is cut at the tipping line: hatched before it, filled after', () => {
     const svg = drawn('swings', 540);
     const [filled = [], , hatched = []] = bars('swings');

@@ -4,8 +4,8 @@ import { cumulativeChart } from '../../src/report/charts/cumulative.ts';
 import { densityChart } from '../../src/report/charts/density.ts';
 import { economicLifeChart } from '../../src/report/charts/economicLife.ts';
 import { fanChart } from '../../src/report/charts/fan.ts';
-import { limitsChart } from '../../src/report/charts/limits.ts';
 import { hundredChart } from '../../src/report/charts/hundred.ts';
+import { limitsChart } from '../../src/report/charts/limits.ts';
 import type { Look } from '../../src/report/charts/look.ts';
 import { readingsChart } from '../../src/report/charts/readings.ts';
 import { replaceLaterChart } from '../../src/report/charts/replaceLater.ts';
@@ -97,10 +97,7 @@ export const gallery: Readonly<Record<string, (look: Look) => PlotOptions>> = {
       look,
     ),
   hundred: (look) =>
-    hundredChart(
-      { keep: 82, keepWords: '82 of 100: keeping', replaceWords: '18 of 100: replacing' },
-      look,
-    ),
+    hundredChart({ keep: 82, keepWords: '82 of 100: keeping', replaceWords: '18 of 100: replacing' }, look),
   readings: (look) =>
     readingsChart(
       ['Own time counted', 'Cash alone', 'A shop doing everything'].flatMap((reading, i) => [

@@ -19,6 +19,7 @@ export interface DensityMark {
 const LINE = 19;
 /** And a letter of them, about. */
 const LETTER = 6.6;
+const BOLD = 7;
 /** Room at both ends for half a tick's words. */
 const EDGE = 24;
 
@@ -56,14 +57,16 @@ export const densityChart = (
   const even = from <= 0 && to >= 0;
   const side = (text: string, towards: 'left' | 'right', fill: string): Plot.Markish => {
     const left = towards === 'left';
-    const beside = even && (left ? pixels(0) : look.width - pixels(0)) > text.length * LETTER + 16;
+    const beside = even && (left ? pixels(0) : look.width - pixels(0)) > text.length * BOLD + 10;
+    // Where it finds no room beside the line it goes to the page's edge, one line lower, clear of the other side's.
     return Plot.text([text], {
       ...(beside ? { x: [0], frameAnchor: 'top' } : { frameAnchor: left ? 'top-left' : 'top-right' }),
       textAnchor: left === beside ? 'end' : 'start',
-      dy: -words + 4,
-      dx: beside ? (left ? -8 : 8) : 0,
+      dy: -words + (beside || !even ? 4 : 4 + LINE),
+      dx: (beside ? 8 : EDGE - 2) * (left ? -1 : 1),
       fill,
       fontWeight: 600,
+      ...HALO,
     });
   };
   return {

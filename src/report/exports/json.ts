@@ -9,8 +9,9 @@ import type {
 } from '../../engine/decision/decision.ts';
 import { type Cents, centsText } from '../../engine/quantity/money.ts';
 import type { Quantity } from '../../engine/scenario/scenario.ts';
-import { withoutPrivate } from '../privacy.ts';
+import { isPrivate, withoutPrivate } from '../privacy.ts';
 import { savingsShown } from '../words/facts.ts';
+import { drawnJson, significant } from './drawn.ts';
 
 /** Amounts are decimal strings in the household's currency; costs positive, receipts negative. */
 const amounts = (of: ByReading<Cents>): Record<'counted' | 'cash' | 'shop', string> => ({
@@ -27,6 +28,9 @@ const quantity = (q: Quantity) => ({
   label: q.label,
   unit: q.unit,
   value: q.value,
+  ...(q.range === null
+    ? {}
+    : { range: { low: q.range.low, likely: q.range.likely, high: q.range.high }, varies: q.varies }),
   mark: q.mark,
   isDefault: q.isDefault,
   source: q.source,
@@ -103,7 +107,8 @@ const lease = (l: LeaseView) => ({
  * The whole decision as plain data, in the field's terms. `difference` is the cheapest replacement's net present cost
  * less the cheapest keep's (positive: keeping is cheaper), null where a side has no open way; `crossing` is the month
  * from which one side stays cheaper, null when it is so from the start or never; `breakEvens` give the input's own
- * unit. Shares and rates are fractions, times whole months. Nothing marked private is in it.
+ * unit. Shares and rates are fractions, times whole months. `chances` and `walkAway` are plain numbers in currency units, each
+ * drawn figure with its standard error; null where no futures were drawn. Nothing marked private is in it.
  */
 export const decisionJson = (decision: Decision) => {
   const d = withoutPrivate(decision);
@@ -164,5 +169,7 @@ export const decisionJson = (decision: Decision) => {
     cautions: d.cautions,
     notMoney: d.facts.notMoney,
     quantities: d.quantities.map(quantity),
+    chances: d.chances && drawnJson(d.chances, !isPrivate(d.facts, 'chance.set_aside_each_month')),
+    walkAway: d.walkAway && significant(d.walkAway),
   };
 };
