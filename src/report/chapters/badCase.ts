@@ -16,7 +16,7 @@ export const stranded = (page: Page): Html => {
   return block(
     html`<h3>Would it leave us at the roadside?</h3>`,
     html`<p>Within a year there is at least one roadside stop in ${each(ways, (w) => ofHundred(w.stopWithinAYear)).join(', ')}. This stands beside the money and isn't netted against it: to a young driver or on a long way home at night, not being stranded, and how well it protects in a crash, can matter more than any sum here.</p>`,
-    byWay(page, 'Being without it', [
+    byWay(page, 'Being without it', 'Trouble', [
       ['A roadside stop within a year', (w) => ofHundred(w.stopWithinAYear)],
       ['Tows a year, on average', (w) => knownNumber(w.towsAYear)],
       ['Days without it a year, on average', (w) => knownNumber(w.daysWithoutAYear)],

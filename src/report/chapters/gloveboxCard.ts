@@ -15,7 +15,7 @@ export const gloveboxCard = ({ d, format }: Page, w: WalkAway): Html => {
     const named = calendar(d.facts.date, months);
     return named && ` (to ${named})`;
   };
-  return html`<aside class="card" aria-labelledby="card-title">
+  return html`<div class="card" role="group" aria-labelledby="card-title">
 <p class="cut" aria-hidden="true">cut here, keep in the glovebox</p>
 <h3 id="card-title">${capital(d.facts.vehicleName)}: biggest bill worth paying</h3>
 ${table({
@@ -32,6 +32,6 @@ ${table({
 <p class="ask">Ask first:</p>
 <ul>${SHOP_QUESTIONS.map((q) => html`<li>${q}</li>`)}</ul>
 <p><small>Reckoned on ${day(d.facts.date)} for the two years after it. Information, not advice.</small></p>
-</aside>
+</div>
 `;
 };

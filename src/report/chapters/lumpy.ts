@@ -92,7 +92,7 @@ const cushionTable = (page: Page): Html => {
     aMonth <= -0.5 ? `${format.round(-aMonth)} out` : aMonth < 0.5 ? 'nothing' : format.round(aMonth);
   const left = (start: number): string =>
     start >= 0 ? format.round(start) : `${format.round(-start)} short`;
-  return byWay(page, 'Regular money, lumpy money, and the fund for it', [
+  return byWay(page, 'Regular money, lumpy money, and the fund for it', 'Money', [
     ['Every month, besides lumps', (w) => format.round(w.regularAMonth)],
     ['Dearest month, middle', (w) => format.round(w.worstMonth.middle)],
     ['Dearest month, bad case', (w) => format.round(w.worstMonth.bad)],

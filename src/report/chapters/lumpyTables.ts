@@ -18,12 +18,13 @@ export const columns = ({ d }: Page): readonly { readonly head: string; readonly
 export const byWay = (
   page: Page,
   caption: string,
+  first: string,
   rows: readonly (readonly [what: string, words: (w: LumpyWay) => Cell] | null)[],
 ): Html => {
   const of = columns(page);
   return table({
     caption,
-    head: ['', ...of.map((c) => c.head)],
+    head: [first, ...of.map((c) => c.head)],
     rows: rows.flatMap((row) => (row ? [[row[0], ...of.map((c) => row[1](c.way))]] : [])),
   });
 };

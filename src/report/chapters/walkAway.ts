@@ -3,7 +3,7 @@ import type { ComponentLimit, WalkAway } from '../../engine/decision/chance/walk
 import { limitsChart } from '../charts/limits.ts';
 import { calendar, counted, number, ofHundred, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
-import { table } from '../tables/table.ts';
+import { folded, table } from '../tables/table.ts';
 import { capital, listed } from '../words/sentence.ts';
 import {
   dearestFirst,
@@ -131,17 +131,20 @@ const ruleFollowed = (page: Page, w: WalkAway, rule: RuleChances): Html => {
   );
   return html`<h3>Does it pay to be free to walk away?</h3>
 <p>Paying up to the limit and walking away above it, followed through ${number(d.chances?.futures ?? 0)} ways it could go, ${told.length > 0 ? `costs on average ${listed(told)}` : 'can be told from no other way'}. ${untold.length > 0 && told.length > 0 && `Against ${listed(untold)} we cannot tell.`} One walks away in ${listed(walked)}. ${bestDate(page, w)}</p>
-${table({
-  caption: 'Free to walk away, beside the other ways',
-  kind: 'wordy',
-  words: 3,
-  head: ['Beside', 'Being free to walk away costs', 'Give or take'],
-  rows: said.map(({ what, words, error }) => [
-    capital(what),
-    words ?? 'cannot tell',
-    error < 0.5 ? '' : format.round(2 * error),
-  ]),
-})}`;
+${folded(
+  'With how sure that is',
+  table({
+    caption: 'Free to walk away, beside the other ways',
+    kind: 'wordy',
+    words: 3,
+    head: ['Beside', 'Being free to walk away costs', 'Give or take'],
+    rows: said.map(({ what, words, error }) => [
+      capital(what),
+      words ?? 'cannot tell',
+      error < 0.5 ? '' : format.round(2 * error),
+    ]),
+  }),
+)}`;
 };
 
 /** Which bill is worth paying and which is not, part by part, and the card for the glovebox. */
@@ -167,8 +170,8 @@ export const walkAwayChapter = (page: Page): Chapter | null => {
         ),
         format,
       ),
-      limitsFigure(page, w),
       safetyWords(w),
+      limitsFigure(page, w),
       meaning(w),
       d.chances?.rule ? ruleFollowed(page, w, d.chances.rule) : html`<p>${bestDate(page, w)}</p>`,
     )}${gloveboxCard(page, w)}`,

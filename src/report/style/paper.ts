@@ -32,7 +32,7 @@ export const paper = `
   .box { overflow: visible; margin-bottom: 0.6rem; } table { font-size: 0.88rem; } .wordy td, .wordy th { min-width: 0; }
   th, td { padding-top: 0.18rem; padding-bottom: 0.18rem; }
   :is(#fig-yearly, #fig-swings, #fig-ways) .wide { display: block; } :is(#fig-yearly, #fig-swings, #fig-ways) .narrow { display: none; } :is(#fig-yearly, #fig-swings, #fig-ways) svg { font-size: 16.5px; }
-  #fig-two-way, #fig-life { display: none; }
+  #fig-two-way, #fig-life, #fig-limits, #fig-runs-dry { display: none; }
   .ledger, .ways { font-size: 7.4pt; } tfoot { display: table-row-group; } .years { break-inside: avoid; } .box > table { width: calc(100% - 1px); min-width: 0; }
   .ledger th, .ledger td { padding-left: 0.7em; }
   .block + .block { margin-top: 0.7rem; }
