@@ -1,24 +1,54 @@
-/** Futures for tests of what is drawn: many short ones, each with luck of its own. */
-import { streamOf, uniformAt } from '../../src/engine/chance/counter.ts';
-import type { Luck } from '../../src/engine/chance/failureTimes.ts';
+/** Drawn futures of hand-made or random inputs, small enough for tests. */
+import { drawFutures, SCRAMBLES, type ScrambleDraws } from '../../src/engine/decision/chance/draws.ts';
+import { drawerOf } from '../../src/engine/decision/chance/futures.ts';
+import { type Subject, subjectOf } from '../../src/engine/decision/chance/subject.ts';
+import { unknownsOf } from '../../src/engine/decision/chance/unknowns.ts';
+import { contextOf } from '../../src/engine/decision/context.ts';
+import { presentCostOf } from '../../src/engine/decision/evaluate.ts';
+import type { Way } from '../../src/engine/decision/ways/way.ts';
+import type { Inputs } from '../../src/engine/scenario/inputs.ts';
+import type { Quantity, Scenario } from '../../src/engine/scenario/scenario.ts';
+import { factsOf } from './household.ts';
 
-export const SCRAMBLES = 16;
-
-const [WAITS, BILLS] = [streamOf('waits'), streamOf('bills')];
-
-const luckOf = (seed: number, draw: number): Luck => ({
-  exponential: (i) => -Math.log(uniformAt(seed, draw, WAITS, i)),
-  quantile: (i) => uniformAt(seed, draw, BILLS, i),
+/** A scenario of these inputs, with the ranges that are given. */
+export const scenarioWith = (inputs: Inputs, quantities: readonly Quantity[] = []): Scenario => ({
+  inputs,
+  facts: factsOf(inputs),
+  quantities,
 });
 
-/** One figure from each of many futures, scramble-major. */
-export const drawn = (seed: number, draws: number, figure: (luck: Luck) => number): Float64Array =>
-  Float64Array.from({ length: draws }, (_, draw) => figure(luckOf(seed, draw)));
+/** All scrambles of a scenario, so many points each. */
+export const drawn = (
+  scenario: Scenario,
+  points: number,
+  seed = 1,
+): { readonly subject: Subject; readonly draws: ScrambleDraws[] } => {
+  const subject = subjectOf(scenario);
+  const draws = Array.from({ length: SCRAMBLES }, (_, scramble) =>
+    drawFutures(subject, { seed, scramble, from: 0, to: points }),
+  );
+  return { subject, draws };
+};
 
-/** The integral of f from 0 to `to`: Simpson's rule. */
-export const integral = (f: (x: number) => number, to: number, steps = 20_000): number => {
-  const h = to / steps;
-  let sum = f(0) + f(to);
-  for (let k = 1; k < steps; k++) sum += (k % 2 === 1 ? 4 : 2) * f(k * h);
-  return (sum * h) / 3;
+/** One column of all draws, scramble after scramble. */
+export const column = (
+  draws: readonly ScrambleDraws[],
+  of: (one: ScrambleDraws) => ArrayLike<number> | undefined,
+): Float64Array => Float64Array.from(draws.flatMap((one) => Array.from(of(one) ?? [])));
+
+/** What ways cost in drawn futures at fixed inputs, and nothing else: by way, scramble after scramble. */
+export const drawnCosts = (scenario: Scenario, ways: readonly Way[], points: number): Float64Array[] => {
+  const unknowns = unknownsOf(scenario);
+  const costs = ways.map(() => new Float64Array(SCRAMBLES * points));
+  for (let scramble = 0; scramble < SCRAMBLES; scramble++) {
+    const drawer = drawerOf(scenario, unknowns, 1, scramble);
+    const ctx = contextOf(scenario.inputs, scenario.facts, drawer.future, 'unrounded');
+    for (let i = 0; i < points; i++) {
+      drawer.moveTo(i, null);
+      ways.forEach((way, w) => {
+        (costs[w] as Float64Array)[scramble * points + i] = presentCostOf(way.build(ctx), ctx).counted;
+      });
+    }
+  }
+  return costs;
 };

@@ -2,6 +2,8 @@ import type { LedgerRow } from '../cashflow/ledger.ts';
 import type { ByReading } from '../cashflow/posting.ts';
 import type { Cents } from '../quantity/money.ts';
 import type { Danger, Facts, Quantity } from '../scenario/scenario.ts';
+import type { Chances } from './chance/chances.ts';
+import type { WalkAway } from './chance/walkAway.ts';
 import type { LeaseView } from './leaseView.ts';
 
 export type { LedgerRow } from '../cashflow/ledger.ts';
@@ -195,4 +197,8 @@ export interface Decision {
   readonly sunk: { readonly spent: Cents; readonly returns: Cents };
   readonly cautions: readonly Caution[];
   readonly notices: readonly Notice[];
+  /** What drawn futures say; null where none were drawn. */
+  readonly chances: Chances | null;
+  /** The biggest bill worth paying; null where there is nothing to walk away to, or no futures were asked for. */
+  readonly walkAway: WalkAway | null;
 }

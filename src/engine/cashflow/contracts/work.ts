@@ -7,6 +7,8 @@ export interface WorkOnce {
   readonly by: 'own' | 'shop';
   readonly parts: number;
   readonly hours: number;
+  /** What the work takes on average, where this time it takes another; it decides whether hours or days are dearer. */
+  readonly usualHours?: number;
   /** Null: no shop price was given, so parts plus the hours at a shop's price. */
   readonly shopPrice: number | null;
   /** Days the vehicle cannot be used meanwhile. */
@@ -56,8 +58,9 @@ export const postWork = (
     return;
   }
   const parts = work.parts * priceLevel + either;
-  const time = work.hours * prices.ownHour * levelAt(prices.ownTime, month);
-  sink.post(line, month, count * (parts + Math.max(time, days)), count * (parts + days), count * shop);
+  const anHour = prices.ownHour * levelAt(prices.ownTime, month);
+  const dearer = (work.usualHours ?? work.hours) * anHour >= days ? work.hours * anHour : days;
+  sink.post(line, month, count * (parts + dearer), count * (parts + days), count * shop);
   if (work.hours !== 0) sink.time(line, month, count * work.hours);
 };
 

@@ -1,13 +1,11 @@
 import { streamOf, uniformAt } from '../../chance/counter.ts';
+import { MOST_DIMENSIONS } from '../../chance/directions.ts';
 import type { Luck } from '../../chance/failureTimes.ts';
 import { scrambledSobol } from '../../chance/sobol.ts';
 import { copulaOf } from '../../quantity/rankCorrelation.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { DrawnFuture } from '../context.ts';
 import { nameOf, type PartLuck, type Unknowns } from './unknowns.ts';
-
-/** Quasi-random dimensions at most; what comes later in a life is drawn from a counter-based generator. */
-const MOST_DIMENSIONS = 128;
 
 /** A group of unknowns that count as one: a number, numbers that go together, or all the luck of a part. */
 export interface Group {

@@ -1,0 +1,46 @@
+import fc from 'fast-check';
+import { describe, expect, it } from 'vitest';
+import { meanOf } from '../../src/engine/chance/estimates.ts';
+import { SCRAMBLES } from '../../src/engine/decision/chance/draws.ts';
+import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
+import { presentCostOf } from '../../src/engine/decision/evaluate.ts';
+import { waysOf } from '../../src/engine/decision/ways/ways.ts';
+import { anyInputs } from '../support/anyHousehold.ts';
+import { drawnCosts, scenarioWith } from '../support/drawn.ts';
+
+const SCENARIOS = 50;
+const POINTS = 32;
+
+describe('law 10: with only failures random, the mean over draws is the expected ledger', () => {
+  it(`of ways of ${SCENARIOS} random scenarios, within three standard errors`, () => {
+    const off: number[] = [];
+    for (const inputs of fc.sample(anyInputs, { numRuns: SCENARIOS, seed: 20261125 })) {
+      // Whether the needed work cures it is no failure: it meets savings, which are no straight line.
+      const scenario = scenarioWith({
+        ...inputs,
+        workNeeded: inputs.workNeeded.map((job) => ({
+          ...job,
+          notCured: { ...job.notCured, chance: 0 },
+          moreFound: { ...job.moreFound, chance: 0 },
+        })),
+      });
+      const ctx = contextOf(scenario.inputs, scenario.facts, EXPECTED, 'unrounded');
+      const all = waysOf(ctx).open;
+      const ways = all.filter(({ side }, w) => all.findIndex((one) => one.side === side) === w);
+      const costs = drawnCosts(scenario, ways, POINTS);
+      ways.forEach((way, w) => {
+        const expected = presentCostOf(way.build(ctx), ctx).counted;
+        const { value, error } = meanOf(costs[w] as Float64Array, SCRAMBLES);
+        // Where nothing is random, or hardly ever anything happens, there is no spread to measure by.
+        if (error < 1e-9) expect(Math.abs(value - expected)).toBeLessThan(1);
+        else off.push((value - expected) / error);
+      });
+    }
+    expect(off.length).toBeGreaterThan(50);
+    // Sixteen scrambles tell the error only roughly: one way in fifty may lie a little beyond.
+    expect(off.filter((z) => Math.abs(z) > 3).length).toBeLessThanOrEqual(2);
+    expect(Math.max(...off.map(Math.abs))).toBeLessThan(5);
+    // No side is favoured.
+    expect(Math.abs(off.reduce((sum, z) => sum + z, 0) / off.length)).toBeLessThan(0.35);
+  });
+});
