@@ -1,5 +1,6 @@
 /** Random complete inputs, within what a scenario may say: what the laws are tried on. */
 import fc from 'fast-check';
+import { type Range, rangeLaw } from '../../src/engine/quantity/range.ts';
 import type {
   Component,
   Household,
@@ -15,6 +16,21 @@ import * as base from './household.ts';
 
 const amount = (max: number) => fc.integer({ min: 0, max }).map((n) => n);
 const rate = (max: number) => fc.integer({ min: 0, max: Math.round(max * 1000) }).map((n) => n / 1000);
+
+/** A range above nil with its likely value here. */
+const around = (likely: number): Range => ({
+  low: likely * 0.5,
+  likely,
+  high: likely * 1.8,
+  min: 0,
+  max: null,
+});
+
+const meanOf = (range: Range): number => {
+  const law = rangeLaw(range);
+  if ('refused' in law) throw new Error(law.refused);
+  return law.mean;
+};
 
 const work = fc.record({
   by: fc.constantFrom('own' as const, 'shop' as const),
@@ -58,16 +74,26 @@ const component: fc.Arbitrary<Component> = fc
       daysWithout: amount(5),
       unsafe: fc.boolean(),
     }),
+    fc.record({
+      parts: fc.boolean(),
+      hours: fc.boolean(),
+      shopPrice: fc.boolean(),
+      another: fc.option(fc.constantFrom(2, 12, 40), { freq: 3 }),
+    }),
   )
-  .map(([cost, part]) => {
+  .map(([cost, part, spread]) => {
     const unit = part.clock === 'distance' ? 1000 : 1;
     return {
       ...cost,
       ...part,
       scale: part.scale * unit,
       run: part.run * unit,
-      another: null,
-      bill: { parts: null, hours: null, shopPrice: null },
+      another: spread.another && { months: meanOf(around(spread.another)), range: around(spread.another) },
+      bill: {
+        parts: spread.parts && cost.parts > 0 ? around(cost.parts) : null,
+        hours: spread.hours && cost.hours > 0 ? around(cost.hours) : null,
+        shopPrice: spread.shopPrice && cost.shopPrice ? around(cost.shopPrice) : null,
+      },
       shareOfAverage: 0.1,
     };
   });
@@ -87,7 +113,16 @@ const upkeep: fc.Arbitrary<UpkeepItem> = fc
 
 const bill = fc.record({ aYear: amount(1500), nextDue: fc.integer({ min: 1, max: 12 }) });
 
+const averageRepairs = fc
+  .record({ likely: fc.constantFrom(200, 320, 900), spread: fc.boolean(), strands: rate(0.3) })
+  .map(({ likely, spread, strands }) => ({
+    ...base.vehicle.averageRepairs,
+    bill: spread ? { mean: meanOf(around(likely)), range: around(likely) } : { mean: likely, range: null },
+    strands,
+  }));
+
 const running: fc.Arbitrary<Partial<RunningCosts>> = fc.record({
+  averageRepairs,
   age: fc.integer({ min: 0, max: 25 }),
   priceWhenNew: fc.integer({ min: 8000, max: 60000 }),
   cover: bill,
@@ -235,7 +270,7 @@ const job: fc.Arbitrary<Job> = fc
     renews: [],
   }));
 
-/** Complete inputs of an invented household: one or two replacements, up to three jobs. */
+/** Complete inputs of an invented household: one or two replacements, up to three jobs; nothing ends the vehicle. */
 export const anyInputs: fc.Arbitrary<Inputs> = fc.record({
   household,
   vehicle,
@@ -245,3 +280,18 @@ export const anyInputs: fc.Arbitrary<Inputs> = fc.record({
     .map((deals) => deals.map((deal, i) => ({ ...deal, name: i === 0 ? 'small hatchback' : 'tall van' }))),
   doingWithout: fc.option(fc.record({ aDay: amount(40), daysAMonth: amount(25) })),
 });
+
+const end = fc.record({
+  what: fc.constantFrom('frame rot', 'parts no longer made'),
+  chanceAYear: rate(0.3),
+  risesAYear: rate(0.1),
+});
+
+/** The same, of a vehicle that one or two things may end for good. */
+export const anyInputsThatMayEnd: fc.Arbitrary<Inputs> = fc
+  .tuple(
+    anyInputs,
+    fc.array(end, { minLength: 1, maxLength: 2 }),
+    fc.record({ adds: amount(800), days: amount(10), refused: rate(0.4), refusedCosts: amount(1500) }),
+  )
+  .map(([inputs, ends, inAHurry]) => ({ ...inputs, vehicle: { ...inputs.vehicle, ends, inAHurry } }));

@@ -1,4 +1,7 @@
 import type { Range } from '../quantity/range.ts';
+import type { Fee, Payment } from './payment.ts';
+
+export type { Fee, Lease, Payment } from './payment.ts';
 
 /**
  * The engine's inputs: one plain number for every quantity of a scenario, complete, without optionals.
@@ -250,51 +253,6 @@ export interface Job extends WorkCost {
   readonly daysWithout: number;
   /** Components (by position in vehicle.components) whose clock this work restarts. */
   readonly renews: readonly number[];
-}
-
-export interface Fee {
-  readonly name: string;
-  readonly amount: number;
-  readonly financed: boolean;
-  /** Whether Regulation Z counts it as a finance charge. */
-  readonly financeCharge: boolean;
-}
-
-/** How a replacement is paid for. */
-export type Payment =
-  | { readonly kind: 'cash' }
-  | {
-      readonly kind: 'loan';
-      /** Note rate, nominal a year, compounded monthly. */
-      readonly apr: number;
-      readonly months: number;
-      readonly downPayment: number;
-      /** Month of the first payment: 1 unless the start is delayed. */
-      readonly firstPayment: number;
-      /** Whether interest runs in the months before the first payment's own. */
-      readonly interestDuringDelay: boolean;
-      /** A present loan's shortfall is rolled into this one rather than paid in cash. */
-      readonly rollInShortfall: boolean;
-    }
-  | ({ readonly kind: 'lease' } & Lease);
-
-export interface Lease {
-  /** Capitalised cost: the price the lease starts from. */
-  readonly startsFrom: number;
-  readonly residual: number;
-  readonly moneyFactor: number;
-  readonly months: number;
-  readonly dueAtSigning: number;
-  readonly distanceAYear: number;
-  readonly overDistance: number;
-  readonly acquisitionFee: number;
-  readonly dispositionFee: number;
-  readonly taxOnPayment: number;
-  /** What happens at its end when the horizon goes on: the same again, or bought for residual plus fee. */
-  readonly afterwards: 'again' | 'buy';
-  readonly purchaseFee: number;
-  /** Charge for ending it before its term; null: what is left is prorated. */
-  readonly earlyTermination: number | null;
 }
 
 export interface Replacement extends RunningCosts {
