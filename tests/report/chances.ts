@@ -205,9 +205,14 @@ export const chances: Chances = {
   lumpy,
   perfect: e(PERFECT, 19),
   worthKnowing: [
-    { what: 'how the gearbox will hold', kind: 'part', worth: e(212, 14), measurable: true },
+    { what: 'how long the gearbox will last, 2009 wagon', kind: 'part', worth: e(212, 14), measurable: true },
     { what: 'repairs nobody named, 2009 wagon', kind: 'number', worth: e(88, 11), measurable: true },
-    { what: 'how the timing chain will hold', kind: 'part', worth: e(41, 9), measurable: true },
+    {
+      what: 'how long the timing chain will last, 2009 wagon',
+      kind: 'part',
+      worth: e(41, 9),
+      measurable: true,
+    },
     {
       what: 'yearly cost of insurance, 2021 hatchback',
       kind: 'number',

@@ -2,6 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { centsText } from '../../src/engine/quantity/money.ts';
 import { costsCsv, textCell } from '../../src/report/exports/costs.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
+import { chances, walkAway, withChances } from './chances.ts';
 import { decision } from './fixture.ts';
 
 /** A reader of our own for RFC 4180, so that the writer is not checked by itself. */
@@ -97,5 +98,29 @@ describe('the decision as JSON', () => {
     expect(JSON.parse(JSON.stringify(json))).toEqual(json);
     expect(json.breakEvens).toHaveLength(decision.breakEvens.length);
     expect(json.crossing).toEqual({ month: 6, cheaper: 'keep' });
+  });
+});
+
+describe('drawn futures as JSON', () => {
+  it('are all there, as the engine has them', () => {
+    const json = decisionJson(withChances);
+    expect(Object.keys(json.chances ?? {}).toSorted()).toEqual(Object.keys(chances).toSorted());
+    expect(json.chances?.pair?.keepCheaper.error).toBe(0.004);
+    expect(json.chances?.lumpy).toHaveLength(3);
+    expect(json.chances?.ranged).toEqual(chances.ranged.map((q) => q.key));
+    expect(json.walkAway).toEqual(
+      JSON.parse(JSON.stringify(walkAway, (_, v) => (typeof v === 'number' ? Number(v.toPrecision(9)) : v))),
+    );
+  });
+
+  it('are null where none were drawn', () => {
+    expect(decisionJson(decision)).toMatchObject({ chances: null, walkAway: null });
+  });
+
+  it('leave a range with its number', () => {
+    const quantities = [...decision.quantities.slice(0, 1), ...chances.ranged.slice(0, 1)];
+    const [plain, ranged] = decisionJson({ ...decision, quantities }).quantities;
+    expect(plain).not.toHaveProperty('range');
+    expect(ranged).toMatchObject({ range: { low: 1100, likely: 1800, high: 2900 }, varies: 'once' });
   });
 });

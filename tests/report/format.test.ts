@@ -4,17 +4,64 @@ import {
   calendar,
   day,
   formatsFor,
+  giveOrTake,
+  knownNumber,
   ledgerCents,
+  ofHundred,
   percent,
   roundTo,
   span,
   stepBeside,
+  stepKnown,
   stepOf,
   weekends,
 } from '../../src/report/format.ts';
 import { facts, quantities, quantity } from './fixture.ts';
 
 const format = formatsFor(facts);
+
+describe('drawn figures', () => {
+  it.each([
+    [57, 100],
+    [14, 10],
+    [20, 10],
+    [21, 100],
+    [0.004, 0.01],
+    [0, 0],
+  ])('an error of %d leaves steps of %d', (error, step) => {
+    expect(stepKnown(error)).toBeCloseTo(step, 12);
+  });
+
+  it.each([
+    [1234, 57, '$1,200', '$1,200'],
+    [20_390, 41, '$20,000', '$20,400'],
+    [212, 14, '$210', '$210'],
+    [4, 8, 'less than $10', 'less than $10'],
+    [0, 0, '$0', '$0'],
+  ])('%d give or take %d is said as %s, and tabled as %s', (value, error, said, tabled) => {
+    expect(format.about({ value, error })).toBe(said);
+    expect(format.known({ value, error })).toBe(tabled);
+  });
+
+  it.each([
+    [0.823, 0.004, '82 of 100', 'give or take 1 in 100'],
+    [0.62, 0.03, '60 of 100', 'give or take 6 in 100'],
+    [0.0052, 0.0006, 'fewer than 1 of 100', 'give or take less than 1 in 100'],
+    [0.01, 0.02, 'fewer than 5 of 100', 'give or take 4 in 100'],
+    [0.997, 0.0004, 'nearly all', 'give or take less than 1 in 100'],
+    [0.994, 0.004, '99 of 100', 'give or take 1 in 100'],
+    [1, 0, 'all', ''],
+    [0, 0, 'none', ''],
+  ])('a chance of %d give or take %d is %s, %s', (value, error, ways, told) => {
+    expect(ofHundred({ value, error })).toBe(ways);
+    expect(giveOrTake({ value, error })).toBe(told);
+  });
+
+  it('without a unit are said to the digit their error supports', () => {
+    expect(knownNumber({ value: 0.4136, error: 0.0021 })).toBe('0.41');
+    expect(knownNumber({ value: 13.6, error: 0.7 })).toBe('14');
+  });
+});
 
 describe('amounts in prose', () => {
   it.each([

@@ -38,7 +38,9 @@ describe('how sure it is', () => {
     expect(verdict).toMatch(
       /^Cannot tell\. On today's numbers keeping the 2009 wagon costs about \$4,200 less/,
     );
-    expect(verdict).toContain('Worth finding out first: how the gearbox will hold, up to $210.');
+    expect(verdict).toContain(
+      'Worth finding out first: how long the gearbox will last, 2009 wagon, up to $210.',
+    );
     expect(ahead).toBe('Of the two, keeping is ahead in 51 of 100 ways it could go.');
   });
 
@@ -117,7 +119,7 @@ describe('how sure it is', () => {
 describe('what is worth finding out first', () => {
   it('is answered by the first sentence, with what nothing can exceed', () => {
     expect(worth(withChances)).toMatch(
-      /finding out first\? Most of all how the gearbox will hold: worth up to \$210\. Knowing beforehand how everything turns out would be worth up to \$690/,
+      /finding out first\? Most of all how long the gearbox will last, 2009 wagon: worth up to \$210\. Knowing beforehand how everything turns out would be worth up to \$690/,
     );
   });
 

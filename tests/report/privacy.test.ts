@@ -4,6 +4,7 @@ import { answerLines } from '../../src/report/answer.ts';
 import { costsCsv } from '../../src/report/exports/costs.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { isPrivate } from '../../src/report/privacy.ts';
+import { withChances } from './chances.ts';
 import { decision, facts } from './fixture.ts';
 import { render } from './page.ts';
 
@@ -66,6 +67,26 @@ describe('what is marked private', () => {
     const json = decisionJson({ ...d, quantities });
     expect(json.quantities.some((q) => q.path.includes('parts'))).toBe(false);
     expect(json.difference).toBe(decisionJson(decision).difference);
+  });
+
+  it('leaves what futures say of a private thing out of everything', () => {
+    const drawn = (...paths: readonly string[]): string =>
+      everything({ ...withChances, facts: { ...facts, private: paths } });
+    const parts = drawn('vehicle.components', 'vehicle.what', 'replacement.what', 'look_first');
+    for (const word of ['gearbox', 'timing chain', 'compression test', '2009 wagon', '2021 hatchback'])
+      expect(parts.includes(word), word).toBe(false);
+    expect(parts).toContain('luck with the part 1');
+    const insured = drawn('replacement.0.cover.aYear');
+    expect(insured).not.toContain('yearly cost of insurance, 2021 hatchback');
+    const { chances } = decisionJson({ ...withChances, facts: { ...facts, private: ['savings_for_this'] } });
+    expect(chances?.lumpy.map((w) => [w.fund.start, w.fund.dry, w.withoutIncome.dry])).toEqual(
+      chances?.lumpy.map(() => [null, [], null]),
+    );
+    const aside = decisionJson({
+      ...withChances,
+      facts: { ...facts, private: ['chance.set_aside_each_month'] },
+    });
+    expect(JSON.stringify(aside.chances?.lumpy)).not.toMatch(/aMonth"|needed/);
   });
 
   it('changes nothing where nothing is private', () => {

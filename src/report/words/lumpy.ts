@@ -1,5 +1,5 @@
 import type { LumpyWay } from '../../engine/decision/chance/chances.ts';
-import type { Decision, LoanView } from '../../engine/decision/decision.ts';
+import type { Decision, LoanView, OptionResult } from '../../engine/decision/decision.ts';
 import { type Formats, inWords, ofHundred, roundTo } from '../format.ts';
 import { isPrivate } from '../privacy.ts';
 import { capital } from './sentence.ts';
@@ -11,10 +11,16 @@ export interface LumpyWays {
   readonly walk: LumpyWay | null;
 }
 
+/** Drawn futures may find another way cheapest on average than the ledger does, so each is known by its side. */
 export const lumpyWays = (d: Decision): LumpyWays => {
-  const find = (id: string | undefined): LumpyWay | null => d.chances?.lumpy.find((w) => w.id === id) ?? null;
-  return { keep: find(d.bestKeep?.id), replace: find(d.bestReplace?.id), walk: find('right-to-walk') };
+  const find = (side: OptionResult['side']): LumpyWay | null =>
+    d.chances?.lumpy.find((w) => optionOf(d, w.id)?.side === side) ?? null;
+  const walk = d.chances?.lumpy.find((w) => w.id === 'right-to-walk') ?? null;
+  return { keep: find('keep'), replace: find('replace'), walk };
 };
+
+export const optionOf = (d: Decision, id: string | undefined): OptionResult | null =>
+  d.options.find((o) => o.id === id) ?? null;
 
 /** A chance given without an error, as ways out of a hundred. */
 const plainly = (chance: number): string => ofHundred({ value: chance, error: 0 });
@@ -32,7 +38,7 @@ export const fundShown = (d: Decision, way: LumpyWay): boolean =>
 
 /** What is put by each month may be told. */
 export const setAsideShown = (d: Decision): boolean =>
-  !isPrivate(d.facts, 'spare_each_month') && !isPrivate(d.facts, 'set_aside_a_month');
+  !isPrivate(d.facts, 'spare_each_month') && !isPrivate(d.facts, 'chance.set_aside_each_month');
 
 export const everDry = (way: LumpyWay): number => way.fund.dry.at(-1)?.chance ?? 0;
 
@@ -51,8 +57,11 @@ export const paymentsWords = (payments: number): string => {
 };
 
 /** "$1,800 if kept (eight payments not made)"; without payments to count in, the bill alone. */
-export const worstBillWords = ({ worstBill }: LumpyWay, format: Formats, where: string): string =>
-  `${format.round(worstBill.bad)} ${where}${worstBill.payments === null ? '' : ` (${paymentsWords(worstBill.payments)} not made)`}`;
+export const worstBillWords = ({ worstBill }: LumpyWay, format: Formats, where: string): string => {
+  if (worstBill.bad < 0.5) return `none ${where}`;
+  const payments = worstBill.payments === null ? '' : ` (${paymentsWords(worstBill.payments)} not made)`;
+  return `${format.round(worstBill.bad)} ${where}${payments}`;
+};
 
 /** Which way can run the fund dry and how likely; null where nobody knows what is in it. */
 export const drySentence = (d: Decision): string | null => {
