@@ -3,7 +3,7 @@ import type { LoanView } from '../../engine/decision/decision.ts';
 import { counted, inWords, knownNumber, number, ofHundred } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';
-import { each, fundShown, lumpyWays, wayOut, wayOutWords, worstBillWords } from '../words/lumpy.ts';
+import { each, fundShown, lumpyWays, optionOf, wayOut, wayOutWords, worstBillWords } from '../words/lumpy.ts';
 import { capital } from '../words/sentence.ts';
 import { byWay } from './lumpyTables.ts';
 import { block, type Page } from './page.ts';
@@ -38,8 +38,8 @@ export const stranded = (page: Page): Html => {
 };
 
 const overThree = (w: LumpyWay | null): string | null =>
-  w?.worstBill.overThreePayments
-    ? `A repair bill of more than ${w.worstBill.payments === null ? 'that' : 'three payments'} comes within two years in ${ofHundred(w.worstBill.overThreePayments)}.`
+  w?.worstBill.overThreePayments && w.worstBill.payments !== null
+    ? `Kept, a repair bill of more than three payments comes within two years in ${ofHundred(w.worstBill.overThreePayments)}.`
     : null;
 
 const loanOut = ({ d, format }: Page, loan: LoanView): Html => {
@@ -83,7 +83,7 @@ export const badCase = (page: Page): Html => {
     keep && worstBillWords(keep, format, 'if kept'),
     replace && worstBillWords(replace, format, 'if handed on'),
   ].filter((b) => b !== null);
-  const loan = d.payments.find((p) => p.replacement === d.bestReplace?.replacement);
+  const loan = d.payments.find((p) => p.replacement === optionOf(d, replace?.id)?.replacement);
   const span = counted(months, 'month').replace(/^\d+/, inWords(months));
   return block(
     html`<h3>What would the bad case mean?</h3>`,

@@ -14,7 +14,7 @@ import {
   setAsideShown,
 } from '../words/lumpy.ts';
 import { badCase, stranded } from './badCase.ts';
-import { byWay, byYear, columns } from './lumpyTables.ts';
+import { byMonth, byWay, columns } from './lumpyTables.ts';
 import { block, type Chapter, notes, type Page, pick } from './page.ts';
 
 const fanFigure = (page: Page): Html | null => {
@@ -38,13 +38,24 @@ const fanFigure = (page: Page): Html | null => {
     told: `${each({ keep, replace }, (w) => `After ${span(d.horizon)}, ${format.round(end(w).good)} in the good case, ${format.round(end(w).middle)} in the middle and ${format.round(end(w).bad)} in the bad`).join('. ')}.`,
     chart: (look) =>
       fanChart(rows, { keep: words(keep, 'kept'), replace: words(replace, 'handed on') }, look),
-    table: byYear(page, 'Cash paid out so far: good case, middle, bad case', (w, month) => {
-      const p = w.fan.find((f) => f.month === month);
-      const three = (units: number): string => format.round(units, stepOf(units) / 10);
-      return p ? `${three(p.good)}, ${three(p.middle)}, ${three(p.bad)}` : '';
-    }),
+    table: byMonth(
+      page,
+      'Cash paid out so far: good case, middle, bad case',
+      (keep ?? replace)?.fan.map((p) => p.month) ?? [],
+      (w, month) => {
+        const p = w.fan.find((f) => f.month === month);
+        const three = (units: number): string => format.round(units, stepOf(units) / 10);
+        return p ? `${three(p.good)}, ${three(p.middle)}, ${three(p.bad)}` : '';
+      },
+    ),
   });
 };
+
+/** Whole years up to the last month, and that month. */
+const yearly = (horizon: number): readonly number[] => [
+  ...Array.from({ length: Math.ceil(horizon / 12) }, (_, year) => 12 * year),
+  horizon,
+];
 
 const dryFigure = (page: Page): Html | null => {
   const { d, figure } = page;
@@ -63,7 +74,7 @@ const dryFigure = (page: Page): Html | null => {
     })),
   ];
   const both = each({ keep, replace }, (w) => chance(everDry(w))).join(', ');
-  const soon = each({ keep, replace }, (w) => chance(at(w, 12))).join(', ');
+  const soon = each({ keep, replace }, (w) => chance(at(w, Math.min(12, d.horizon)))).join(', ');
   return figure({
     id: 'runs-dry',
     finding: `Within a year the fund has run dry in ${soon}; within ${span(d.horizon)} in ${both}.`,
@@ -81,7 +92,9 @@ const dryFigure = (page: Page): Html | null => {
         },
         look,
       ),
-    table: byYear(page, 'The fund has run dry, of 100 ways it could go', (w, month) => chance(at(w, month))),
+    table: byMonth(page, 'The fund has run dry, of 100 ways it could go', yearly(d.horizon), (w, month) =>
+      chance(at(w, month)),
+    ),
   });
 };
 

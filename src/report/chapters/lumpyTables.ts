@@ -29,17 +29,19 @@ export const byWay = (
   });
 };
 
-/** A row a year, a column a way. */
-export const byYear = (page: Page, caption: string, words: (w: LumpyWay, month: number) => string): Html => {
+/** A row for each of some months, a column a way. */
+export const byMonth = (
+  page: Page,
+  caption: string,
+  months: readonly number[],
+  words: (w: LumpyWay, month: number) => string,
+): Html => {
   const of = columns(page);
-  const years = [...new Set(of.flatMap(({ way }) => way.fan.map((p) => p.month)))].filter(
-    (m) => m % 12 === 0 || m === page.d.horizon,
-  );
   return table({
     caption,
     kind: 'wordy',
     stacks: true,
     head: ['After month', ...of.map((c) => c.head)],
-    rows: years.map((month) => [month === 0 ? 'today' : month, ...of.map((c) => words(c.way, month))]),
+    rows: months.map((month) => [month === 0 ? 'today' : month, ...of.map((c) => words(c.way, month))]),
   });
 };

@@ -4,6 +4,7 @@ import { limitsChart } from '../charts/limits.ts';
 import { calendar, counted, number, ofHundred, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';
+import { optionOf } from '../words/lumpy.ts';
 import { capital, listed } from '../words/sentence.ts';
 import {
   dearestFirst,
@@ -104,21 +105,18 @@ const bestDate = ({ d }: Page, w: WalkAway): string => {
   return `With nothing broken, changing over after ${counted(w.bestMonth, 'month')}${named && ` (${named})`} costs least.`;
 };
 
-const against = ({ d }: Page, rule: RuleChances): readonly (readonly [string, string])[] => {
-  const known: Readonly<Record<string, string>> = {
-    [d.bestKeep?.id ?? '']: 'keeping it whatever comes',
-    [d.bestReplace?.id ?? '']: 'handing it on now',
-    fixed: 'the best date fixed today',
-  };
-  return rule.against.map((a) => [known[a.id] ?? a.label, a.id]);
+/** What the rule is weighed against, in words. */
+const rivalWords = ({ d }: Page, id: string, label: string): string => {
+  if (id === 'fixed') return 'the best date fixed today';
+  const side = optionOf(d, id)?.side;
+  return side === 'keep' ? 'keeping it whatever comes' : side === 'replace' ? 'handing it on now' : label;
 };
 
 /** The rule followed through every future drawn: what the right to walk away saves, and how often it is used. */
 const ruleFollowed = (page: Page, w: WalkAway, rule: RuleChances): Html => {
   const { d, format } = page;
-  const named = against(page, rule);
-  const said = rule.against.map((a, i) => ({
-    what: named[i]?.[0] ?? a.label,
+  const said = rule.against.map((a) => ({
+    what: rivalWords(page, a.id, a.label),
     words: savesWords(a.saves, format),
     error: a.saves.error,
   }));
