@@ -19,6 +19,12 @@ const RUNS: readonly (readonly [name: string, ...args: string[]])[] = [
   ['report', 'report', 'short-form.yaml'],
   ['report of a wrong file', 'report', 'wrong.yaml'],
   ['json that writes no file', 'report', 'short-form.yaml', '--json', '--out', 'decision.json'],
+  ['too many futures', 'report', 'short-form.yaml', '--futures', '2,000,000', '--seed', 'today'],
+  ['bill', 'bill', 'van-gearbox.yaml', 'gearbox', '$1,200'],
+  ['bill to walk away from', 'bill', 'van-gearbox.yaml', 'gearbox', '3,400'],
+  ['bill for anything else', 'bill', 'van-gearbox.yaml', 'anything', 'else', '480', '--json'],
+  ['bill for an unknown part', 'bill', 'van-gearbox.yaml', 'gaerbox', '1850'],
+  ['bill of no amount', 'bill', 'van-gearbox.yaml', 'gearbox', '1.850'],
   ['costs to a file', 'costs', 'short-form.yaml', '--out', 'costs.csv'],
   ['costs over a file', 'costs', 'short-form.yaml', '--out', 'wrong.yaml'],
 ];
@@ -26,7 +32,8 @@ const RUNS: readonly (readonly [name: string, ...args: string[]])[] = [
 describe('the command as a person meets it', () => {
   it.each(RUNS)('%s', async (name, ...args) => {
     await inFolder(async (folder) => {
-      copyFileSync('scenarios/short-form.yaml', join(folder, 'short-form.yaml'));
+      for (const name of ['short-form.yaml', 'van-gearbox.yaml'])
+        copyFileSync(join('scenarios', name), join(folder, name));
       writeFileSync(join(folder, 'wrong.yaml'), WRONG);
       const seen = screenOf(args, stillworth(folder, args));
       await expect(seen).toMatchFileSnapshot(`expected/${name.replaceAll(' ', '-')}.txt`);

@@ -102,6 +102,50 @@ describe('a run', () => {
     });
   });
 
+  it('draws futures as told, and says so where their number was carried up', async () => {
+    const few = ['report', 'mine.yaml', '--json', '--futures'];
+    const { code, told, printed } = await ran([...few, '1,024', '--seed', '5']);
+    expect({ code, told }).toEqual({ code: 0, told: '' });
+    expect(JSON.parse(printed).chances.seed).toBe(5);
+    expect((await ran([...few, '1000'])).code).toBe(2);
+    expect((await ran([...few, '1025'])).told).toBe(
+      'Drawing 2,048 futures, not 1,025: 16 sets of 128, and a set is a power of two.\n',
+    );
+    expect(JSON.parse((await ran([...few, '0'])).printed).chances).toBeNull();
+  });
+
+  it('answers a shop: pay or walk away', async () => {
+    const cheap = await ran(['bill', 'mine.yaml', 'other', '$5']);
+    expect(cheap).toMatchObject({ code: 0, told: '' });
+    expect(cheap.printed).toMatch(/^Pay\. A bill of \$5 /m);
+    const dear = await ran(['bill', 'mine.yaml', 'anything', 'else', '900,000']);
+    expect(dear.printed).toMatch(/^Walk away\. A bill of \$900,000 /m);
+    const { printed } = await ran(['bill', 'mine.yaml', 'any', '5', '--json']);
+    expect(JSON.parse(printed)).toMatchObject({ amount: 5, answer: 'pay', by: expect.any(Number) });
+  });
+
+  it('asks a shop’s caller for what it cannot make out', async () => {
+    expect(await ran(['bill', 'mine.yaml', 'wing', '5'])).toMatchObject({
+      code: 2,
+      printed: '',
+      told: 'The scenario has no component "wing". It names none: say "anything else".\n',
+    });
+    expect(await ran(['bill', 'mine.yaml', 'other', '5 EUR'])).toMatchObject({
+      code: 2,
+      printed: '',
+      told: 'The scenario counts in USD, and "EUR" is another currency\'s sign.\n',
+    });
+    const alone = SHORT.slice(0, SHORT.indexOf('replacement:'));
+    const without = `${alone}doing_without: { a_day: 20, days_a_month: 20 }\n`;
+    expect(await ran(['bill', 'mine.yaml', 'other', '5'], { files: { 'mine.yaml': without } })).toMatchObject(
+      {
+        code: 2,
+        printed: '',
+        told: 'There is nothing to weigh a bill against: keeping it is not open, or no replacement is.\n',
+      },
+    );
+  });
+
   it('writes costs to standard output, or to a file that is not there yet', async () => {
     const { printed } = await ran(['costs', 'mine.yaml']);
     const filed = await ran(['costs', 'mine.yaml', '--out', 'a.csv']);

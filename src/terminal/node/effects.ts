@@ -19,7 +19,7 @@ export const nodeEffects = (worker: URL): Effects => ({
   out: writerTo(() => process.stdout),
   err: writerTo(() => process.stderr),
   colour: wantsColour(process.env, process.stdout.isTTY === true),
-  columns: process.stdout.isTTY ? process.stdout.columns : null,
+  columns: widthOf(process.stdout),
   files: nodeFiles(() => process.stdin),
   later: (milliseconds, act) => {
     const timer = setTimeout(act, milliseconds);
@@ -33,9 +33,12 @@ export const nodeEffects = (worker: URL): Effects => ({
   crew: (scenario) => callCrew(worker, Math.min(availableParallelism(), MOST_WORKERS), scenario),
 });
 
+/** Null where it is no terminal, or one that does not say (some give 0). */
+const widthOf = (stream: NodeJS.WriteStream): number | null => (stream.isTTY && stream.columns) || null;
+
 /** Back to the line's start, the new text, and nothing of the old one behind it; a line never wraps. */
 const overwrite = (line: string): void => {
-  process.stderr.write(`\r${line.slice(0, process.stderr.columns - 1)}\u001b[K`);
+  process.stderr.write(`\r${line.slice(0, (widthOf(process.stderr) ?? 80) - 1)}\u001b[K`);
 };
 
 /**
