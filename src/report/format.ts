@@ -131,6 +131,10 @@ export const weekends = (hours: number): string => {
   return halves % 2 === 0 ? counted(halves / 2, 'weekend') : `${Math.floor(halves / 2)}½ weekends`;
 };
 
+/** The mean of a range is reckoned, and known no better than its three points: three significant digits. */
+const threeDigits = (value: number): number =>
+  value === 0 ? 0 : roundTo(value, 10 ** (Math.floor(Math.log10(Math.abs(value))) - 2));
+
 /** The formats that need the household's own currency and units. */
 export interface Formats {
   /** Exactly what was said: "$140", "$3.59"; cents only where there are some. */
@@ -146,7 +150,7 @@ export interface Formats {
   readonly distance: (n: number) => string;
   /** One unit of distance: "mile", "km". */
   readonly oneDistance: string;
-  /** A value of the given quantity with its unit: "$1,350 a year", "8.9%", "66 months". */
+  /** A value of the given quantity (its own unless told) with its unit: "$1,350 a year", "8.9%", "66 months". */
   readonly quantity: (q: Quantity, value?: number) => string;
 }
 
@@ -220,6 +224,6 @@ export const formatsFor = (facts: Facts): Formats => {
     tick: (units) => signed(units, whole.format(Math.abs(units))),
     distance,
     oneDistance: one,
-    quantity: (q, value = q.value) => byUnit[q.unit](value, q),
+    quantity: (q, value = q.range === null ? q.value : threeDigits(q.value)) => byUnit[q.unit](value, q),
   };
 };

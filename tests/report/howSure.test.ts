@@ -66,7 +66,10 @@ describe('how sure it is', () => {
     expect(marks(almost)).toEqual([99, 1]);
     expect(sure(almost)).toContain('In nearly all ways it could go, keeping');
     expect(sure(almost)).toContain('fewer than 1 of 100: replacing comes out cheaper');
-    expect(marks(paired({ keepCheaper: e(1, 0) }))[0]).toBe(100);
+    const all = paired({ keepCheaper: e(1, 0) });
+    expect(marks(all)[0]).toBe(100);
+    expect(sure(all)).toContain('In all 16,384 futures drawn, keeping the 2009 wagon comes out cheaper.');
+    expect(answerLines(all)).toContain('Ahead in all 16,384 futures drawn.');
   });
 
   it('gives each way its good, middle and bad case, how often it is cheapest and what a wrong choice would cost', () => {

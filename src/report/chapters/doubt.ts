@@ -12,8 +12,12 @@ const UNSEEN = 'too little to measure';
 const seen = ({ value, error }: Estimate): boolean => value > 2 * error;
 
 /** A share of the doubt to the digit its error supports. */
-const shareWords = (e: Estimate): string =>
-  seen(e) ? percent(roundTo(e.value, Math.max(0.01, stepKnown(e.error))), 0) : UNSEEN;
+const shareWords = (e: Estimate): string => {
+  if (!seen(e)) return UNSEEN;
+  const step = Math.max(0.01, stepKnown(e.error));
+  const share = roundTo(e.value, step);
+  return share === 0 ? `under ${percent(step, 0)}` : percent(share, 0);
+};
 
 /** "34%, 40% with others"; one of the two where the other says nothing more. */
 const bothWords = ({ first, total }: VarianceShare): string => {

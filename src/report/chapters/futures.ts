@@ -1,7 +1,7 @@
 import type { Estimate, PairChances } from '../../engine/decision/chance/chances.ts';
 import { densityChart } from '../charts/density.ts';
 import { hundredChart } from '../charts/hundred.ts';
-import { number, ofHundred } from '../format.ts';
+import { number, ofHundred, stepOf } from '../format.ts';
 import type { Html } from '../markup/html.ts';
 import { table } from '../tables/table.ts';
 import { capital } from '../words/sentence.ts';
@@ -57,10 +57,11 @@ export const densityFigure = ({ figure, format }: Page, pair: PairChances): Html
     at: value,
     words: `${name} ${format.about({ value: Math.abs(value), error })}`,
   }));
-  const edge = (units: number): string => {
-    const side = units === 0 ? '' : units > 0 ? ' for keeping' : ' for replacing';
-    return units === 0 ? 'even' : `${format.round(Math.abs(units))}${side}`;
-  };
+  const step = stepOf(Math.min(...pair.bars.map((b) => b.to - b.from)));
+  const edge = (units: number): string =>
+    units === 0
+      ? 'even'
+      : `${format.round(Math.abs(units), step)} ${units > 0 ? 'for keeping' : 'for replacing'}`;
   return figure({
     id: 'density',
     finding: `In the middle ${apartWords(pair.middle, format)}; 8 of 10 futures lie between ${short(pair.low)} and ${short(pair.high)}.`,

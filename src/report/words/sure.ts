@@ -5,13 +5,20 @@ import { type Formats, number, ofHundred, stepKnown } from '../format.ts';
 /** Of what one can pay for, anything below this share of what the cheapest way costs is not worth a thought. */
 const SMALL = 0.001;
 
+/** A gap below this share of the mean changes nobody's mind. */
+const SMALL_GAP = 0.05;
+
 /** The chance that the other side comes out cheaper. */
 const complement = ({ value, error }: Estimate): Estimate => ({ value: 1 - value, error });
 
-/** "about 82 of 100 ways", "nearly all ways", "fewer than 1 of 100 ways". */
-export const waysOf = (e: Estimate): string => {
+/**
+ * "82 of 100 ways it could go", "nearly all ways it could go"; what held in every future or in none is said of those
+ * drawn alone: "all 16,384 futures drawn".
+ */
+export const waysOf = (e: Estimate, futures: number): string => {
   const words = ofHundred(e);
-  return `${/^\d/.test(words) ? 'about ' : ''}${words} ways`;
+  if (words === 'all') return `all ${number(futures)} futures drawn`;
+  return words === 'none' ? `none of the ${number(futures)} futures drawn` : `${words} ways it could go`;
 };
 
 export const sideWords = (side: 'keep' | 'replace'): string => (side === 'keep' ? 'keeping' : 'replacing');
@@ -43,17 +50,17 @@ export const cannotTell = (d: Decision): boolean => d.chances?.pair?.likelier ==
  * Null where no futures were drawn or there are not two sides.
  */
 export const aheadSentence = (d: Decision): string | null => {
-  const pair = d.chances?.pair;
+  const { pair, futures } = d.chances ?? { pair: null, futures: 0 };
   if (!pair) return null;
   const { cheaper, kind } = d.verdict;
   if (cheaper === 'same' || kind === 'close' || pair.likelier === 'cannot tell') {
     const { side, chance } = moreOften(pair);
-    return `Of the two, ${sideWords(side)} is ahead in ${ofHundred(chance)} ways it could go.`;
+    return `Of the two, ${sideWords(side)} is ahead in ${waysOf(chance, futures)}.`;
   }
   const chance = chanceOf(pair, cheaper);
   return chance.value < 0.5
-    ? `Yet it is ahead in only ${ofHundred(chance)} ways it could go.`
-    : `Ahead in ${ofHundred(chance)} ways it could go.`;
+    ? `Yet it is ahead in ${chance.value > 0 ? 'only ' : ''}${waysOf(chance, futures)}.`
+    : `Ahead in ${waysOf(chance, futures)}.`;
 };
 
 /** "keeping costs about $4,000 less", for a drawn difference; above zero keeping is the cheaper one. */
@@ -111,7 +118,8 @@ export const averageSentence = (pair: PairChances, format: Formats): string => {
       ? 'no difference'
       : `${format.round(Math.abs(units), step)} in favour of ${sideWords(units > 0 ? 'keep' : 'replace')}`;
   const both = `At average inputs the difference is ${said(at)}; the mean of the futures is ${said(mean.value)}.`;
+  const small = Math.abs(at - mean.value) < SMALL_GAP * Math.abs(mean.value);
   return pair.gapMatters
-    ? `${both} That gap is more than chance: what happens on average is not what would happen at average inputs. Where they differ, trust the mean of the futures.`
+    ? `${both} That gap is more than chance${small ? ', though small' : ''}: what happens on average is not what would happen at average inputs. Where they differ, trust the mean of the futures.`
     : `${both} The drawing's own error leaves that much open, so the gap says nothing.`;
 };
