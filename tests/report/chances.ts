@@ -248,6 +248,7 @@ export const chances: Chances = {
     },
   ],
   rule: {
+    today: false,
     way: way(
       'right-to-walk',
       'Keep it, and walk away when a bill is too big',

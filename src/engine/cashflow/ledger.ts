@@ -18,6 +18,29 @@ const rounded = (posting: Posting, factor: number): ByReading<Cents> => ({
   shop: toCents(posting.shop * factor),
 });
 
+/** Postings of the same line in the same month as one: a vehicle that may end in any year has several replacements. */
+const together = (postings: readonly Posting[]): Posting[] => {
+  const rows = new Map<string, Posting>();
+  for (const one of postings) {
+    const { category, what, path, reason } = one.line;
+    const key = [one.month, category, what, path, reason].join('\n');
+    const before = rows.get(key);
+    rows.set(
+      key,
+      before
+        ? {
+            ...before,
+            counted: before.counted + one.counted,
+            cash: before.cash + one.cash,
+            shop: before.shop + one.shop,
+            hours: before.hours + one.hours,
+          }
+        : one,
+    );
+  }
+  return [...rows.values()];
+};
+
 /**
  * The printed ledger of a plan, by month and in the order of its contracts. Rounding happens once a row, so a total
  * differs from the unrounded evaluation by at most half a cent for each of its rows.
@@ -28,7 +51,7 @@ export const ledger = (
   postings: readonly Posting[],
   discountFactor: (month: number) => number,
 ): LedgerRow[] =>
-  postings
+  together(postings)
     .map((posting) => ({
       ...posting.line,
       month: posting.month,

@@ -30,14 +30,15 @@ const leastFrom = (row: ArrayLike<number>, first: number): number => {
 export const limitOver = (walkingAway: number, leastGoingOn: number): number =>
   leastGoingOn === Number.POSITIVE_INFINITY ? 0 : Math.max(0, walkingAway - leastGoingOn);
 
-/** All that the rule needs of one month: K with nothing mended, its parts, and the cheapest month to stop later. */
+/** All that the rule needs of one month: K with nothing mended, and what it says of every state. */
 interface Month {
   readonly untouched: Float64Array;
   /** State of each part that was never mended. */
   readonly states: Int16Array;
-  readonly rows: readonly Float64Array[];
-  /** Index of the cheapest month after this one. */
+  /** Index of the cheapest month to stop in, later than this one, with nothing mended. */
   readonly later: number;
+  /** Whatever has been mended, keeping on to that month costs less than stopping now. */
+  readonly keepsOn: boolean;
 }
 
 /**
@@ -51,14 +52,31 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
   const kept: (Float64Array | undefined)[][] = parts.map(() => []);
   const scratch = new Float64Array(until + 1);
 
-  const rowOf = (j: number, month: number, state: number): Float64Array => {
+  const rowOf = (j: number, month: number, state: number): Float64Array =>
+    costAhead(parts[j] as Part, month, state, weights, until);
+
+  /** What a part costs ahead in a state, above what it would cost never mended. */
+  const aboveUntouched = (j: number, month: number, state: number, never: number): Float64Array => {
     const rows = kept[j] as (Float64Array | undefined)[];
     const at = month * (until + 2) + state + 1;
     const known = rows[at];
     if (known) return known;
-    const row = costAhead(parts[j] as Part, month, state, weights, until);
+    const untouched = rowOf(j, month, never);
+    const row = rowOf(j, month, state).map((cost, i) => cost - (untouched[i] as number));
     rows[at] = row;
     return row;
+  };
+
+  /** The most that any state of a part adds to keeping on to one later month. */
+  const mostAbove = (part: Part, month: number, never: number, later: number): number => {
+    const cost = (state: number): number =>
+      costAhead(part, month, state, weights, month + later)[later] as number;
+    let most = 0;
+    for (let mended = 0; mended <= month; mended++) {
+      const state = stateOf(part, month, mended);
+      if (state !== never) most = Math.max(most, cost(state) - cost(never));
+    }
+    return most;
   };
 
   const monthOf = (month: number): Month => {
@@ -69,38 +87,43 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
     const untouched = keepingFrom(course, month).map((cost, i) =>
       rows.reduce((sum, row) => sum + (row[i] as number), cost),
     );
-    const one = { untouched, states, rows, later: leastFrom(untouched, Math.min(1, until - month)) };
+    const later = leastFrom(untouched, Math.min(1, until - month));
+    const most = parts.reduce(
+      (sum, part, j) => sum + mostAbove(part, month, states[j] as number, later),
+      untouched[later] as number,
+    );
+    const keepsOn = most < (course.stopping[month] as number);
+    const one = { untouched, states, later, keepsOn };
     months[month] = one;
     return one;
   };
 
   /** K in the present state into the scratch row; `renewing` is the part being mended now. */
   const goingOn = (month: number, renewing: number, mended: Int16Array): number => {
-    const { untouched, states, rows } = monthOf(month);
+    const { untouched, states } = monthOf(month);
     const n = untouched.length;
     scratch.set(untouched);
     for (let j = 0; j < parts.length; j++) {
       const state = stateOf(parts[j] as Part, month, j === renewing ? month : (mended[j] as number));
       if (state === states[j]) continue;
-      const now = rowOf(j, month, state);
-      const before = rows[j] as Float64Array;
-      for (let i = 0; i < n; i++)
-        scratch[i] = (scratch[i] as number) + (now[i] as number) - (before[i] as number);
+      const above = aboveUntouched(j, month, state, states[j] as number);
+      for (let i = 0; i < n; i++) scratch[i] = (scratch[i] as number) + (above[i] as number);
     }
     return n;
   };
 
   return {
     walksAt(month, mended) {
-      const { untouched, states, rows, later } = monthOf(month);
       if (month >= until) return false;
+      const { untouched, states, later, keepsOn } = monthOf(month);
+      if (keepsOn) return false;
       const stop = course.stopping[month] as number;
       // One month that is cheaper to stop in settles it; the likeliest is looked at first.
       let cost = untouched[later] as number;
       for (let j = 0; j < parts.length; j++) {
         const state = stateOf(parts[j] as Part, month, mended[j] as number);
         if (state !== states[j])
-          cost += (rowOf(j, month, state)[later] as number) - ((rows[j] as Float64Array)[later] as number);
+          cost += aboveUntouched(j, month, state, states[j] as number)[later] as number;
       }
       if (cost < stop) return false;
       const n = goingOn(month, UNNAMED, mended);

@@ -154,6 +154,8 @@ export interface LookWorth {
 
 /** The rule of the repair limit, followed through the futures. */
 export interface RuleChances {
+  /** The rule lets it go today: replacing now is no dearer, on average, than keeping it to any later month. */
+  readonly today: boolean;
   readonly way: WayChances;
   /** Cost of the other way less the rule's, on the same futures: positive, the rule is cheaper. */
   readonly against: readonly {

@@ -46,7 +46,7 @@ export interface ScrambleDraws extends DrawSetting {
   readonly costs: readonly Float64Array[];
   /** Details of the best keep, the best replace and the rule; null where there is none. */
   readonly details: readonly (DetailDraws | null)[];
-  /** Month in which the rule walked away; 0: never. */
+  /** Month in which the rule walked away; 0: never, -1: today, before the work is done. */
   readonly walkedIn: Int16Array;
   /** The place of each ranged number in its range. */
   readonly ranged: readonly Float64Array[];
@@ -219,10 +219,13 @@ export const drawFutures = (
     });
     if (rule && details[2] && subject.keep !== null && subject.replacement !== null) {
       const keepWay = options[subject.keep] as Way;
-      const walk = followRule(rule, keepWay.treatments ?? [], ctx);
+      const walk = subject.walksToday ? null : followRule(rule, keepWay.treatments ?? [], ctx);
       const w = costs.length - 1;
-      walkedIn[i] = walk?.month ?? 0;
-      if (walk === null) {
+      walkedIn[i] = subject.walksToday ? -1 : (walk?.month ?? 0);
+      if (subject.walksToday && subject.replace !== null) {
+        (costs[w] as Float64Array)[i] = (costs[subject.replace] as Float64Array)[i] as number;
+        record(details[2], i, replaceDetail, () => regular.replace, keepRegular, fund, fan);
+      } else if (walk === null) {
         (costs[w] as Float64Array)[i] = (costs[subject.keep] as Float64Array)[i] as number;
         record(details[2], i, keepDetail, () => regular.keep, keepRegular, fund, fan);
       } else {

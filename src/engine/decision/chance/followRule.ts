@@ -2,6 +2,7 @@ import { type Happened, splitOfUnnamed } from '../../cashflow/contracts/failures
 import { postWork } from '../../cashflow/contracts/work.ts';
 import type { Line, Sink } from '../../cashflow/posting.ts';
 import type { Context } from '../context.ts';
+import { endsIn } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentSpan } from '../presentVehicle.ts';
 import { failuresDrawn, restartsOf, unnamedDrawn } from '../repairs.ts';
@@ -66,7 +67,9 @@ export const followRule = (rule: Rule, treatments: Treatments, ctx: Context): Wa
     });
   };
   restarted(0);
-  for (let month = 1; month < horizon; month++) {
+  // What ends it for good leaves nothing to decide.
+  const last = endsIn(ctx, horizon) ?? horizon;
+  for (let month = 1; month < last; month++) {
     let bill = 0;
     let failed = -2;
     parts.forEach((part, j) => {

@@ -4,11 +4,11 @@ import type { Line, Sink } from '../../cashflow/posting.ts';
 import { type Course, weightsOf } from '../../policy/course.ts';
 import { discountFactor, effective } from '../../quantity/rate.ts';
 import type { Context } from '../context.ts';
+import { chanceOfEnd } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentClosed, replacementClosed } from '../openWays.ts';
 import { holdPresent, presentLoan } from '../presentVehicle.ts';
 import { valueWalking, type WalksAs } from '../ways/walk.ts';
-import { chanceOfEnd } from './ends.ts';
 import { replacingFrom } from './replacing.ts';
 
 /** A bill of a named component: the parts say what those cost, by their clocks. */

@@ -1,7 +1,7 @@
 import { type Estimate, meanOf, quantileOf, shareOf } from '../../chance/estimates.ts';
 import type { LumpyWay } from './chances.ts';
 import { type DetailDraws, fanMonths, type ScrambleDraws } from './draws.ts';
-import type { Subject } from './subject.ts';
+import { RULE, type Subject } from './subject.ts';
 
 type Column = (detail: DetailDraws) => ArrayLike<number>;
 
@@ -17,8 +17,7 @@ const wayOf = (
   which: 0 | 1 | 2,
 ): { readonly id: string; readonly label: string } | null => {
   const { keep, replace, options, rule } = subject;
-  if (which === 2)
-    return rule ? { id: 'right-to-walk', label: 'Keep it, with the right to walk away' } : null;
+  if (which === 2) return rule ? RULE : null;
   const w = which === 0 ? keep : replace;
   const way = w === null ? null : options[w];
   return way ? { id: way.id, label: way.label } : null;
@@ -33,7 +32,7 @@ const regularOf = (subject: Subject, which: 0 | 1 | 2, draws: readonly ScrambleD
   let count = 0;
   for (const { walkedIn } of draws)
     for (const month of walkedIn) {
-      kept += month === 0 ? horizon : month;
+      kept += month === 0 ? horizon : Math.max(0, month);
       count += 1;
     }
   const share = count === 0 ? 1 : kept / (count * horizon);

@@ -4,7 +4,7 @@ import type { Category, Contract, Sink } from '../../cashflow/posting.ts';
 import { leasesUntil } from '../bought.ts';
 import type { Context } from '../context.ts';
 import type { Treatments } from '../neededWork.ts';
-import { replacedAt } from '../ways/later.ts';
+import { replacedAt } from '../ways/replaced.ts';
 import { soldWalking, type WalksAs } from '../ways/walk.ts';
 
 /** What one change of vehicle costs, however far one looks. */

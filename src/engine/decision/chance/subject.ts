@@ -11,6 +11,9 @@ import { type Group, togetherIn } from './futures.ts';
 import { type Rule, ruleFor } from './rule.ts';
 import { type Unknowns, unknownsOf } from './unknowns.ts';
 
+/** What following the rule of the repair limit is called, beside the options. */
+export const RULE = { id: 'right-to-walk', label: 'Keep it, and walk away when a bill is too big' } as const;
+
 /** What is drawn for: the ways, chosen once at average inputs and held for every future. */
 export interface Subject {
   readonly scenario: Scenario;
@@ -26,6 +29,8 @@ export interface Subject {
   /** Replacing on the best date strictly between now and never; null where there is none. */
   readonly fixed: Way | null;
   readonly rule: Rule | null;
+  /** The rule lets it go today: at average inputs replacing now costs no more than keeping it to any later month. */
+  readonly walksToday: boolean;
   /** What each of the pair takes a month besides lumps, on average and in cash. */
   readonly regular: { readonly keep: number; readonly replace: number };
   readonly groups: readonly Group[];
@@ -116,6 +121,10 @@ export const subjectOf = (scenario: Scenario): Subject => {
       : null;
   const keepWay = keep === null ? null : (options[keep] as Way);
   const unknowns = unknownsOf(scenario);
+  const kept = [
+    keep === null ? Number.POSITIVE_INFINITY : (costs[keep] as number),
+    ...(curve?.curve.filter((at) => at.month > 0).map((at) => at.netPresentCost) ?? []),
+  ];
   return {
     scenario,
     unknowns,
@@ -129,6 +138,7 @@ export const subjectOf = (scenario: Scenario): Subject => {
       keepWay?.treatments && replacement !== null
         ? ruleFor(inputs, facts, keepWay.treatments, replacement)
         : null,
+    walksToday: replace !== null && (costs[replace] as number) <= Math.min(...kept),
     regular: {
       keep: keepWay ? regularOf(keepWay, ctx) : 0,
       replace: replace === null ? 0 : regularOf(options[replace] as Way, ctx),

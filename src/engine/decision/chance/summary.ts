@@ -17,7 +17,7 @@ import { failuresOf } from './failureCounts.ts';
 import { looksOf, partName, worthKnowing } from './knowing.ts';
 import { lumpyWays } from './lumpy.ts';
 import { pairOf } from './pairChances.ts';
-import { type Subject, subjectOf } from './subject.ts';
+import { RULE, type Subject, subjectOf } from './subject.ts';
 
 /** What is known of the decision at average inputs that the drawn futures are set beside. */
 export interface AtAverage {
@@ -110,7 +110,8 @@ const ruleOf = (
   const against = [keep, replace, ...(fixed ? [options.length] : [])];
   const walkedIn = gather((one) => one.walkedIn);
   return {
-    way: wayOf('right-to-walk', 'Keep it, with the right to walk away', own, least, scrambles),
+    today: subject.walksToday,
+    way: wayOf(RULE.id, RULE.label, own, least, scrambles),
     against: against.map((w) => {
       const way = w === options.length ? fixed : options[w];
       return {
@@ -121,7 +122,7 @@ const ruleOf = (
     }),
     walkedBy: [...new Set([12, 24, horizon].filter((month) => month <= horizon))].map((month) => ({
       month,
-      chance: shareOf(walkedIn, (m) => m > 0 && m <= month, scrambles),
+      chance: shareOf(walkedIn, (m) => m !== 0 && m <= month, scrambles),
     })),
   };
 };

@@ -2,6 +2,7 @@ import { shopPriceOf } from '../../cashflow/contracts/work.ts';
 import type { RunningCosts } from '../../scenario/inputs.ts';
 import type { Quantity, Scenario } from '../../scenario/scenario.ts';
 import { type Context, contextOf, EXPECTED } from '../context.ts';
+import { ENDS } from '../ends.ts';
 import { expectedFailures } from '../expectedFailures.ts';
 import { paceOf, unnamedAMonth } from '../repairs.ts';
 
@@ -143,6 +144,3 @@ export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns =>
     parts: distinct([...parts].sort(byName)).sort((a, b) => b.weight - a.weight || byName(a, b)),
   };
 };
-
-/** Where the present vehicle's end turns out. */
-export const ENDS = 'vehicle.ends';

@@ -1,60 +1,22 @@
-import { owedAt } from '../../cashflow/contracts/loan.ts';
-import type { Contract } from '../../cashflow/posting.ts';
-import { type Bought, bought, NOTHING_BROUGHT } from '../bought.ts';
 import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
-import { mayWait, type Treatments } from '../neededWork.ts';
+import { mayWait } from '../neededWork.ts';
 import { presentClosed, replacementClosed } from '../openWays.ts';
 import { cashIn, type Plan } from '../plan.ts';
 import {
   holdPresent,
   letGoToday,
-  netValue,
   offersToday,
-  payOff,
   presentLoan,
   presentValueAt,
   priceOf,
   sellLater,
 } from '../presentVehicle.ts';
+import { mayEnd } from './ending.ts';
 import { keepPlan, treatmentsOf } from './keep.ts';
 import { months, replacementIds } from './names.ts';
+import { replacedAt, type Sold } from './replaced.ts';
 import type { Way, Ways } from './way.ts';
-
-/** What the old one brings, before what selling it costs, and the contracts of letting it go. */
-export interface Sold {
-  readonly proceeds: number;
-  readonly contracts: readonly Contract[];
-}
-
-/** A plan that holds the present vehicle to the end of a month before H, then lets it go and gets a replacement. */
-export const replacedAt = (
-  index: number,
-  month: number,
-  treatments: Treatments,
-  held: readonly Contract[],
-  sold: Sold,
-  ctx: Context,
-): Omit<Plan, 'id' | 'label' | 'work' | 'letGo'> => {
-  const loan = presentLoan(ctx);
-  const payoff = loan ? owedAt(loan, month) : 0;
-  const brought = { ...NOTHING_BROUGHT, payoff, proceeds: sold.proceeds };
-  const next: Bought = bought(index, month, brought, 'as offered', ctx);
-  return {
-    side: 'later',
-    replacement: index,
-    replaceMonth: month,
-    contracts: held,
-    changeOver: { month, contracts: [...sold.contracts, ...payOff(loan, month), ...next.contracts] },
-    valueAt: (at, reading) =>
-      at < month
-        ? netValue(ctx.inputs.vehicle, presentValueAt(treatments, at, month, ctx), at, reading, ctx)
-        : next.valueAt(at, reading),
-    owedAt: (at) => (at < month ? (loan ? owedAt(loan, at) : 0) : next.owedAt(at)),
-    vehicleAtEnd: ctx.facts.replacementNames[index] as string,
-    purchase: next.purchase,
-  };
-};
 
 /**
  * Keeping to the end of month k, then replacing. k = 0 sells as it stands and skips the needed work; from k = 1 it is
@@ -69,7 +31,10 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
     return job && mayWait(job, Math.max(1, month), ctx.facts) ? 'wait' : 'done';
   });
   const work = treatments.includes('wait') ? 'left' : 'mended';
-  if (month >= ctx.horizon) return { ...keepPlan(id, label, work, treatments, ctx), side: 'later' };
+  if (month >= ctx.horizon) {
+    const kept = mayEnd(keepPlan(id, label, work, treatments, ctx), ctx.horizon, treatments, ctx);
+    return { ...kept, side: 'later' };
+  }
   const offer = month === 0 ? offersToday(ctx).find((o) => !o.mended && o.privately) : undefined;
   const held = offer ? [] : holdPresent(treatments, month, presentLoan(ctx), ctx);
   const sold: Sold = offer
@@ -78,13 +43,14 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
         proceeds: presentValueAt(treatments, month, month, ctx),
         contracts: [sellLater(treatments, month, ctx)],
       };
-  return {
+  const plan: Plan = {
     ...replacedAt(index, month, treatments, held, sold, ctx),
     id,
     label,
     work: offer ? 'skipped' : work,
     letGo: offer ? 'as it stands' : 'private',
   };
+  return mayEnd(plan, month, treatments, ctx);
 };
 
 /** Months the present vehicle may be driven with all of its needed work undone; 0 if it may not. */

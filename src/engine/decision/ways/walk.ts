@@ -6,7 +6,7 @@ import type { Treatments } from '../neededWork.ts';
 import type { Plan } from '../plan.ts';
 import { holdPresent, netValue, presentLoan, presentValueAt, sellLater } from '../presentVehicle.ts';
 import { keepPlan } from './keep.ts';
-import { replacedAt, type Sold } from './later.ts';
+import { replacedAt, type Sold } from './replaced.ts';
 
 /** In what state the vehicle is when it goes. */
 export type WalksAs = 'running' | 'broken';

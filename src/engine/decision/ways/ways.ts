@@ -1,5 +1,5 @@
 import type { Context } from '../context.ts';
-import { keepWays } from './keep.ts';
+import { keepWays } from './keepWays.ts';
 import { drivingOnWays } from './later.ts';
 import { replaceNowWays } from './replaceNow.ts';
 import type { Ways } from './way.ts';

@@ -1,4 +1,5 @@
 import { monthly } from '../../cashflow/contracts/recurring.ts';
+import type { Contract } from '../../cashflow/posting.ts';
 import type { DoingWithout } from '../../scenario/inputs.ts';
 import type { Context } from '../context.ts';
 import { cashIn, type Plan } from '../plan.ts';
@@ -7,7 +8,20 @@ import { goesToday } from './goesToday.ts';
 import { capital, letGoWords } from './names.ts';
 import type { Ways } from './way.ts';
 
-const perMonth = (without: DoingWithout | null): number => (without ? without.aDay * without.daysAMonth : 0);
+/** Getting about without a vehicle from a month on, to the horizon. */
+export const gettingAbout = (without: DoingWithout, from: number, { levels, horizon }: Context): Contract =>
+  monthly(
+    {
+      category: 'getting about without it',
+      what: 'rides, a rental, a borrowed one',
+      path: 'doing_without',
+      reason: 'so many days a month at so much a day',
+    },
+    without.aDay * without.daysAMonth,
+    levels.general,
+    from,
+    horizon,
+  );
 
 /** Letting it go and getting about without one. */
 export const withoutWays = (ctx: Context): Ways => {
@@ -19,14 +33,8 @@ export const withoutWays = (ctx: Context): Ways => {
   const id = 'without';
   const label = `${capital(letGoWords(offer))}, and do without`;
   const build = (at: Context): Plan => {
-    const line = {
-      category: 'getting about without it',
-      what: 'rides, a rental, a borrowed one',
-      path: 'doing_without',
-      reason: 'so many days a month at so much a day',
-    } as const;
-    const getAbout = ({ inputs, levels, horizon }: Context) =>
-      monthly(line, perMonth(inputs.doingWithout), levels.general, 1, horizon);
+    const { doingWithout } = at.inputs;
+    const about = doingWithout ? [gettingAbout(doingWithout, 1, at)] : [];
     return {
       id,
       side: 'without',
@@ -35,7 +43,7 @@ export const withoutWays = (ctx: Context): Ways => {
       work: 'skipped',
       letGo: offer.letGo,
       replaceMonth: null,
-      contracts: [...goesToday(offer, at).contracts, getAbout(at)],
+      contracts: [...goesToday(offer, at).contracts, ...about],
       changeOver: null,
       valueAt: () => 0,
       owedAt: () => 0,

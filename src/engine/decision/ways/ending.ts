@@ -1,0 +1,98 @@
+import type { Contract, Sink } from '../../cashflow/posting.ts';
+import type { Context } from '../context.ts';
+import { chanceOfEnd, endsIn } from '../ends.ts';
+import type { Treatments } from '../neededWork.ts';
+import type { Plan } from '../plan.ts';
+import { holdPresent, payOff, presentLoan } from '../presentVehicle.ts';
+import { replacedAt } from './replaced.ts';
+import { soldWalking } from './walk.ts';
+import { gettingAbout } from './without.ts';
+
+/** A contract whose postings count for a part: in month m for `share(m)`, which changes only after the months given. */
+const shared =
+  (contract: Contract, share: (month: number) => number, changes: readonly number[]): Contract =>
+  (sink) => {
+    const part: Sink = {
+      post(line, month, counted, cash, shop) {
+        const s = share(month);
+        if (s !== 0) sink.post(line, month, counted * s, cash * s, shop * s);
+      },
+      series(line, from, to, levels, counted, cash, shop) {
+        for (let first = from; first <= to; ) {
+          const last = Math.min(to, ...changes.filter((month) => month >= first));
+          const s = share(first);
+          if (s !== 0) sink.series(line, first, last, levels, counted * s, cash * s, shop * s);
+          first = last + 1;
+        }
+      },
+      time: (line, month, hours) => sink.time(line, month, hours * share(month)),
+      stands: (month, stops, days) => sink.stands(month, stops * share(month), days * share(month)),
+    };
+    contract(part);
+  };
+
+/** What follows once it has come to its end: the cheapest replacement there is to buy, or doing without. */
+const followedBy = (month: number, treatments: Treatments, ctx: Context) => {
+  const { replacement, doingWithout } = ctx.inputs;
+  const sold = soldWalking(month, 'broken', treatments, ctx);
+  const [cheapest] = replacement
+    .map(({ price, name }, index) => ({ price, name, index }))
+    .sort((a, b) => a.price - b.price || (a.name < b.name ? -1 : 1));
+  if (cheapest) {
+    const next = replacedAt(cheapest.index, month, treatments, [], sold, ctx);
+    return { contracts: next.changeOver?.contracts ?? [], valueAt: next.valueAt, owedAt: next.owedAt };
+  }
+  const about = doingWithout ? [gettingAbout(doingWithout, month + 1, ctx)] : [];
+  return {
+    contracts: [...sold.contracts, ...payOff(presentLoan(ctx), month), ...about],
+    valueAt: () => 0,
+    owedAt: () => 0,
+  };
+};
+
+/**
+ * A plan that holds the present vehicle to the end of month `until`, when the vehicle may come to its end before: in a
+ * drawn future it does or does not; expected, the plan counts for the chance that it is still there, and what follows
+ * each possible end for the chance of that end. A forced change is paid from what there is: no card is counted for it.
+ */
+export const mayEnd = (plan: Plan, until: number, treatments: Treatments, ctx: Context): Plan => {
+  if (ctx.inputs.vehicle.ends.length === 0 || until === 0) return plan;
+  if (ctx.future.kind === 'drawn') {
+    const end = endsIn(ctx, until);
+    if (end === null) return plan;
+    const next = followedBy(end, treatments, ctx);
+    return {
+      ...plan,
+      contracts: [...holdPresent(treatments, end, presentLoan(ctx), ctx), ...next.contracts],
+      changeOver: null,
+      valueAt: (at, reading) => (at < end ? plan.valueAt(at, reading) : next.valueAt(at, reading)),
+      owedAt: (at) => (at < end ? plan.owedAt(at) : next.owedAt(at)),
+    };
+  }
+  const chances = chanceOfEnd(ctx.inputs.vehicle, until);
+  const months: number[] = [];
+  for (let m = 1; m < until; m++) if ((chances[m] as number) > 0) months.push(m);
+  /** The chance that it is still there after the ends of the months before this one. */
+  const there = (month: number): number =>
+    months.reduce((left, m) => (m < month ? left * (1 - (chances[m] as number)) : left), 1);
+  const ends = months.map((month) => ({
+    month,
+    chance: there(month) * (chances[month] as number),
+    ...followedBy(month, treatments, ctx),
+  }));
+  const mixed = (at: number, own: number, then: (end: (typeof ends)[number]) => number): number =>
+    ends.reduce((sum, end) => (end.month <= at ? sum + end.chance * then(end) : sum), there(at + 1) * own);
+  return {
+    ...plan,
+    contracts: [
+      ...plan.contracts.map((contract) => shared(contract, there, months)),
+      ...ends.flatMap((end) => end.contracts.map((contract) => shared(contract, () => end.chance, []))),
+    ],
+    changeOver: plan.changeOver && {
+      month: plan.changeOver.month,
+      contracts: plan.changeOver.contracts.map((contract) => shared(contract, () => there(until), [])),
+    },
+    valueAt: (at, reading) => mixed(at, plan.valueAt(at, reading), (end) => end.valueAt(at, reading)),
+    owedAt: (at) => mixed(at, plan.owedAt(at), (end) => end.owedAt(at)),
+  };
+};
