@@ -9,7 +9,7 @@ import { discount, MONTHS, PARTS, SPREADS, TO_A_VEHICLE } from './model.mjs';
 /**
  * @param {{ failureTimes: typeof import('../../../src/engine/chance/failureTimes.ts').failureTimes,
  *   normalQuantile: typeof import('../../../src/engine/quantity/normal.ts').normalQuantile }} product
- * @returns {(n: number, state: Int32Array, cost: Float64Array) => number} how many numbers were drawn
+ * @returns {(n: number, state: Int32Array, cost: Float64Array, from: number) => number} how many numbers were drawn
  */
 export const exactly = ({ failureTimes, normalQuantile }) => {
   const parts = PARTS.map(({ shape, scale, age, bill, spread }) => ({
@@ -17,7 +17,7 @@ export const exactly = ({ failureTimes, normalQuantile }) => {
     bill,
     sigma: Number(SPREADS[spread]),
   }));
-  return (n, state, cost) => {
+  return (n, state, cost, from) => {
     let draws = 0;
     const uniform = () => {
       draws += 1;
@@ -28,7 +28,7 @@ export const exactly = ({ failureTimes, normalQuantile }) => {
       let sum = 0;
       parts.forEach(({ life, bill, sigma }, j) => {
         if (j === TO_A_VEHICLE) {
-          cost[2 * i] = sum;
+          cost[from + 2 * i] = sum;
           sum = 0;
         }
         for (const time of failureTimes(life, [], MONTHS, luck)) {
@@ -36,7 +36,7 @@ export const exactly = ({ failureTimes, normalQuantile }) => {
           sum += bill * Math.exp(sigma * normalQuantile(luck.quantile()) - (sigma * sigma) / 2) * worth;
         }
       });
-      cost[2 * i + 1] = sum;
+      cost[from + 2 * i + 1] = sum;
     }
     return draws;
   };
