@@ -39,7 +39,7 @@ export const answerLines = (decision: Decision): string[] => {
     tipSentence(d, format),
     d.difference && decidingSentence(d),
     lumpyLine(d, format),
-    payUpToSentence(d.walkAway, format),
+    payUpToSentence(d, format),
     savingsSentence(d, format),
     notMoneySentence(d),
   ];

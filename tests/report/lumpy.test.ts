@@ -35,10 +35,10 @@ describe('the lumpy money', () => {
 
   it('says which of the two it is, or that neither does', () => {
     expect(drySentence(told(ending(0.02)))).toBe(
-      'What is put by carries either way. The fund runs dry in 2 of 100 ways it could go if kept, 2 of 100 if handed on.',
+      'What is put by carries either way: the fund runs dry in 2 of 100 ways it could go if kept, 2 of 100 if handed on.',
     );
     expect(drySentence(told((w) => ending(w.id === 'keep' ? 0.3 : 0)(w)))).toContain(
-      'Keeping it can run the fund dry, handing it on hardly: in 30 of 100 ways it could go if kept, none if handed on.',
+      "Keeping it runs the fund dry in more than 5 of 100, handing it on doesn't: in 30 of 100 ways it could go if kept, none if handed on.",
     );
   });
 

@@ -93,7 +93,7 @@ describe('when to walk away', () => {
 
   it('gives the figure for twice as far where it hangs on that', () => {
     expect(words).toContain(
-      'Looking ten years ahead instead of five years, it would be about $2,100 for the gearbox this year.',
+      'looking ten years ahead instead of five years, it would be about $2,100 for the gearbox this year.',
     );
     const steady = {
       ...walkAway,
@@ -117,6 +117,25 @@ describe('when to walk away', () => {
     const near = rule.against.map((a) => (a.id === 'keep' ? { ...a, saves: { value: 20, error: 22 } } : a));
     const d: Decision = { ...withChances, chances: { ...chances, rule: { ...rule, against: near } } };
     expect(part(d, '#walk-away')).toContain('Against keeping it whatever comes we cannot tell.');
+  });
+
+  it('is for whoever keeps it all the same, where handing it on today costs no more', () => {
+    const { rule } = chances;
+    if (!rule) throw new Error('no rule');
+    const d: Decision = { ...withChances, chances: { ...chances, rule: { ...rule, today: true } } };
+    expect(part(d, '#walk-away')).toContain(
+      'Handing it on today already costs no more than keeping it. If it is kept all the same, pay up to about $2,900 for the gearbox',
+    );
+    expect(part(d, '#walk-away')).toContain('The rule lets it go today.');
+    expect(words).not.toMatch(/all the same|lets it go today/);
+  });
+
+  it('says so where no bill was too big in any future', () => {
+    const { rule } = chances;
+    if (!rule) throw new Error('no rule');
+    const walkedBy = rule.walkedBy.map(({ month }) => ({ month, chance: { value: 0, error: 0 } }));
+    const d: Decision = { ...withChances, chances: { ...chances, rule: { ...rule, walkedBy } } };
+    expect(part(d, '#walk-away')).toContain('No bill that came was too big.');
   });
 
   it('is left out where there is nothing to walk away to', () => {

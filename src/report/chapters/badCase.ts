@@ -1,4 +1,4 @@
-import type { LumpyWay } from '../../engine/decision/chance/chances.ts';
+import type { Estimate, LumpyWay } from '../../engine/decision/chance/chances.ts';
 import type { LoanView } from '../../engine/decision/decision.ts';
 import { counted, inWords, knownNumber, number, ofHundred } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
@@ -7,6 +7,10 @@ import { each, fundShown, lumpyWays, optionOf, wayOut, wayOutWords, worstBillWor
 import { capital } from '../words/sentence.ts';
 import { byWay } from './lumpyTables.ts';
 import { block, type Page } from './page.ts';
+
+/** No finer than its error, nor than anyone cares for. */
+const to = ({ value, error }: Estimate, finest: number): string =>
+  knownNumber({ value, error: Math.max(error, finest) });
 
 /** Being stranded stands beside the money: how likely, how often, and what nobody prices. */
 export const stranded = (page: Page): Html => {
@@ -18,8 +22,8 @@ export const stranded = (page: Page): Html => {
     html`<p>Within a year there is at least one roadside stop in ${each(ways, (w) => ofHundred(w.stopWithinAYear)).join(', ')}. This stands beside the money and isn't netted against it: to a young driver or on a long way home at night, not being stranded, and how well it protects in a crash, can matter more than any sum here.</p>`,
     byWay(page, 'Being without it', 'Trouble', [
       ['A roadside stop within a year', (w) => ofHundred(w.stopWithinAYear)],
-      ['Tows a year, on average', (w) => knownNumber(w.towsAYear)],
-      ['Days without it a year, on average', (w) => knownNumber(w.daysWithoutAYear)],
+      ['Tows a year, on average', (w) => to(w.towsAYear, 0.01)],
+      ['Days without it a year, on average', (w) => to(w.daysWithoutAYear, 0.1)],
       ['Dearest repair bill in two years, bad case', (w) => format.round(w.worstBill.bad)],
       ways.keep?.worstBill.payments == null && ways.replace?.worstBill.payments == null
         ? null

@@ -8,15 +8,16 @@ import { optionOf } from '../words/lumpy.ts';
 import { capital, listed } from '../words/sentence.ts';
 import {
   dearestFirst,
+  letGoToday,
   limitStep,
+  lookingTwice,
   mainComponent,
   partName,
-  payUpTo,
+  payUpToSentence,
   savesWords,
   thisYearSentence,
   unsafeSentence,
   usualSentence,
-  yearLimitTwice,
 } from '../words/walk.ts';
 import { gloveboxCard } from './gloveboxCard.ts';
 import { block, type Chapter, notes, type Page, pick } from './page.ts';
@@ -88,13 +89,11 @@ const safetyWords = (w: WalkAway): Html | null => {
 
 /** Where the figure hangs on how far ahead one looks, that and the figure for twice as far. */
 const horizonWords = ({ d, format }: Page, w: WalkAway): string | null => {
-  const hanging = dearestFirst(w).filter((c) => c.hangsOnHorizon && yearLimitTwice(c, 0) !== null);
-  if (hanging.length === 0) return null;
-  const each = hanging.map((c) => {
-    const twice = yearLimitTwice(c, 0) ?? 0;
-    return `${format.round(twice, limitStep(twice))} for ${partName(c, w)} this year`;
-  });
-  return `It hangs on how far ahead we look. Looking ${span(2 * d.horizon)} ahead instead of ${span(d.horizon)}, it would be about ${listed(each)}.`;
+  const twice = lookingTwice(w, format);
+  return (
+    twice &&
+    `It hangs on how far ahead we look: looking ${span(2 * d.horizon)} ahead instead of ${span(d.horizon)}, it would be ${twice} this year.`
+  );
 };
 
 const bestDate = ({ d }: Page, w: WalkAway): string => {
@@ -112,6 +111,17 @@ const rivalWords = ({ d }: Page, id: string, label: string): string => {
   return side === 'keep' ? 'keeping it whatever comes' : side === 'replace' ? 'handing it on now' : label;
 };
 
+/** In how many ways it could go one has walked away by when. */
+const walkedWords = (rule: RuleChances): string => {
+  if (rule.today) return 'The rule lets it go today.';
+  if (rule.walkedBy.every(({ chance }) => chance.value === 0)) return 'No bill that came was too big.';
+  const by = rule.walkedBy.map(
+    ({ month, chance }) =>
+      `${ofHundred(chance)} within ${month % 12 === 0 ? span(month) : counted(month, 'month')}`,
+  );
+  return `One walks away in ${listed(by)}.`;
+};
+
 /** The rule followed through every future drawn: what the right to walk away saves, and how often it is used. */
 const ruleFollowed = (page: Page, w: WalkAway, rule: RuleChances): Html => {
   const { d, format } = page;
@@ -124,11 +134,8 @@ const ruleFollowed = (page: Page, w: WalkAway, rule: RuleChances): Html => {
     words === null ? [] : [words === 'the same' ? `the same as ${what}` : `${words} than ${what}`],
   );
   const untold = said.flatMap(({ what, words }) => (words === null ? [what] : []));
-  const walked = rule.walkedBy.map(
-    (p) => `${ofHundred(p.chance)} within ${p.month % 12 === 0 ? span(p.month) : counted(p.month, 'month')}`,
-  );
   return html`<h3>Does it pay to be free to walk away?</h3>
-<p>Paying up to the limit and walking away above it, followed through ${number(d.chances?.futures ?? 0)} ways it could go, ${told.length > 0 ? `costs on average ${listed(told)}` : 'can be told from no other way'}. ${untold.length > 0 && told.length > 0 && `Against ${listed(untold)} we cannot tell.`} One walks away in ${listed(walked)}. ${bestDate(page, w)}</p>
+<p>Paying up to the limit and walking away above it, followed through ${number(d.chances?.futures ?? 0)} ways it could go, ${told.length > 0 ? `costs on average ${listed(told)}` : 'can be told from no other way'}. ${untold.length > 0 && told.length > 0 && `Against ${listed(untold)} we cannot tell.`} ${walkedWords(rule)} ${bestDate(page, w)}</p>
 ${folded(
   'With how sure that is',
   table({
@@ -157,7 +164,7 @@ export const walkAwayChapter = (page: Page): Chapter | null => {
     id: 'walk-away',
     question: 'When is a bill too big, and time to walk away?',
     body: html`${block(
-      html`<p><strong>${payUpTo(main, w, format)}</strong> ${thisYearSentence(others, w, format)} ${hangs}</p>`,
+      html`<p>${letGoToday(d) && 'Handing it on today already costs no more than keeping it. '}<strong>${payUpToSentence(d, format)}</strong> ${thisYearSentence(others, w, format)} ${hangs}</p>`,
       notes(
         pick(
           d,

@@ -71,18 +71,19 @@ export const drySentence = (d: Decision): string | null => {
   const said = (w: LumpyWay, i: number): string =>
     `${plainly(everDry(w))}${i === 0 ? ' ways it could go' : ''} ${w === keep ? 'if kept' : 'if handed on'}`;
   const risky = shown.filter((w) => everDry(w) > d.facts.chance.mayRunDry);
-  const could = `The fund runs dry in ${shown.map(said).join(', ')}`;
+  const chances = `${shown.map(said).join(', ')}`;
   if (risky.length === 0)
-    return `What is put by carries ${shown.length > 1 ? 'either way' : 'it'}. ${could}.`;
+    return `What is put by carries ${shown.length > 1 ? 'either way' : 'it'}: the fund runs dry in ${chances}.`;
+  const often = `runs the fund dry in more than ${levelWords(d)}`;
   const who =
-    risky.length === shown.length
-      ? shown.length > 1
+    shown.length === 1
+      ? 'It can run the fund dry'
+      : risky.length === 2
         ? 'Either way can run the fund dry'
-        : 'It can run the fund dry'
-      : risky[0] === keep
-        ? 'Keeping it can run the fund dry, handing it on hardly'
-        : 'Handing it on can run the fund dry, keeping it hardly';
-  return `${who}: in ${shown.map(said).join(', ')}.`;
+        : risky[0] === keep
+          ? `Keeping it ${often}, handing it on doesn't`
+          : `Handing it on ${often}, keeping it doesn't`;
+  return `${who}: in ${chances}.`;
 };
 
 /** How much to hold back so that the fund lasts, for each way. */

@@ -1,5 +1,6 @@
 import type { Estimate } from '../../engine/decision/chance/chances.ts';
 import type { ComponentLimit, WalkAway } from '../../engine/decision/chance/walkAway.ts';
+import type { Decision } from '../../engine/decision/decision.ts';
 import { type Formats, stepOf } from '../format.ts';
 
 /** Named parts, the dearest bill first, then whatever nobody named. */
@@ -77,12 +78,11 @@ export const thisYearSentence = (
   w: WalkAway,
   format: Formats,
 ): string | null => {
-  const amounts = [...new Set(of.map((c) => limitWords(c, 0, format)))];
-  const each = amounts.map((amount) => {
-    const names = of.filter((c) => limitWords(c, 0, format) === amount).map((c) => partName(c, w));
-    return `${amount === 'none' ? 'nothing' : amount} for ${either(names)}`;
+  const each = of.map((c) => {
+    const amount = limitWords(c, 0, format);
+    return { amount: amount === 'none' ? 'nothing' : amount, name: partName(c, w) };
   });
-  return each.length === 0 ? null : `This year it is ${each.join('; ')}.`;
+  return each.length === 0 ? null : `This year it is ${grouped(each)}.`;
 };
 
 /** "a, b or c". */
@@ -112,11 +112,38 @@ export const usualSentence = (of: readonly ComponentLimit[], w: WalkAway): strin
   return `The usual bill: ${each.join('; ')}.`;
 };
 
+/** Handing it on today is no dearer than keeping it: the limit is for whoever keeps it all the same. */
+export const letGoToday = (d: Decision): boolean =>
+  d.chances?.rule?.today ?? (d.walkAway !== null && d.walkAway.bestMonth === 0);
+
+const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
+
 /** The first sentence of the chapter, where there is a limit to say. */
-export const payUpToSentence = (w: WalkAway | null, format: Formats): string | null => {
+export const payUpToSentence = (d: Decision, format: Formats): string | null => {
+  const w = d.walkAway;
   const main = w && mainComponent(w);
-  return w && main ? payUpTo(main, w, format) : null;
+  if (!w || !main) return null;
+  const words = payUpTo(main, w, format);
+  return letGoToday(d) ? `If it is kept all the same, ${lower(words)}` : words;
 };
+
+/** "about $2,450 for the gearbox or the particle filter", looking twice as far, where the limit hangs on that. */
+export const lookingTwice = (w: WalkAway, format: Formats): string | null => {
+  const of = dearestFirst(w).flatMap((c) => {
+    const twice = c.hangsOnHorizon ? yearLimitTwice(c, 0) : null;
+    return twice === null ? [] : [{ amount: said(twice, format), name: partName(c, w) }];
+  });
+  return of.length === 0 ? null : grouped(of, 'about ');
+};
+
+/** Names that share an amount, said together. */
+const grouped = (of: readonly { readonly amount: string; readonly name: string }[], before = ''): string =>
+  [...new Set(of.map(({ amount }) => amount))]
+    .map(
+      (amount) =>
+        `${before}${amount} for ${either(of.filter((o) => o.amount === amount).map((o) => o.name))}`,
+    )
+    .join('; ');
 
 /** How much less or more the rule costs than another way; null where that can't be told, within two errors of nil. */
 export const savesWords = ({ value, error }: Estimate, format: Formats): string | null => {
