@@ -35,6 +35,8 @@ interface Month {
   readonly untouched: Float64Array;
   /** State of each part that was never mended. */
   readonly states: Int16Array;
+  /** What each would cost ahead in that state. */
+  readonly rows: readonly Float64Array[];
   /** Index of the cheapest month to stop in, later than this one, with nothing mended. */
   readonly later: number;
   /** Whatever has been mended, keeping on to that month costs less than stopping now. */
@@ -49,21 +51,22 @@ interface Month {
 export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule => {
   const { until, weights } = course;
   const months: (Month | undefined)[] = new Array(until + 1);
-  const kept: (Float64Array | undefined)[][] = parts.map(() => []);
+  // By part, month and state; made at full length, for a list with gaps is looked up slowly.
+  const kept = parts.map(() =>
+    Array.from({ length: until + 1 }, (_, month) => new Array<Float64Array | undefined>(month + 2)),
+  );
   const scratch = new Float64Array(until + 1);
 
   const rowOf = (j: number, month: number, state: number): Float64Array =>
     costAhead(parts[j] as Part, month, state, weights, until);
 
   /** What a part costs ahead in a state, above what it would cost never mended. */
-  const aboveUntouched = (j: number, month: number, state: number, never: number): Float64Array => {
-    const rows = kept[j] as (Float64Array | undefined)[];
-    const at = month * (until + 2) + state + 1;
-    const known = rows[at];
+  const aboveUntouched = (j: number, month: number, state: number, untouched: Float64Array): Float64Array => {
+    const rows = kept[j]?.[month] as (Float64Array | undefined)[];
+    const known = rows[state + 1];
     if (known) return known;
-    const untouched = rowOf(j, month, never);
     const row = rowOf(j, month, state).map((cost, i) => cost - (untouched[i] as number));
-    rows[at] = row;
+    rows[state + 1] = row;
     return row;
   };
 
@@ -71,12 +74,14 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
   const mostAbove = (part: Part, month: number, never: number, later: number): number => {
     const cost = (state: number): number =>
       costAhead(part, month, state, weights, month + later)[later] as number;
-    let most = 0;
+    const untouched = cost(never);
+    let [most, last] = [untouched, never];
     for (let mended = 0; mended <= month; mended++) {
       const state = stateOf(part, month, mended);
-      if (state !== never) most = Math.max(most, cost(state) - cost(never));
+      if (state !== last) most = Math.max(most, cost(state));
+      last = state;
     }
-    return most;
+    return most - untouched;
   };
 
   const monthOf = (month: number): Month => {
@@ -93,20 +98,20 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
       untouched[later] as number,
     );
     const keepsOn = most < (course.stopping[month] as number);
-    const one = { untouched, states, later, keepsOn };
+    const one = { untouched, states, rows, later, keepsOn };
     months[month] = one;
     return one;
   };
 
   /** K in the present state into the scratch row; `renewing` is the part being mended now. */
   const goingOn = (month: number, renewing: number, mended: Int16Array): number => {
-    const { untouched, states } = monthOf(month);
+    const { untouched, states, rows } = monthOf(month);
     const n = untouched.length;
     scratch.set(untouched);
     for (let j = 0; j < parts.length; j++) {
       const state = stateOf(parts[j] as Part, month, j === renewing ? month : (mended[j] as number));
       if (state === states[j]) continue;
-      const above = aboveUntouched(j, month, state, states[j] as number);
+      const above = aboveUntouched(j, month, state, rows[j] as Float64Array);
       for (let i = 0; i < n; i++) scratch[i] = (scratch[i] as number) + (above[i] as number);
     }
     return n;
@@ -115,7 +120,7 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
   return {
     walksAt(month, mended) {
       if (month >= until) return false;
-      const { untouched, states, later, keepsOn } = monthOf(month);
+      const { untouched, states, rows, later, keepsOn } = monthOf(month);
       if (keepsOn) return false;
       const stop = course.stopping[month] as number;
       // One month that is cheaper to stop in settles it; the likeliest is looked at first.
@@ -123,7 +128,7 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
       for (let j = 0; j < parts.length; j++) {
         const state = stateOf(parts[j] as Part, month, mended[j] as number);
         if (state !== states[j])
-          cost += aboveUntouched(j, month, state, states[j] as number)[later] as number;
+          cost += aboveUntouched(j, month, state, rows[j] as Float64Array)[later] as number;
       }
       if (cost < stop) return false;
       const n = goingOn(month, UNNAMED, mended);
