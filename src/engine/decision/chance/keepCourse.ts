@@ -64,6 +64,7 @@ export const coursesOf = (treatments: Treatments, replacement: number, ctx: Cont
   const discount = Float64Array.from({ length: ctx.horizon + 1 }, (_, m) => discountFactor(rate, m));
   const ends = chanceOfEnd(ctx.inputs.vehicle, ctx.horizon);
   const weights = weightsOf(discount, ends);
+  const mayEnd = ends.some((chance) => chance > 0);
   const loan = presentLoan(ctx);
   const holding = holdingOf(treatments, ctx);
   const replacing = replacingFrom(treatments, replacement, holding.firstDayCash, discount, ctx);
@@ -85,7 +86,11 @@ export const coursesOf = (treatments: Treatments, replacement: number, ctx: Cont
         if (m === from || broken === 'always' || (ends[m] as number) > 0)
           stoppingBroken[m] = stopping(m, 'broken', until);
       }
-      return { until, weights, ...holding, ends, stopping: stoppingAt, stoppingBroken };
+      const course = { until, ...holding, stopping: stoppingAt, stoppingBroken };
+      if (!mayEnd) return { ...course, weights, ends };
+      // On the last day nobody asks any more whether it passes.
+      const before = ends.map((chance, m) => (m < until ? chance : 0));
+      return { ...course, weights: weightsOf(discount, before), ends: before };
     },
   };
 };

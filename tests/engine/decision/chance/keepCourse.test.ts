@@ -6,6 +6,7 @@ import { contextOf, EXPECTED } from '../../../../src/engine/decision/context.ts'
 import { presentCostOf } from '../../../../src/engine/decision/evaluate.ts';
 import type { Treatments } from '../../../../src/engine/decision/neededWork.ts';
 import { walkPlan } from '../../../../src/engine/decision/ways/walk.ts';
+import { waysOf } from '../../../../src/engine/decision/ways/ways.ts';
 import { keepingFrom } from '../../../../src/engine/policy/course.ts';
 import { costAhead, NEVER, stateOf } from '../../../../src/engine/policy/part.ts';
 import type { Inputs } from '../../../../src/engine/scenario/inputs.ts';
@@ -97,6 +98,23 @@ describe('keeping to a month and then replacing', () => {
     const cost = (k: number): number => presentCostOf(walkPlan(0, k, 'running', wait, ctx), ctx).counted;
     for (const k of [0, 6, 7, 8, 20, 36]) expect(cost(k) - (K[k] as number), `month ${k}`).toBeCloseTo(0, 6);
     expect(course.ifKeptOn[7]).toBeGreaterThan(0);
+  });
+
+  it('counts what may end it as the ledger of keeping it does', () => {
+    const of = household({
+      household: { savings: null },
+      vehicle: { ends: [{ what: 'rust', chanceAYear: 0.1, risesAYear: 0.06 }] },
+    });
+    for (const until of [48, 60]) {
+      const ctx = at(of, until);
+      const K = keepingFrom(coursesOf(done, 0, at(of, FARTHEST)).looking(0, until, 'then'), 0);
+      const firstDay = presentCostOf(walkPlan(0, 0, 'running', done, ctx), ctx).counted - (K[0] as number);
+      const keep = waysOf(ctx)
+        .open.find((way) => way.id === 'keep')
+        ?.build(ctx);
+      if (!keep) throw new Error('keeping it is open');
+      expect(presentCostOf(keep, ctx).counted - firstDay).toBeCloseTo(K[until] as number, 6);
+    }
   });
 
   it('adds the components by their clocks, within a thousandth of the ledger', () => {
