@@ -1,4 +1,5 @@
 import type { Chances } from '../engine/decision/chance/chances.ts';
+import type { WalkAway } from '../engine/decision/chance/walkAway.ts';
 import type { Decision } from '../engine/decision/decision.ts';
 import type { Facts } from '../engine/scenario/scenario.ts';
 
@@ -89,6 +90,19 @@ const chancesWithoutPrivate = (c: Chances, { facts, quantities }: Decision): Cha
   };
 };
 
+/** A part with anything private about it has no limit to show: its usual bill would tell. */
+const limitsWithoutPrivate = (w: WalkAway, { facts, quantities }: Decision): WalkAway => ({
+  ...w,
+  components: w.components.filter(
+    ({ position }) =>
+      position === null ||
+      (!isPrivate(facts, 'vehicle.components.name') &&
+        !quantities.some(
+          (q) => q.key.startsWith(`vehicle.components.${position}.`) && isPrivate(facts, q.path),
+        )),
+  ),
+});
+
 /**
  * The decision as it may be passed on: numbers marked private leave every list, lines of the ledger that come from
  * them lose their words (their money stays, or no total would add up), and private words are replaced wherever they stand.
@@ -111,6 +125,7 @@ export const withoutPrivate = (d: Decision): Decision => {
     breakEvens: d.breakEvens.filter((b) => shown(b.quantity)),
     swings: d.swings.filter((s) => shown(s.quantity)),
     chances: d.chances && chancesWithoutPrivate(d.chances, d),
+    walkAway: d.walkAway && limitsWithoutPrivate(d.walkAway, d),
     breakEvenLine:
       d.breakEvenLine && shown(d.breakEvenLine.x) && shown(d.breakEvenLine.y) ? d.breakEvenLine : null,
     verdict: { ...d.verdict, settledBy: d.verdict.settledBy.filter((b) => shown(b.quantity)) },

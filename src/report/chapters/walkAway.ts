@@ -1,6 +1,5 @@
 import type { RuleChances } from '../../engine/decision/chance/chances.ts';
-import type { ComponentLimit, WalkAway } from '../../engine/decision/chance/walkAway.ts';
-import { limitsChart } from '../charts/limits.ts';
+import type { WalkAway } from '../../engine/decision/chance/walkAway.ts';
 import { calendar, counted, number, ofHundred, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';
@@ -9,7 +8,6 @@ import { capital, listed } from '../words/sentence.ts';
 import {
   dearestFirst,
   letGoToday,
-  limitStep,
   lookingTwice,
   mainComponent,
   partName,
@@ -17,64 +15,10 @@ import {
   savesWords,
   thisYearSentence,
   unsafeSentence,
-  usualSentence,
 } from '../words/walk.ts';
 import { gloveboxCard } from './gloveboxCard.ts';
+import { limitsFigure } from './limitsFigure.ts';
 import { block, type Chapter, notes, type Page, pick } from './page.ts';
-
-/** At most so many parts are drawn; the table beneath and the card have them all. */
-const DRAWN = 4;
-
-const nameOf = (c: ComponentLimit, w: WalkAway): string => partName(c, w).replace(/^the /, '');
-
-const limitsFigure = ({ format, figure }: Page, w: WalkAway): Html | null => {
-  const drawn = dearestFirst(w).slice(0, DRAWN);
-  const round = (units: number): string => format.round(units, limitStep(units));
-  const ends = (c: ComponentLimit): readonly [number, number] => [
-    c.byMonth[0]?.limit ?? 0,
-    c.byMonth.at(-1)?.limit ?? 0,
-  ];
-  const finding = usualSentence(drawn, w);
-  if (drawn.length === 0) return null;
-  return figure({
-    id: 'limits',
-    finding,
-    shows:
-      'The biggest bill worth paying, by the month in which it comes. A bill below the line is worth paying, one above it is not; dotted, what such a bill usually comes to today.',
-    told: drawn
-      .map(
-        (c) =>
-          `${capital(partName(c, w))}: ${round(ends(c)[0])} today, ${round(ends(c)[1])} in two years; the usual bill is ${format.round(c.usualBill)}.`,
-      )
-      .join(' '),
-    chart: (look) =>
-      limitsChart(
-        drawn.flatMap((c) =>
-          c.byMonth.map(({ month, limit }) => ({ component: nameOf(c, w), month, limit })),
-        ),
-        drawn.map((c) => ({
-          component: nameOf(c, w),
-          usual: c.usualBill,
-          words: {
-            usual: `usual bill ${format.round(c.usualBill)}`,
-            today: `up to ${round(ends(c)[0])}`,
-            last: `up to ${round(ends(c)[1])}`,
-          },
-        })),
-        look,
-      ),
-    table: table({
-      caption: 'Biggest bill worth paying, by month',
-      head: ['In month', ...dearestFirst(w).map((c) => nameOf(c, w))],
-      rows: (drawn[0]?.byMonth ?? [])
-        .filter((p) => p.month % 3 === 0)
-        .map((p) => [
-          p.month === 0 ? 'today' : p.month,
-          ...dearestFirst(w).map((c) => round(c.byMonth.find((q) => q.month === p.month)?.limit ?? 0)),
-        ]),
-    }),
-  });
-};
 
 /** What the figure is and is not, for whoever meets it for the first time. */
 const meaning = (w: WalkAway): Html => html`<h3>What does that figure mean?</h3>
@@ -97,11 +41,11 @@ const horizonWords = ({ d, format }: Page, w: WalkAway): string | null => {
 };
 
 const bestDate = ({ d }: Page, w: WalkAway): string => {
-  if (w.bestMonth === 0) return `With nothing broken, today is already the cheapest day to change over.`;
+  if (w.bestMonth === 0) return `If nothing else breaks, today is already the cheapest day to change over.`;
   if (w.bestMonth >= w.horizon)
-    return `With nothing broken, not changing over at all within ${span(w.horizon)} costs least.`;
+    return `If nothing else breaks, not changing over at all within ${span(w.horizon)} costs least.`;
   const named = calendar(d.facts.date, w.bestMonth);
-  return `With nothing broken, changing over after ${counted(w.bestMonth, 'month')}${named && ` (${named})`} costs least.`;
+  return `If nothing else breaks, changing over after ${counted(w.bestMonth, 'month')}${named && ` (${named})`} costs least.`;
 };
 
 /** What the rule is weighed against, in words. */
@@ -164,7 +108,7 @@ export const walkAwayChapter = (page: Page): Chapter | null => {
     id: 'walk-away',
     question: 'When is a bill too big, and time to walk away?',
     body: html`${block(
-      html`<p>${letGoToday(d) && 'Handing it on today already costs no more than keeping it. '}<strong>${payUpToSentence(d, format)}</strong> ${thisYearSentence(others, w, format)} ${hangs}</p>`,
+      html`<p>${letGoToday(d) && 'Handing it on today already costs no more, on average, than keeping it. '}<strong>${payUpToSentence(d, format)}</strong> ${thisYearSentence(others, w, format)} ${hangs}</p>`,
       notes(
         pick(
           d,
