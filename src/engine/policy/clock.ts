@@ -26,8 +26,10 @@ export const chancesByMonth = (life: WeibullLife, run: number, pace: number, mon
  *
  * @param failsBy chance of having failed by the end of a month
  */
-export const chancesOfRemaining = (failsBy: (month: number) => number, months: number): Float64Array =>
-  Float64Array.from({ length: months }, (_, a) => {
-    const left = 1 - failsBy(a);
-    return left > 0 ? Math.min(1, Math.max(0, (failsBy(a + 1) - failsBy(a)) / left)) : 1;
+export const chancesOfRemaining = (failsBy: (month: number) => number, months: number): Float64Array => {
+  const failed = Float64Array.from({ length: months + 1 }, (_, m) => failsBy(m));
+  return Float64Array.from({ length: months }, (_, a) => {
+    const [now, then] = [failed[a] as number, failed[a + 1] as number];
+    return now < 1 ? Math.min(1, Math.max(0, (then - now) / (1 - now))) : 1;
   });
+};
