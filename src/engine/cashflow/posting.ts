@@ -57,8 +57,11 @@ export interface Sink {
   ): void;
   /** Own hours spent in a month: shown as weekends, priced only within `counted`. */
   time(line: Line, month: number, hours: number): void;
-  /** Roadside stops, and days without the vehicle, in a month; expected or drawn. Their money is posted by itself. */
-  stands(month: number, stops: number, days: number): void;
+  /**
+   * Roadside stops, and days without the vehicle, in a month; expected or drawn. Their money is posted by itself. Null
+   * where nobody asks: most sinks do not.
+   */
+  readonly stands: ((month: number, stops: number, days: number) => void) | null;
 }
 
 /** Money that is the same whoever does the work. */

@@ -36,7 +36,7 @@ export const monthlySink = (horizon: number): Sink & { readonly flows: MonthlyFl
     flows,
     post,
     series: writtenOut(post),
-    stands: () => undefined,
+    stands: null,
     time(_line, month, hours) {
       flows.hours[month] = (flows.hours[month] as number) + hours;
     },
@@ -63,7 +63,7 @@ export const postingSink = (): Sink & { readonly postings: Posting[] } => {
     postings,
     post,
     series: writtenOut(post),
-    stands: () => undefined,
+    stands: null,
     time(line, month, hours) {
       const at = postings.findLastIndex((one) => one.line === line && one.month === month);
       const found = postings[at];

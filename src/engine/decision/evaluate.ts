@@ -165,7 +165,7 @@ export const presentCostOf = (plan: Plan, ctx: Context, besides: Sink | null = n
         besides?.series(line, from, to, levels, counted, cash, shop);
       },
       time: () => undefined,
-      stands: besides ? besides.stands : () => undefined,
+      stands: besides?.stands ?? null,
     },
     ctx,
   );

@@ -1,5 +1,6 @@
 import type { PartLife } from '../chance/failureTimes.ts';
 import { patchesAfter, patchIncrements, renewalIncrements, renewalsAfter } from '../chance/renewal.ts';
+import type { Range } from '../quantity/range.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Component } from '../scenario/inputs.ts';
 import { lawOf } from './laws.ts';
@@ -13,16 +14,33 @@ export interface Pace {
 /** Worked out for whole stretches of five years: a shorter span reads their beginning, so a horizon may move. */
 const STRETCH = 60;
 
-/** The remaining life of the part that is in, where it was said; its spread is that of the range, its mean the number. */
-export const anotherLaw = (part: Component): PartLife['another'] => {
-  if (part.another === null) return null;
-  const law = lawOf(part.another.range);
-  const times = part.another.months / law.mean;
-  return {
-    quantile: (u) => law.quantile(u) * times,
-    chanceBelow: (months) => (times > 0 ? law.chanceBelow(months / times) : 1),
+/** Chances are asked for at the same parts of months over and over, at any pace of driving. */
+const remembered = (chanceBelow: (months: number) => number): ((months: number) => number) => {
+  const known = new Map<number, number>();
+  return (months) => {
+    const before = known.get(months);
+    if (before !== undefined) return before;
+    const chance = chanceBelow(months);
+    if (known.size < 4096) known.set(months, chance);
+    return chance;
   };
 };
+
+const scaledLaw = remember(
+  (range: Range, months: number): NonNullable<PartLife['another']> => {
+    const law = lawOf(range);
+    const times = months / law.mean;
+    return {
+      quantile: (u) => law.quantile(u) * times,
+      chanceBelow: remembered((m) => (times > 0 ? law.chanceBelow(m / times) : 1)),
+    };
+  },
+  (a, b) => a[0] === b[0] && a[1] === b[1],
+);
+
+/** The remaining life of the part that is in, where it was said; its spread is that of the range, its mean the number. */
+export const anotherLaw = (part: Component): PartLife['another'] =>
+  part.another === null ? null : scaledLaw(part.another.range, part.another.months);
 
 const sameLife = (a: Component, b: Component): boolean =>
   a.repairIs === b.repairIs && a.scale === b.scale && a.shape === b.shape;

@@ -203,7 +203,7 @@ const unnamed = (vehicle: RunningCosts, span: Span, line: LineOf, free: number, 
   return [
     averageWork(at, aMonth, atHome, ctx.work, start, end, free),
     (sink) => {
-      if (bill.mean <= 0) return;
+      if (bill.mean <= 0 || sink.stands === null) return;
       for (let m = 1; m <= end - start; m++)
         sink.stands(start + m, (strands * aMonth(Math.floor((m - 1) / 12))) / bill.mean, 0);
     },

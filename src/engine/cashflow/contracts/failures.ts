@@ -32,7 +32,7 @@ export const failures =
     for (let m = 1; m <= to - start; m++) {
       const count = counts[m - 1] ?? 0;
       if (m > free) postWork(sink, line, start + m, work, prices, count);
-      sink.stands(start + m, count * stops(work), count * work.daysWithout);
+      sink.stands?.(start + m, count * stops(work), count * work.daysWithout);
     }
   };
 
@@ -50,7 +50,7 @@ export const failuresThatHappened =
     for (const { month, work } of happened) {
       if (start + month > to) continue;
       if (month > free) postWork(sink, line, start + month, work, prices);
-      sink.stands(start + month, stops(work), work.daysWithout);
+      sink.stands?.(start + month, stops(work), work.daysWithout);
     }
   };
 
@@ -89,6 +89,6 @@ export const unnamedThatHappened =
         sink.post(line, m, counted, cash, shop);
         if (hours !== 0) sink.time(line, m, hours);
       }
-      sink.stands(m, stopped ? 1 : 0, 0);
+      sink.stands?.(m, stopped ? 1 : 0, 0);
     }
   };

@@ -26,7 +26,7 @@ const adding = () => {
     },
     series: () => undefined,
     time: () => undefined,
-    stands: () => undefined,
+    stands: null,
   };
   return { total, sink };
 };

@@ -40,7 +40,7 @@ const holdingOf = (treatments: Treatments, ctx: Context): Holding => {
       for (let m = from; m <= to; m++) add(running, m, counted * levelAt(levels, m));
     },
     time: () => undefined,
-    stands: () => undefined,
+    stands: null,
   };
   for (const contract of holdPresent(treatments, ctx.horizon, presentLoan(ctx), ctx)) contract(sink);
   return { running, ifKeptOn, firstDayCash };

@@ -24,7 +24,7 @@ export const costOfWork = (work: WorkOnce, month: number, ctx: Context): number 
     },
     series: () => undefined,
     time: () => undefined,
-    stands: () => undefined,
+    stands: null,
   };
   postWork(sink, NO_LINE, month, work, ctx.work);
   return sum;

@@ -66,7 +66,7 @@ export const replacingFrom = (
         for (let m = from; m <= to; m++) upTo[m] = (upTo[m] as number) + counted * levelAt(levels, m) * v(m);
       },
       time: () => undefined,
-      stands: () => undefined,
+      stands: null,
     };
     for (const contract of plan.changeOver?.contracts ?? []) contract(sink);
     for (let m = 1; m <= horizon; m++) upTo[m] = (upTo[m] as number) + (upTo[m - 1] as number);
@@ -93,7 +93,7 @@ export const replacingFrom = (
         sum += counted * ((worth1AMonth[to] as number) - (worth1AMonth[from - 1] as number));
       },
       time: () => undefined,
-      stands: () => undefined,
+      stands: null,
     };
     for (const contract of contracts) contract(sink);
     return sum;

@@ -26,7 +26,9 @@ const shared =
         }
       },
       time: (line, month, hours) => sink.time(line, month, hours * share(month)),
-      stands: (month, stops, days) => sink.stands(month, stops * share(month), days * share(month)),
+      stands:
+        sink.stands &&
+        ((month, stops, days) => sink.stands?.(month, stops * share(month), days * share(month))),
     };
     contract(part);
   };
