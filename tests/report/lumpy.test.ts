@@ -58,6 +58,16 @@ describe('the lumpy money', () => {
     ]);
   });
 
+  it('speaks of payments only where there are some', () => {
+    const cash = chapterOf(
+      told((w) => ({ ...w, worstBill: { ...w.worstBill, payments: null } }), { payments: [] }),
+    );
+    expect(words).toContain('A payment is certain and repairs are not');
+    expect(words).toContain("A payment can't be put off; many repairs can");
+    expect(cash).toContain('The bad-case bill within two years is $1,800 if kept, $520 if handed on.');
+    expect(cash).not.toMatch(/A payment|payments? not made|three payments/);
+  });
+
   it('says what months without income take, and who runs dry', () => {
     expect(words).toContain('Three months without income would still take $730 if kept, $1,300 if handed on');
     expect(words).toContain(

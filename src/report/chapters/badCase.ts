@@ -91,7 +91,7 @@ export const badCase = (page: Page): Html => {
   const span = counted(months, 'month').replace(/^\d+/, inWords(months));
   return block(
     html`<h3>What would the bad case mean?</h3>`,
-    html`<p>The bad-case bill within two years is ${bills.join(', ')}. ${overThree(keep)} A payment can't be put off; many repairs can, save those that make it unsafe.</p>`,
+    html`<p>The bad-case bill within two years is ${bills.join(', ')}. ${overThree(keep)}${(replace?.worstBill.payments ?? null) !== null && " A payment can't be put off; many repairs can, save those that make it unsafe."}</p>`,
     months === 0
       ? null
       : html`<p>${capital(span)} without income would still take ${each(ways, (w) => format.round(w.withoutIncome.mustPay)).join(', ')}: payments, insurance, energy, parking. ${dry.length > 0 && `Should they come after the first year, the fund doesn't last through them in ${dry.join(', ')}.`}</p>`,

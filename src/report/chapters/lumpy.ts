@@ -120,6 +120,12 @@ const cushionTable = (page: Page): Html => {
   ]);
 };
 
+/** What comes in lumps: repairs in any case; beside them a payment, where there is one. */
+const lumpsWords = (replace: LumpyWay | null): string =>
+  replace && replace.worstBill.payments !== null
+    ? "A payment is certain and repairs are not. Kept, the money goes out in lumps; handed on, most of it goes out evenly and can't be put off."
+    : 'Repairs come in lumps, and nobody knows when.';
+
 /** A payment is certain and repairs are not: what to hold back, being stranded, and what the bad case means. */
 export const lumpyChapter = (page: Page): Chapter | null => {
   const { d, format } = page;
@@ -131,7 +137,7 @@ export const lumpyChapter = (page: Page): Chapter | null => {
     question: 'Could we stand a big bill at a bad time?',
     body: html`${block(
       html`<p>${dry === null ? "How much is put by for this isn't said here. " : html`${dry} `}<strong>${holdBackSentence(d, format)}</strong></p>`,
-      html`<p>${replace ? "A payment is certain and repairs are not. Kept, the money goes out in lumps; handed on, most of it goes out evenly and can't be put off." : 'Repairs come in lumps.'} The fund is what carries the lumps: repairs and upkeep come out of it, and what is set aside goes in.</p>`,
+      html`<p>${lumpsWords(replace)} The fund is what carries the lumps: repairs and upkeep come out of it, and what is set aside goes in.</p>`,
       notes(
         pick(
           d,
