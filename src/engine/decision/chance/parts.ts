@@ -31,7 +31,7 @@ export const costOfWork = (work: WorkOnce, month: number, ctx: Context): number 
 };
 
 /** The clock of a component of the present vehicle, in whole months. */
-export const clockOf = (part: Component, pace: number, months: number): ClockLaw => {
+const clockOf = (part: Component, pace: number, months: number): ClockLaw => {
   const life = { scale: part.scale, shape: part.shape };
   const another = anotherLaw(part);
   if (part.repairIs === 'patch') {

@@ -23,7 +23,7 @@ const LAST_MONTH = 24;
 const MUCH = 0.2;
 
 /** What a repair nobody named is called. */
-export const ANY_OTHER = 'any repair nobody named';
+const ANY_OTHER = 'any repair nobody named';
 
 /** The largest bills worth paying at the end of a month, looking to `until`: each part's, then any other repair's. */
 const limitsAt = (month: number, until: number, courses: Courses, parts: readonly Part[]): number[] => {
