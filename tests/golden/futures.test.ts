@@ -27,24 +27,29 @@ const withScenario = (use: (folder: string) => void | Promise<void>): Promise<vo
     return use(folder);
   });
 
+let seventh: string | null = null;
+/** What seed 7 gives, from a run that nothing stands in the way of. */
+const ofSeedSeven = (folder: string): string => {
+  seventh ??= json(folder, [...FEW, '--seed', '7']);
+  return seventh;
+};
+
 describe('drawn futures', () => {
-  it('are the same for the same seed, others for another, and none with --futures 0', () =>
+  it('are the same for the same seed, and others for another', () =>
     withScenario((folder) => {
-      const first = json(folder, [...FEW, '--seed', '7']);
+      const first = ofSeedSeven(folder);
       expect(json(folder, [...FEW, '--seed', '7'])).toBe(first);
-      expect(JSON.parse(first).chances).toMatchObject({ seed: 7 });
-      expect(JSON.parse(first).chances.futures).toBeGreaterThanOrEqual(1024);
-      const other = JSON.parse(json(folder, [...FEW, '--seed', '8']));
-      expect(other.chances).not.toEqual(JSON.parse(first).chances);
-      const none = JSON.parse(json(folder, ['--futures', '0']));
-      expect(none.chances).toBeNull();
-      expect(none.difference).toBe(other.difference);
+      const { chances } = JSON.parse(first);
+      expect(chances.seed).toBe(7);
+      expect(chances.futures).toBeGreaterThanOrEqual(1024);
+      const other = JSON.parse(json(folder, [...FEW, '--seed', '8'])).chances;
+      expect(other.pair.mean).not.toEqual(chances.pair.mean);
     }));
 
   it('are the same where no thread can be started', () =>
     withScenario((folder) => {
       const alone = { node: ['--import', resolve('tests/golden/without-threads.mjs')] };
-      expect(json(folder, FEW, alone)).toBe(json(folder, FEW));
+      expect(json(folder, [...FEW, '--seed', '7'], alone)).toBe(ofSeedSeven(folder));
     }));
 
   it('tell in words that their number was carried up, and print nothing but the decision', () =>
