@@ -4,9 +4,10 @@ import { decideAtAverage } from './atAverage.ts';
 import type { Chances, PairChances } from './chance/chances.ts';
 import type { ScrambleDraws } from './chance/draws.ts';
 import { walkAwayOf } from './chance/repairLimits.ts';
-import { subjectOf } from './chance/subject.ts';
+import { type Subject, subjectOf } from './chance/subject.ts';
 import { chancesOf } from './chance/summary.ts';
 import type { Decision, Verdict } from './decision.ts';
+import type { Pair } from './pair.ts';
 import { widthOf } from './swings.ts';
 
 export { decideAtAverage } from './atAverage.ts';
@@ -20,6 +21,12 @@ const paymentOf = ({ bestReplace, payments, leases }: Decision): number | null =
   const lease = leases.find(({ replacement }) => replacement === bestReplace?.replacement);
   if (loan) return inUnits(loan.payment);
   return lease ? inUnits(lease.payment) : null;
+};
+
+/** The pair that the futures were drawn for; null where a side has no open way. */
+const pairIn = ({ options, keep, replace }: Subject): Pair | null => {
+  const [kept, replaced] = [options[keep ?? -1], options[replace ?? -1]];
+  return kept && replaced ? { keep: kept, replace: replaced } : null;
 };
 
 /** Once futures are drawn the verdict is the mean of D over them; where they cannot tell, nor can we. */
@@ -61,7 +68,7 @@ export const withChances = (
     ...decision,
     chances,
     verdict: verdictWith(decision.verdict, chances.pair),
-    walkAway: walkAwayOf(scenario),
+    walkAway: walkAwayOf(scenario, pairIn(subject)),
   };
 };
 

@@ -6,6 +6,7 @@ import { endsIn } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentSpan } from '../presentVehicle.ts';
 import { failuresDrawn, restartsOf, unnamedDrawn } from '../repairs.ts';
+import { guaranteedMonths } from '../runningCosts.ts';
 import type { WalksAs } from '../ways/walk.ts';
 import type { Rule } from './rule.ts';
 
@@ -50,13 +51,13 @@ export const followRule = (rule: Rule, treatments: Treatments, ctx: Context): Wa
   const parts = vehicle.components.map((part, j) => {
     const restarts = restartsOf(vehicle, j, span, ctx);
     return {
-      patch: part.repairIs === 'patch',
       restarts,
       happened: failuresDrawn(part, j, span, restarts, future, ctx),
       next: 0,
       restart: 0,
     };
   });
+  const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
   const unnamed = unnamedDrawn(vehicle, span, future, ctx);
   let nextUnnamed = 0;
   const renewed = new Int16Array(parts.length).fill(-1);
@@ -74,13 +75,14 @@ export const followRule = (rule: Rule, treatments: Treatments, ctx: Context): Wa
     let failed = -2;
     parts.forEach((part, j) => {
       for (; part.happened[part.next]?.month === month; part.next++) {
-        bill += payingFor(part.happened[part.next] as Happened, month, ctx);
+        if (month > free) bill += payingFor(part.happened[part.next] as Happened, month, ctx);
         failed = j;
-        if (!part.patch) renewed[j] = month;
+        renewed[j] = month;
       }
     });
     for (; unnamed[nextUnnamed]?.month === month; nextUnnamed++) {
-      bill += splitOfUnnamed(unnamed[nextUnnamed]?.bill ?? 0, month, household.atHome, ctx.work).counted;
+      if (month > free)
+        bill += splitOfUnnamed(unnamed[nextUnnamed]?.bill ?? 0, month, household.atHome, ctx.work).counted;
       if (failed === -2) failed = -1;
     }
     restarted(month);
