@@ -43,7 +43,7 @@ export const setAsideShown = (d: Decision): boolean =>
 export const everDry = (way: LumpyWay): number => way.fund.dry.at(-1)?.chance ?? 0;
 
 /** The fund to hold back, no finer than its error. */
-export const fundNeeded = ({ fund }: LumpyWay, format: Formats): string =>
+const fundNeeded = ({ fund }: LumpyWay, format: Formats): string =>
   fund.needed.value < 0.5 ? 'nothing' : `about ${format.about(fund.needed)}`;
 
 /** "5 of 100": the chance that the fund may run dry with. */
@@ -87,7 +87,7 @@ export const drySentence = (d: Decision): string | null => {
 };
 
 /** How much to hold back so that the fund lasts, for each way. */
-export const holdBack = (d: Decision, format: Formats): string =>
+const holdBack = (d: Decision, format: Formats): string =>
   `${each(lumpyWays(d), (w) => fundNeeded(w, format)).join(', ')}`;
 
 /** "Hold back about $2,800 if kept, about $1,500 if handed on." */

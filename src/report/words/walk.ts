@@ -34,12 +34,8 @@ export const limitStep = (limit: number): number => Math.max(5, stepOf(limit) / 
 
 const said = (limit: number, format: Formats): string => format.round(limit, limitStep(limit));
 
-/** The average limit over a year: what the first sentence and the card say. */
-export const yearLimit = (c: ComponentLimit, year: number): number =>
-  mean(inYear(c, year).map((p) => p.limit));
-
-/** The same looking twice as far; null where that is further than anything is looked at. */
-export const yearLimitTwice = (c: ComponentLimit, year: number): number | null => {
+/** The average over a year looking twice as far; null where that is further than anything is looked at. */
+const yearLimitTwice = (c: ComponentLimit, year: number): number | null => {
   const twice = inYear(c, year).flatMap((p) => (p.lookingTwice === null ? [] : [p.lookingTwice]));
   return twice.length === 0 ? null : mean(twice);
 };
