@@ -1,6 +1,7 @@
 import { billAnswer, billableNames } from '../../engine/decision/chance/bill.ts';
 import { walkAwayOf } from '../../engine/decision/chance/repairLimits.ts';
 import { billLines } from '../../report/bill.ts';
+import { significant } from '../../report/exports/drawn.ts';
 import { formatsFor } from '../../report/format.ts';
 import { type Amount, isSignOf } from '../amount.ts';
 import { meantComponent } from '../component.ts';
@@ -49,7 +50,7 @@ export const billCommand = async (
   const format = formatsFor(facts);
   await effects.out(
     json
-      ? `${JSON.stringify(answer, null, 2)}\n`
+      ? `${JSON.stringify(significant(answer), null, 2)}\n`
       : `${billLines(answer, facts, format)
           .map((line) => wrapped(line, effects.columns))
           .join('\n')}\n`,
