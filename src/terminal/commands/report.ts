@@ -33,13 +33,15 @@ export const reportCommand = async (file: string, options: Options, effects: Eff
   if (typeof loaded === 'number') return loaded;
   const { scenario, told } = withFutures(loaded.scenario, options, SCRAMBLES);
   if (told !== null) await effects.err(`${told}\n`);
-  const decision = await decided(scenario, SIMULATOR, effects);
+  const deciding = decided(scenario, SIMULATOR, effects);
   if (options.json || path === null) {
-    await effects.out(`${JSON.stringify(decisionJson(decision), null, 2)}\n`);
+    await effects.out(`${JSON.stringify(decisionJson(await deciding), null, 2)}\n`);
     return EXIT.done;
   }
-  // Charts and the document they are drawn in are slow to load: nobody but a report waits for them.
-  const [{ renderReport }, { newDocument }] = await Promise.all([
+  // Charts and the document they are drawn in are slow to load: nobody but a report waits for them, and a report while
+  // its futures are drawn.
+  const [decision, { renderReport }, { newDocument }] = await Promise.all([
+    deciding,
     import('../../report/render.ts'),
     import('../document.ts'),
   ]);
