@@ -2,6 +2,7 @@
  * A posting is one line of money in one month, and it knows why it is there. Contracts post to a sink; what the sink
  * does (add up a present cost, keep a ledger) is no business of theirs, so each cost rule is written once.
  */
+import type { Bundle } from './bundle.ts';
 import type { Levels } from './levels.ts';
 
 /** What a posting is for: the rows of the printed ledger. */
@@ -62,6 +63,8 @@ export interface Sink {
    * where nobody asks: most sinks do not.
    */
   readonly stands: ((month: number, stops: number, days: number) => void) | null;
+  /** Takes contracts that several plans share as a whole, for a sink that wants no line of them. */
+  readonly whole?: (bundle: Bundle) => void;
 }
 
 /** Money that is the same whoever does the work. */

@@ -1,3 +1,4 @@
+import { bundled } from '../cashflow/bundle.ts';
 import { type LeaseTerms, lease } from '../cashflow/contracts/lease.ts';
 import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../cashflow/contracts/loan.ts';
 import { type PurchaseTerms, purchase, purchaseFigures } from '../cashflow/contracts/purchase.ts';
@@ -5,7 +6,7 @@ import { oneOff } from '../cashflow/contracts/recurring.ts';
 import { marketValue } from '../cashflow/contracts/value.ts';
 import type { Contract, Line, Reading } from '../cashflow/posting.ts';
 import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
-import type { Context } from './context.ts';
+import { type Context, recalled } from './context.ts';
 import type { Financing, Plan } from './plan.ts';
 import { netValue } from './presentVehicle.ts';
 import { runningCosts } from './runningCosts.ts';
@@ -39,8 +40,6 @@ const purchaseTerms = (
 ): PurchaseTerms => {
   const { payment } = offer;
   const grown = (n: number): number => n * level;
-  const rolls = payment.kind === 'loan' && payment.rollInShortfall;
-  const shortfall = brought.tradeIn > 0 ? brought.payoff : Math.max(0, brought.payoff - brought.proceeds);
   return {
     price: grown(offer.price),
     salesTax: offer.salesTax,
@@ -48,7 +47,7 @@ const purchaseTerms = (
     rebate: financing === 'low rate' ? 0 : grown(offer.rebate),
     extras: [...offer.fees, ...offer.addOns].map((fee) => ({ ...fee, amount: grown(fee.amount) })),
     tradeIn: brought.tradeIn,
-    payoffRolledIn: rolls ? shortfall : 0,
+    payoffRolledIn: rollsIn(offer) ? shortfallOf(brought) : 0,
     loan: payment.kind === 'loan' ? { downPayment: grown(payment.downPayment) } : null,
   };
 };
@@ -74,7 +73,16 @@ const purchaseLoan = (
     ctx.rounding,
   );
 
-/** Buying or leasing a replacement at the end of `month` and running it to the horizon. */
+/** What of a present loan goes into the next one: its payoff, less what the old one brought another way. */
+const shortfallOf = ({ tradeIn, payoff, proceeds }: Brought): number =>
+  tradeIn > 0 ? payoff : Math.max(0, payoff - proceeds);
+
+const rollsIn = ({ payment }: Replacement): boolean => payment.kind === 'loan' && payment.rollInShortfall;
+
+/**
+ * Buying or leasing a replacement at the end of `month` and running it to the horizon. Within one drawn future the ways
+ * that buy it alike share one purchase.
+ */
 export const bought = (
   index: number,
   month: number,
@@ -83,6 +91,24 @@ export const bought = (
   ctx: Context,
 ): Bought => {
   const offer = ctx.inputs.replacement[index] as Replacement;
+  if (ctx.future.kind === 'expected') return boughtAnew(offer, index, month, brought, financing, ctx);
+  const rolled = rollsIn(offer) ? shortfallOf(brought) : 0;
+  const key = `bought ${index} ${month} ${financing} ${brought.tradeIn} ${rolled}`;
+  const [shared] = recalled(ctx.future, key, () => {
+    const one = boughtAnew(offer, index, month, brought, financing, ctx);
+    return [{ ...one, contracts: [bundled(one.contracts, month)] }];
+  });
+  return shared as Bought;
+};
+
+const boughtAnew = (
+  offer: Replacement,
+  index: number,
+  month: number,
+  brought: Brought,
+  financing: Financing,
+  ctx: Context,
+): Bought => {
   const name = ctx.facts.replacementNames[index] ?? offer.name;
   const path = ctx.inputs.replacement.length === 1 ? 'replacement' : `replacement[${index}]`;
   return offer.payment.kind === 'lease'

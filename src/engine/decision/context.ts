@@ -83,3 +83,13 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding
 /** How often something of chance `chance` happens: its chance when expected; in a drawn future once or not at all. */
 export const timesOf = (chance: number, what: string, future: Future): number =>
   future.kind === 'expected' ? chance : future.turnsOut(what) < chance ? 1 : 0;
+
+/** Within one future every way reads the same list for the same key. */
+export const recalled = <T>(future: DrawnFuture, key: string, draw: () => readonly T[]): readonly T[] => {
+  const known = future.recall.get(key);
+  // What is kept under a key was put there by the one caller that makes such keys, so its type is known.
+  if (known) return known as readonly T[];
+  const drawn = draw();
+  future.recall.set(key, drawn);
+  return drawn;
+};

@@ -1,3 +1,4 @@
+import type { Bundle, BundleSum } from '../cashflow/bundle.ts';
 import { cardCredit } from '../cashflow/contracts/card.ts';
 import type { Rounding } from '../cashflow/contracts/loan.ts';
 import { type Levels, levelAt } from '../cashflow/levels.ts';
@@ -89,6 +90,7 @@ interface Day {
 /** A sink that passes everything on and adds up what is posted by itself, not as a series, in one month. */
 const watched = (sink: Sink, month: number) => {
   const cash = { counted: 0, cash: 0, shop: 0 };
+  const { whole } = sink;
   const watching: Sink = {
     post(line, at, counted, inCash, shop) {
       if (at === month) {
@@ -102,6 +104,16 @@ const watched = (sink: Sink, month: number) => {
     series: sink.series,
     time: sink.time,
     stands: sink.stands,
+    ...(whole && {
+      whole: (bundle) => {
+        whole(bundle);
+        if (bundle.month !== month || bundle.sum === null) return;
+        const { posted } = bundle.sum;
+        cash.counted += posted.counted;
+        cash.cash += posted.cash;
+        cash.shop += posted.shop;
+      },
+    }),
   };
   return { cash, sink: watching };
 };
@@ -138,6 +150,51 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
   return { cash: today.cash, onCard };
 };
 
+/** Adds up present costs; `besides` is shown every posting as well. */
+const presentSink = (
+  sum: Record<Reading, number>,
+  v: Float64Array,
+  besides: Pick<Sink, 'post' | 'series' | 'stands'> | null,
+): Sink => ({
+  post(line, month, counted, cash, shop) {
+    const factor = v[month] as number;
+    sum.counted += counted * factor;
+    sum.cash += cash * factor;
+    sum.shop += shop * factor;
+    besides?.post(line, month, counted, cash, shop);
+  },
+  series(line, from, to, levels, counted, cash, shop) {
+    const upTo = presentUpTo(levels, v);
+    const factor = (upTo[to] as number) - (upTo[from - 1] as number);
+    sum.counted += counted * factor;
+    sum.cash += cash * factor;
+    sum.shop += shop * factor;
+    besides?.series(line, from, to, levels, counted, cash, shop);
+  },
+  time: () => undefined,
+  stands: besides?.stands ?? null,
+});
+
+/** A bundle's sum at these factors, worked out once. */
+const bundleSum = (bundle: Bundle, v: Float64Array): BundleSum => {
+  if (bundle.sum?.factors === v) return bundle.sum;
+  const present = { counted: 0, cash: 0, shop: 0 };
+  const posted = { counted: 0, cash: 0, shop: 0 };
+  const sink = presentSink(present, v, {
+    post(_line, month, counted, cash, shop) {
+      if (month !== bundle.month) return;
+      posted.counted += counted;
+      posted.cash += cash;
+      posted.shop += shop;
+    },
+    series: () => undefined,
+    stands: null,
+  });
+  for (const contract of bundle.contracts) contract(sink);
+  bundle.sum = { factors: v, present, posted };
+  return bundle.sum;
+};
+
 /**
  * Net present cost of a plan, unrounded: all that a solver asks of it, so nothing else is kept.
  *
@@ -146,27 +203,20 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
 export const presentCostOf = (plan: Plan, ctx: Context, besides: Sink | null = null): ByReading<number> => {
   const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
   const sum = { counted: 0, cash: 0, shop: 0 };
+  const sink = presentSink(sum, v, besides);
   project(
     plan,
-    {
-      post(line, month, counted, cash, shop) {
-        const factor = v[month] as number;
-        sum.counted += counted * factor;
-        sum.cash += cash * factor;
-        sum.shop += shop * factor;
-        besides?.post(line, month, counted, cash, shop);
-      },
-      series(line, from, to, levels, counted, cash, shop) {
-        const upTo = presentUpTo(levels, v);
-        const factor = (upTo[to] as number) - (upTo[from - 1] as number);
-        sum.counted += counted * factor;
-        sum.cash += cash * factor;
-        sum.shop += shop * factor;
-        besides?.series(line, from, to, levels, counted, cash, shop);
-      },
-      time: () => undefined,
-      stands: besides?.stands ?? null,
-    },
+    besides
+      ? sink
+      : {
+          ...sink,
+          whole: (bundle) => {
+            const { present } = bundleSum(bundle, v);
+            sum.counted += present.counted;
+            sum.cash += present.cash;
+            sum.shop += present.shop;
+          },
+        },
     ctx,
   );
   return sum;

@@ -13,7 +13,7 @@ import { arrivalTimes, failureTimes } from '../chance/failureTimes.ts';
 import type { Range } from '../quantity/range.ts';
 import type { Component, RunningCosts } from '../scenario/inputs.ts';
 import { repairRatePerMile2019 } from '../scenario/tables.ts';
-import type { Context, DrawnFuture } from './context.ts';
+import { type Context, type DrawnFuture, recalled } from './context.ts';
 import { anotherLaw, expectedFailures, type Pace } from './expectedFailures.ts';
 import { lawOf } from './laws.ts';
 import type { Span } from './span.ts';
@@ -48,7 +48,14 @@ export const restartsOf = (
 };
 
 /** What meeting a failure of a component takes once, on average. */
-export const workOf = (part: Component): WorkOnce => ({ ...part, either: part.tow });
+export const workOf = (part: Component): WorkOnce => ({
+  by: part.by,
+  parts: part.parts,
+  hours: part.hours,
+  shopPrice: part.shopPrice,
+  daysWithout: part.daysWithout,
+  either: part.tow,
+});
 
 /** What a mean is multiplied with where the share u of bills is smaller. */
 export const spread = (range: Range | null, u: number): number => {
@@ -62,22 +69,14 @@ export const billed = (part: Component, u: number): WorkOnce => {
   const { bill } = part;
   if (bill.parts === null && bill.hours === null && bill.shopPrice === null) return workOf(part);
   return {
-    ...workOf(part),
+    by: part.by,
     parts: part.parts * spread(bill.parts, u),
     hours: part.hours * spread(bill.hours, u),
     usualHours: part.hours,
     shopPrice: part.shopPrice === null ? null : part.shopPrice * spread(bill.shopPrice, u),
+    daysWithout: part.daysWithout,
+    either: part.tow,
   };
-};
-
-/** Within one future every way reads the same list for the same vehicle, part and restarts. */
-const recalled = <T>(future: DrawnFuture, key: string, draw: () => readonly T[]): readonly T[] => {
-  const known = future.recall.get(key);
-  // What is kept under a key was put there by the one caller that makes such keys, so its type is known.
-  if (known) return known as readonly T[];
-  const drawn = draw();
-  future.recall.set(key, drawn);
-  return drawn;
 };
 
 /** The month at whose end something falls that happens at a point of time after the start. */

@@ -1,4 +1,4 @@
-import { type Estimate, meanOf, quantileOf, shareOf } from '../../chance/estimates.ts';
+import { type Estimate, meanOf, quantileOf, quantileOfSorted, shareOf } from '../../chance/estimates.ts';
 import type { LumpyWay } from './chances.ts';
 import { type DetailDraws, fanMonths, type ScrambleDraws } from './draws.ts';
 import { RULE, type Subject } from './subject.ts';
@@ -8,8 +8,17 @@ type Column = (detail: DetailDraws) => ArrayLike<number>;
 /** A repair bill of more than so many payments is a bad one. */
 const PAYMENTS = 3;
 
-const point = (values: Float64Array, p: number, scrambles: number): number =>
-  quantileOf(values, p, scrambles).value;
+/** The points of a column below which the shares lie; sorted once. */
+const pointsOf = (values: Float64Array, ...shares: readonly number[]): number[] => {
+  const sorted = values.slice().sort();
+  return shares.map((p) => quantileOfSorted(sorted, p));
+};
+
+/** The middle and the bad case of a column. */
+const middleAndBad = (values: Float64Array): { readonly middle: number; readonly bad: number } => {
+  const [middle = 0, bad = 0] = pointsOf(values, 0.5, 0.9);
+  return { middle, bad };
+};
 
 /** One of: the best keep, the best replace, the rule. */
 const wayOf = (
@@ -75,29 +84,21 @@ const lumpyWay = (
     return { value: value / years, error: error / years };
   };
   const dryIn = all((detail) => detail.dryIn);
-  const dryBy = (month: number): number => {
-    let count = 0;
-    for (const m of dryIn) if (m > 0 && m <= month) count += 1;
-    return count / dryIn.length;
-  };
-  const worstMonth = all((detail) => detail.worstMonth);
-  const worstYear = all((detail) => detail.worstYear);
+  // How many run dry in each month; then by the end of it.
+  const dryBy = new Float64Array(horizon + 1);
+  for (const m of dryIn) if (m > 0) dryBy[m] = (dryBy[m] as number) + 1 / dryIn.length;
+  for (let m = 1; m <= horizon; m++) dryBy[m] = (dryBy[m] as number) + (dryBy[m - 1] as number);
   const worstBill = all((detail) => detail.worstBill);
-  const bad = point(worstBill, 0.9, scrambles);
+  const [bad = 0] = pointsOf(worstBill, 0.9);
   const regular = regularOf(subject, which, draws);
   return {
     ...way,
     regularAMonth: regular,
-    worstMonth: { middle: point(worstMonth, 0.5, scrambles), bad: point(worstMonth, 0.9, scrambles) },
-    worstYear: { middle: point(worstYear, 0.5, scrambles), bad: point(worstYear, 0.9, scrambles) },
+    worstMonth: middleAndBad(all((detail) => detail.worstMonth)),
+    worstYear: middleAndBad(all((detail) => detail.worstYear)),
     fan: months.map((month, k) => {
-      const paid = fanAt(k);
-      return {
-        month,
-        good: point(paid, 0.1, scrambles),
-        middle: point(paid, 0.5, scrambles),
-        bad: point(paid, 0.9, scrambles),
-      };
+      const [good = 0, middle = 0, bad = 0] = pointsOf(fanAt(k), 0.1, 0.5, 0.9);
+      return { month, good, middle, bad };
     }),
     fund: {
       start: savings === null ? null : savings - meanOf(fanAt(0), scrambles).value,
@@ -105,7 +106,7 @@ const lumpyWay = (
       dry:
         savings === null
           ? []
-          : Array.from({ length: horizon + 1 }, (_, month) => ({ month, chance: dryBy(month) })),
+          : Array.from({ length: horizon + 1 }, (_, month) => ({ month, chance: dryBy[month] as number })),
       needed: quantileOf(
         all((detail) => detail.needed),
         1 - chance.mayRunDry,
