@@ -7,6 +7,8 @@
 import { drawing, onlyWays } from './draws.mjs';
 
 const SCRAMBLES = Number(process.argv[2] ?? 24);
+/** Plain draws need no scrambles for their error; these only show that both draw the same. */
+const PLAIN = Math.max(4, Math.round(SCRAMBLES / 3));
 const FUTURES = 4096;
 const SEED = 1;
 const DEMOS = ['wagon-weekend', 'van-gearbox', 'knife-edge'];
@@ -86,10 +88,10 @@ const fitted = (y, columns) => {
 /** @type {(all: readonly Float64Array[]) => Float64Array} */
 const joined = (all) => Float64Array.from(all.flatMap((one) => [...one]));
 
-/** Draws scrambles one after the other. @type {(subject: Subject, most: number) => { d: Float64Array[], left: Float64Array[] }} */
-const drawn = (subject, most) => {
+/** Draws scrambles one after the other. @type {(subject: Subject, most: number, scrambles: number) => { d: Float64Array[], left: Float64Array[] }} */
+const drawn = (subject, most, scrambles) => {
   const { scenario, unknowns } = subject;
-  const runs = Array.from({ length: SCRAMBLES }, (_, scramble) => {
+  const runs = Array.from({ length: scrambles }, (_, scramble) => {
     const setting = { seed: SEED, scramble, from: 0, to: FUTURES };
     const one = drawFutures(subject, setting, drawerOf(scenario, unknowns, SEED, scramble, most));
     const [keep, replace] = one.costs;
@@ -122,25 +124,23 @@ for (const name of DEMOS) {
   const full = subjectOf(demo(name));
   if (full.keep === null || full.replace === null) continue;
   const subject = onlyWays(full, [full.keep, full.replace]);
-  const points = drawn(subject, 128);
-  const plain = drawn(subject, 0);
+  const points = drawn(subject, 128, SCRAMBLES);
+  const plain = drawn(subject, 0, PLAIN);
   const all = joined(points.d);
   const p = mean(all.map((x) => (x > 0 ? 1 : 0)));
   // What the mean of as many independent draws would vary by.
   const ofMean = variance(joined(plain.d)) / FUTURES;
   const ofChance = (p * (1 - p)) / FUTURES;
-  const apart = Math.abs(mean(all) - mean(joined(plain.d))) / Math.sqrt(ofMean / SCRAMBLES);
+  const apart = Math.abs(mean(all) - mean(joined(plain.d))) / Math.sqrt(ofMean / PLAIN);
   console.log(
     `  ${name}: D ${mean(all).toFixed(1)}, standard deviation ${Math.sqrt(variance(all)).toFixed(0)}, ` +
       `P(D > 0) ${p.toFixed(3)}; the means by points and by plain draws are ${apart.toFixed(1)} errors apart`,
   );
   const chance = variance(points.d.map((d) => mean(d.map((x) => (x > 0 ? 1 : 0)))));
-  const line = (
-    /** @type {string} */ what,
-    /** @type {readonly Float64Array[]} */ d,
-    /** @type {string} */ more,
-  ) => console.log(`    ${what.padEnd(34)} mean of D ${times(ofMean / variance(d.map(mean)))}${more}`);
-  line('points', points.d, chance > 0 ? `   P ${times(ofChance / chance)}` : '   P    none');
-  line('plain, with the control variate', plain.left, '');
-  line('points, with the control variate', points.left, '');
+  const line = (/** @type {string} */ what, /** @type {number} */ ratio, /** @type {string} */ more) =>
+    console.log(`    ${what.padEnd(34)} mean of D ${times(ratio)}${more}`);
+  const sure = p < 0.01 || p > 0.99 ? '   P as good as settled' : `   P ${times(ofChance / chance)}`;
+  line('points', ofMean / variance(points.d.map(mean)), sure);
+  line('plain, with the control variate', (ofMean * FUTURES) / variance(joined(plain.left)), '');
+  line('points, with the control variate', ofMean / variance(points.left.map(mean)), '');
 }
