@@ -41,7 +41,12 @@ export const drawFutures = async (
     const tell = (): void =>
       say(`Drawing futures: ${grouped(scrambles * from + sets * (to - from))} of ${grouped(scrambles * to)}`);
     tell();
-    await crew.draw(settings, (place, drawn) => {
+    const here = async (setting: DrawSetting): Promise<ScrambleDraws> => {
+      // Between two sets a signal to stop must get its turn.
+      await pause();
+      return simulator.simulate(scenario, setting);
+    };
+    await crew.draw(settings, here, (place, drawn) => {
       draws[place] = drawn;
       sets += 1;
       tell();
@@ -50,9 +55,7 @@ export const drawFutures = async (
     for (const [place, setting] of settings.entries()) {
       let drawn = draws[place];
       if (drawn === undefined) {
-        // Between two sets a signal to stop must get its turn.
-        await pause();
-        drawn = simulator.simulate(scenario, setting);
+        drawn = await here(setting);
         sets += 1;
         tell();
       }

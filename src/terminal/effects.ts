@@ -31,11 +31,14 @@ export interface Effects {
 /** Those who draw futures. How many they are, and who draws what, changes no figure. */
 export interface Crew {
   /**
-   * Hands out one scramble after another to whoever is free, and tells each as it comes, in any order, by its place
-   * among `settings`. Resolves when nothing more will come: what nobody could draw is then missing.
+   * Hands out one scramble after another to whoever is free, this thread among them (`here`; null: it has other things
+   * to do), and tells each as it
+   * comes, in any order, by its place among `settings`. Resolves when nothing more will come: what nobody could draw is
+   * then missing.
    */
   readonly draw: (
     settings: readonly DrawSetting[],
+    here: ((setting: DrawSetting) => Promise<ScrambleDraws>) | null,
     drawn: (place: number, draws: ScrambleDraws) => void,
   ) => Promise<void>;
   /** Sends them home, whatever they are at. */

@@ -93,7 +93,7 @@ describe('the built worker', () => {
     const crew = callCrew(pathToFileURL(resolve('dist/worker.js')), size, scenario);
     const drawn: (ScrambleDraws | undefined)[] = settings.map(() => undefined);
     try {
-      await crew.draw(settings, (place, draws) => {
+      await crew.draw(settings, null, (place, draws) => {
         drawn[place] = draws;
       });
     } finally {

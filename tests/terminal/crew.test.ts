@@ -27,7 +27,7 @@ const drawn = async (size: number, does: object, program = WORKER): Promise<Map<
 };
 const drawnBy = async (by: Crew): Promise<Map<number, Said>> => {
   const found = new Map<number, Said>();
-  await by.draw(SETTINGS, (place: number, draws: ScrambleDraws) => {
+  await by.draw(SETTINGS, null, (place: number, draws: ScrambleDraws) => {
     expect(found.has(place)).toBe(false);
     found.set(place, draws as unknown as Said);
   });
@@ -64,6 +64,19 @@ describe('worker threads', () => {
     expect((await drawn(2, {}, nowhere)).size).toBe(0);
     expect((await drawn(2, {}, new URL('https://stillworth.invalid/worker.js'))).size).toBe(0);
     expect((await drawn(0, {})).size).toBe(0);
+  });
+
+  it('share the work with this thread, which draws all of it where none can start', async () => {
+    for (const size of [0, 1]) {
+      crew = callCrew(WORKER, size, {} as unknown as Scenario);
+      const found = new Map<number, DrawSetting>();
+      const here = async (setting: DrawSetting) => ({ setting }) as unknown as ScrambleDraws;
+      await crew.draw(SETTINGS, here, (place, draws) => {
+        found.set(place, (draws as unknown as Said).setting);
+      });
+      expect(SETTINGS.map((_, place) => found.get(place))).toEqual(SETTINGS);
+      crew.end();
+    }
   });
 
   it('stop at whatever they are when sent home', async () => {

@@ -14,8 +14,8 @@ export type Told = { readonly place: number; readonly draws: ScrambleDraws } | '
 
 /**
  * Worker threads that draw a scenario's futures. Each takes the next scramble from a count they share, so that a slow
- * one holds nobody up and none waits while this thread is busy. One that cannot start, or breaks, takes no more; where
- * none can start, nothing is drawn.
+ * one holds nobody up and none waits while this thread is busy; this thread takes its share when it is free, for it is
+ * warm already where a new thread starts cold. One that cannot start, or breaks, takes no more.
  *
  * @param program the worker's own program, beside this one
  * @param size how many to call in at most
@@ -31,15 +31,33 @@ export const callCrew = (program: URL, size: number, scenario: Scenario): Crew =
     worker.once('exit', () => workers.delete(worker));
   }
   return {
-    draw: async (settings, drawn) => {
+    draw: async (settings, here, drawn) => {
       const taken = new Int32Array(new SharedArrayBuffer(4));
-      await Promise.all([...workers].map((worker) => askOne(worker, { settings, taken }, drawn)));
+      await Promise.all([
+        ...[...workers].map((worker) => askOne(worker, { settings, taken }, drawn)),
+        here && takeShare({ settings, taken }, here, drawn),
+      ]);
     },
     end: () => {
       for (const worker of workers) void worker.terminate();
       workers.clear();
     },
   };
+};
+
+/** This thread takes its share of the same count, one after the other, whenever it has nothing else to do. */
+const takeShare = async (
+  { settings, taken }: Asked,
+  here: (setting: DrawSetting) => Promise<ScrambleDraws>,
+  drawn: (place: number, draws: ScrambleDraws) => void,
+): Promise<void> => {
+  for (;;) {
+    await new Promise<void>((done) => setImmediate(done));
+    const place = Atomics.add(taken, 0, 1);
+    const setting = settings[place];
+    if (setting === undefined) return;
+    drawn(place, await here(setting));
+  }
 };
 
 /** Null where this process may have no threads. Node's own options are not for them. */
