@@ -38,7 +38,7 @@ const printed = (command, args) => {
 /** @type {(draw: (n: number, state: Int32Array, cost: Float64Array, from: number) => number) => Run} */
 const inNode = (draw) => {
   const state = Int32Array.from(SEED, (word) => word | 0);
-  const cost = new Float64Array(2 * FUTURES);
+  const cost = new Float64Array(2 * FUTURES).fill(1);
   const start = process.cpuUsage();
   let draws = 0;
   // In slices, as the product draws: what is called often is compiled as a whole.

@@ -6,7 +6,11 @@ const PUBLISHED = [641, 1573767, 3222811527, 3517856514, 836907274, 4247214768, 
 
 /** The next number, unsigned; moves the state. @param {Int32Array} s */
 export const next = (s) => {
-  const [s0, s1, s2, s3] = /** @type {[number, number, number, number]} */ (/** @type {unknown} */ (s));
+  // By index: taking an array apart by a pattern walks an iterator.
+  const s0 = /** @type {number} */ (s[0]);
+  const s1 = /** @type {number} */ (s[1]);
+  const s2 = /** @type {number} */ (s[2]);
+  const s3 = /** @type {number} */ (s[3]);
   const sum = (s0 + s3) | 0;
   const result = (((sum << 7) | (sum >>> 25)) + s0) >>> 0;
   const a = s2 ^ s0;

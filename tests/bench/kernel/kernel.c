@@ -8,7 +8,7 @@
 #include <string.h>
 #include <time.h>
 
-enum { MONTHS = 120, ROW = 128, PARTS = 24, TO_A_VEHICLE = 12, GUIDE_BITS = 10, QUANTILES = 4096, SPREADS = 3 };
+enum { MONTHS = 120, ROW = 128, PARTS = 24, TO_A_VEHICLE = 12, GUIDE_BITS = 11, QUANTILES = 4096, SPREADS = 3 };
 
 static double quantiles[SPREADS * (QUANTILES + 1)], worth[PARTS * ROW], numbers[PARTS * 5], discount[ROW];
 static int32_t last[PARTS * 2 * ROW], spreadAt[PARTS];

@@ -9,10 +9,10 @@ export const MONTHS = 120;
 /** Places kept for a part's months: 0..121, the last meaning later than the horizon. */
 export const ROW = 128;
 const LATER = MONTHS + 1;
-export const GUIDE_BITS = 10;
+const GUIDE_BITS = 11;
 const GUIDE = 2 ** GUIDE_BITS;
-export const QUANTILE_BITS = 12;
-export const QUANTILES = 2 ** QUANTILE_BITS;
+const QUANTILE_BITS = 12;
+const QUANTILES = 2 ** QUANTILE_BITS;
 const TWO_31 = 2 ** 31;
 
 /** Shape, scale in months, mean bill, and which of the spreads below its bills have. */
@@ -60,7 +60,7 @@ const failsBy = ({ shape, scale }, age, m) =>
 
 /**
  * Of each part two rows, the part that is in and new ones: the largest 31-bit number that fails by the end of month m,
- * and where to start looking for the first ten bits of a number.
+ * and where to start looking for the first bits of a number.
  */
 const lives = () => {
   const last = new Int32Array(PARTS.length * 2 * ROW).fill(TWO_31 - 1);

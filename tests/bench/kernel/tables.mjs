@@ -6,13 +6,13 @@
 const MONTHS = 120;
 const TO_A_VEHICLE = 12;
 const PARTS = 24;
-/** A part's two rows of 128 months, and its two of 1,024 places to start from. */
+/** A part's two rows of 128 months, and its two of 2,048 places to start from. */
 const ROW = 7;
 const ROWS = 8;
 const NEW = 128;
-const GUIDES = 11;
-const NEW_GUIDE = 1024;
-const GUIDE_SHIFT = 31 - 10;
+const GUIDES = 12;
+const NEW_GUIDE = 2048;
+const GUIDE_SHIFT = 31 - 11;
 const BILL_SHIFT = 32 - 12;
 const FRACTION = 2 ** 20 - 1;
 const STEP = 2 ** -20;
