@@ -5,15 +5,22 @@ import type { Swing } from './decision.ts';
 /** How far a number without a range of its own is moved either way: a fifth of its value. */
 const SWING = 0.2;
 
-/** D with one number a fifth lower and a fifth higher, within its range, all others held. */
+/**
+ * D with one number low and high, all others held: at the 10 % and 90 % points of its range where it has one that is
+ * drawn once, otherwise a fifth either way.
+ */
 export const swingOf = (quantity: Quantity, f: DifferenceAt): Swing => {
-  const move = (share: number): number => {
-    const moved = quantity.value * (1 + share);
+  const { range, value, varies } = quantity;
+  const [low, high] =
+    range !== null && varies === 'once'
+      ? [range.low, range.high]
+      : [value * (1 - SWING), value * (1 + SWING)];
+  const at = (moved: number) => {
     const whole = quantity.integer ? Math.round(moved) : moved;
-    return Math.min(quantity.max, Math.max(quantity.min, whole));
+    const held = Math.min(quantity.max, Math.max(quantity.min, whole));
+    return { value: held, difference: f(held) };
   };
-  const at = (value: number) => ({ value, difference: f(value) });
-  return { quantity, low: at(move(-SWING)), high: at(move(SWING)) };
+  return { quantity, low: at(low), high: at(high) };
 };
 
 /** How much D moves between the two ends; what the swings are ranked by. */
