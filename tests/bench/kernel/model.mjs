@@ -7,7 +7,7 @@
 
 export const MONTHS = 120;
 /** Places kept for a part's months: 0..121, the last meaning later than the horizon. */
-export const ROW = 128;
+const ROW = 128;
 const LATER = MONTHS + 1;
 const GUIDE_BITS = 11;
 const GUIDE = 2 ** GUIDE_BITS;
