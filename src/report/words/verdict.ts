@@ -20,15 +20,26 @@ const winner = (d: Decision, reading: Reading): Winner => {
   return d.difference[reading] > 0 ? 'keep' : 'replace';
 };
 
+/**
+ * The difference in one reading, in currency units. Own time counted it is the mean over the futures drawn, where that
+ * stands off the ledger's: what counts is how it goes on average, not how it goes at average inputs.
+ */
+const apartIn = (d: Decision, reading: Reading): number => {
+  const pair = d.chances?.pair;
+  return reading === 'counted' && pair?.gapMatters ? pair.mean.value : units(d.difference?.[reading] ?? 0);
+};
+
 /** How much less the cheaper way costs, "$4,200"; the step is that of the difference itself. */
 export const howMuchLess = (d: Decision, format: Formats, reading: Reading = 'counted'): string =>
-  format.round(Math.abs(units(d.difference?.[reading] ?? 0)));
+  format.round(Math.abs(apartIn(d, reading)));
 
 /** The same a month: the two equivalent monthly costs apart. */
 export const lessAMonth = (d: Decision, format: Formats): string => {
   const apart =
     (d.bestReplace?.equivalentMonthlyCost.counted ?? 0) - (d.bestKeep?.equivalentMonthlyCost.counted ?? 0);
-  return format.round(Math.abs(units(apart)));
+  const ledger = units(d.difference?.counted ?? 0);
+  const share = ledger === 0 ? 1 : apartIn(d, 'counted') / ledger;
+  return format.round(Math.abs(units(apart) * share));
 };
 
 /** What a way costs, to the digits its difference from the other lets one see. */
