@@ -36,7 +36,7 @@ describe('how sure it is', () => {
     );
     const [, , verdict, ahead] = answerLines(d);
     expect(verdict).toMatch(
-      /^Cannot tell\. On today's numbers keeping the 2009 wagon costs about \$4,200 less/,
+      /^Cannot tell\. On today's numbers keeping the 2009 wagon costs about \$60 less/,
     );
     expect(verdict).toContain(
       'Worth finding out first: how long the gearbox will last, 2009 wagon, up to $210.',

@@ -64,7 +64,7 @@ export interface Sink {
    */
   readonly stands: ((month: number, stops: number, days: number) => void) | null;
   /** Takes contracts that several plans share as a whole, for a sink that wants no line of them. */
-  readonly whole?: (bundle: Bundle) => void;
+  readonly whole?: ((bundle: Bundle) => void) | undefined;
 }
 
 /** Money that is the same whoever does the work. */

@@ -104,16 +104,16 @@ const watched = (sink: Sink, month: number) => {
     series: sink.series,
     time: sink.time,
     stands: sink.stands,
-    ...(whole && {
-      whole: (bundle) => {
+    whole:
+      whole &&
+      ((bundle) => {
         whole(bundle);
         if (bundle.month !== month || bundle.sum === null) return;
         const { posted } = bundle.sum;
         cash.counted += posted.counted;
         cash.cash += posted.cash;
         cash.shop += posted.shop;
-      },
-    }),
+      }),
   };
   return { cash, sink: watching };
 };
@@ -155,6 +155,7 @@ const presentSink = (
   sum: Record<Reading, number>,
   v: Float64Array,
   besides: Pick<Sink, 'post' | 'series' | 'stands'> | null,
+  whole?: Sink['whole'],
 ): Sink => ({
   post(line, month, counted, cash, shop) {
     const factor = v[month] as number;
@@ -173,6 +174,7 @@ const presentSink = (
   },
   time: () => undefined,
   stands: besides?.stands ?? null,
+  whole,
 });
 
 /** A bundle's sum at these factors, worked out once. */
@@ -203,22 +205,13 @@ const bundleSum = (bundle: Bundle, v: Float64Array): BundleSum => {
 export const presentCostOf = (plan: Plan, ctx: Context, besides: Sink | null = null): ByReading<number> => {
   const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
   const sum = { counted: 0, cash: 0, shop: 0 };
-  const sink = presentSink(sum, v, besides);
-  project(
-    plan,
-    besides
-      ? sink
-      : {
-          ...sink,
-          whole: (bundle) => {
-            const { present } = bundleSum(bundle, v);
-            sum.counted += present.counted;
-            sum.cash += present.cash;
-            sum.shop += present.shop;
-          },
-        },
-    ctx,
-  );
+  const whole = (bundle: Bundle): void => {
+    const { present } = bundleSum(bundle, v);
+    sum.counted += present.counted;
+    sum.cash += present.cash;
+    sum.shop += present.shop;
+  };
+  project(plan, presentSink(sum, v, besides, besides ? undefined : whole), ctx);
   return sum;
 };
 

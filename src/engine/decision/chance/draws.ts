@@ -50,6 +50,8 @@ export interface ScrambleDraws extends DrawSetting {
   readonly walkedIn: Int16Array;
   /** The place of each ranged number in its range. */
   readonly ranged: readonly Float64Array[];
+  /** In (0, 1): how each chance turned out, lower for what comes true; by turn. */
+  readonly turns: readonly Float64Array[];
   /** How long each part's luck lets it live at first: grows with the life of the part that is in. By part. */
   readonly firstFailure: readonly Float64Array[];
   /** Failures of each part up to the horizon, within the pair; by part. */
@@ -188,6 +190,7 @@ export const drawFutures = (
   ];
   const walkedIn = new Int16Array(n);
   const ranged = unknowns.ranged.map(() => new Float64Array(n));
+  const turns = unknowns.turns.map(() => new Float64Array(n));
   const firstFailure = unknowns.parts.map(() => new Float64Array(n));
   const failures = unknowns.parts.map(() => new Float64Array(n));
   const fund: Fund = {
@@ -213,6 +216,9 @@ export const drawFutures = (
     });
     if (details[0]) record(details[0], i, keepDetail, () => regular.keep, keepRegular, fund, fan);
     if (details[1]) record(details[1], i, replaceDetail, () => regular.replace, keepRegular, fund, fan);
+    unknowns.turns.forEach(({ key }, t) => {
+      (turns[t] as Float64Array)[i] = drawer.future.turnsOut(key);
+    });
     unknowns.parts.forEach(({ vehicle, component }, p) => {
       const luck = drawer.future.luckOf(vehicle, component);
       (firstFailure[p] as Float64Array)[i] = luck.exponential(0);
@@ -262,6 +268,7 @@ export const drawFutures = (
     details,
     walkedIn,
     ranged,
+    turns,
     firstFailure,
     failures,
     events,

@@ -44,6 +44,7 @@ export const joinDraws = (first: ScrambleDraws, further: ScrambleDraws): Scrambl
     }),
     walkedIn: after(first.walkedIn, further.walkedIn),
     ranged: eachAfter(first.ranged, further.ranged),
+    turns: eachAfter(first.turns, further.turns),
     firstFailure: eachAfter(first.firstFailure, further.firstFailure),
     failures: eachAfter(first.failures, further.failures),
     events: eachAfter(first.events, further.events),

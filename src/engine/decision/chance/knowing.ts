@@ -22,7 +22,7 @@ export const worthKnowing = (
   scrambles: number,
   seed: number,
 ): WorthKnowing[] => {
-  const { ranged, parts } = subject.unknowns;
+  const { ranged, turns, parts } = subject.unknowns;
   const about = (what: string, kind: WorthKnowing['kind'], column: Float64Array): WorthKnowing => ({
     what,
     kind,
@@ -34,6 +34,13 @@ export const worthKnowing = (
         label,
         'number',
         gather((one) => one.ranged[r] ?? []),
+      ),
+    ),
+    ...turns.map(({ what }, t) =>
+      about(
+        what,
+        'part',
+        gather((one) => one.turns[t] ?? []),
       ),
     ),
     ...parts.flatMap(({ component, vehicleName }, p) =>
