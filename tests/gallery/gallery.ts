@@ -1,5 +1,6 @@
 import type { PlotOptions } from '@observablehq/plot';
 import { balanceChart } from '../../src/report/charts/balance.ts';
+import { coursesChart } from '../../src/report/charts/courses.ts';
 import { cumulativeChart } from '../../src/report/charts/cumulative.ts';
 import { densityChart } from '../../src/report/charts/density.ts';
 import { economicLifeChart } from '../../src/report/charts/economicLife.ts';
@@ -22,6 +23,34 @@ export const gallery: Readonly<Record<string, (look: Look) => PlotOptions>> = {
     balanceChart(
       [0, 12, 24, 36].map((month) => ({ month, owed: 12_000 - month * 300, value: 10_000 - month * 150 })),
       { under: "to sell, you'd pay in" },
+      look,
+    ),
+  courses: (look) =>
+    coursesChart(
+      [
+        { id: 'own', label: 'Cash and own repair, keep it', side: 'keep', inHand: 3000, cost: 8000 },
+        {
+          id: 'let-go',
+          label: 'Total loss, take the hatchback',
+          side: 'replace',
+          inHand: 4500,
+          cost: 12_000,
+        },
+        {
+          id: 'later',
+          label: 'Cash, left as it is; the hatchback after a year',
+          side: 'later',
+          inHand: 3000,
+          cost: 9000,
+        },
+        { id: 'none', label: 'No claim', side: 'keep', inHand: -1000, cost: 10_000 },
+      ].map((row) => ({
+        ...row,
+        side: row.side as 'keep' | 'replace' | 'later',
+        inHandWords: look.format.money(row.inHand),
+        costWords: look.format.money(row.cost),
+      })),
+      { inHand: 'in hand that day', cost: 'over five years' },
       look,
     ),
   cumulative: (look) =>

@@ -1,0 +1,104 @@
+import * as Plot from '@observablehq/plot';
+import { fitting, frame, HALO, HATCH, INK, isNarrow, KEEP, type Look, REPLACE, SOFT, short } from './look.ts';
+
+export interface CourseRow {
+  readonly id: string;
+  readonly label: string;
+  readonly side: 'keep' | 'replace' | 'later' | 'without';
+  /** Cash in hand the day it is settled; negative: to be paid in. Currency units, as is the cost. */
+  readonly inHand: number;
+  readonly inHandWords: string;
+  /** What it costs over the whole time, in today's money. */
+  readonly cost: number;
+  readonly costWords: string;
+}
+
+/** Pixels at the end of a bar for its words. */
+const ROOM = 58;
+
+interface Panel {
+  readonly at: (amount: number) => number;
+}
+
+/** Amounts to pixels between two edges, zero included, with room for words at the right. */
+const panel = (from: number, to: number, amounts: readonly number[]): Panel => {
+  const [least, most] = [Math.min(0, ...amounts), Math.max(0, ...amounts)];
+  const scale = (to - from - ROOM) / Math.max(1, most - least);
+  return { at: (amount) => from + (amount - least) * scale };
+};
+
+/** A bar from its panel's nil, in the stroke of its side. */
+const bars = (
+  rows: readonly CourseRow[],
+  { at }: Panel,
+  value: (row: CourseRow) => number,
+): Plot.Markish[] => {
+  const of = (...sides: readonly CourseRow['side'][]): CourseRow[] =>
+    rows.filter((row) => sides.includes(row.side));
+  const bar = { y: 'id', x1: at(0), x2: (row: CourseRow) => at(value(row)) } as const;
+  return [
+    Plot.barX(of('keep'), { ...bar, fill: KEEP }),
+    Plot.barX(of('replace'), { ...bar, fill: HATCH, stroke: REPLACE }),
+    Plot.barX(of('later', 'without'), { ...bar, fill: 'none', stroke: INK, strokeDasharray: '3 2' }),
+    Plot.tickX(rows, { x: at(0), y: 'id', stroke: INK, strokeWidth: 1.5 }),
+  ];
+};
+
+/** Cash in hand on the day at the left, cost to the end at the right: what is had today is not what it costs. */
+export const coursesChart = (
+  rows: readonly CourseRow[],
+  heads: { readonly inHand: string; readonly cost: string },
+  look: Look,
+): Plot.PlotOptions => {
+  const edge = Math.round(look.width * (isNarrow(look) ? 0.42 : 0.38));
+  const left = panel(
+    4,
+    edge,
+    rows.map((row) => row.inHand),
+  );
+  const right = panel(
+    edge + 12,
+    look.width - 4,
+    rows.map((row) => row.cost),
+  );
+  const words = (at: (row: CourseRow) => number, text: keyof CourseRow): Plot.Markish =>
+    Plot.text(rows, {
+      y: 'id',
+      x: at,
+      text,
+      textAnchor: 'start',
+      dx: 6,
+      fontWeight: 600,
+      fill: INK,
+      ...HALO,
+    });
+  const head = (x: number, text: string): Plot.Markish =>
+    Plot.text([text], { x, frameAnchor: 'top', text: [text], textAnchor: 'start', dy: -22, fill: SOFT });
+  return {
+    ...frame(look),
+    marginTop: 28,
+    marginBottom: 6,
+    marginLeft: 0,
+    marginRight: 0,
+    height: rows.length * 42 + 36,
+    x: { type: 'identity', axis: null },
+    y: { domain: rows.map((row) => row.id), axis: null, paddingInner: 0.62, paddingOuter: 0.4 },
+    marks: [
+      ...bars(rows, left, (row) => row.inHand),
+      ...bars(rows, right, (row) => row.cost),
+      head(left.at(0), heads.inHand),
+      head(right.at(0), heads.cost),
+      Plot.text(rows, {
+        y: 'id',
+        x: 4,
+        text: (row: CourseRow) => short(row.label, fitting(look)),
+        textAnchor: 'start',
+        dy: -18,
+        fill: INK,
+        ...HALO,
+      }),
+      words((row) => left.at(Math.max(0, row.inHand)), 'inHandWords'),
+      words((row) => right.at(Math.max(0, row.cost)), 'costWords'),
+    ],
+  };
+};
