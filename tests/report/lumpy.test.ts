@@ -145,6 +145,16 @@ describe('the lumpy money', () => {
     expect(alone).not.toContain('handed on');
   });
 
+  it('leaves the free way out of its tables where the rule hands on today, for then it says nothing more', () => {
+    expect(words).toContain('Kept, free to walk away');
+    const today = {
+      ...withChances,
+      chances: { ...chances, rule: chances.rule && { ...chances.rule, today: true } },
+    };
+    expect(chapterOf(today)).not.toContain('free to walk away');
+    expect(chapterOf(today)).toContain('Handed on');
+  });
+
   it('is two lines for the terminal, with the bill that is too big', () => {
     const lines = answerLines(withChances);
     expect(lines).toContain(
