@@ -158,7 +158,7 @@ describe('the lumpy money', () => {
   it('is two lines for the terminal, with the bill that is too big', () => {
     const lines = answerLines(withChances);
     expect(lines).toContain(
-      'Bad-case bill within two years: $1,800 if kept (eight payments not made). Hold back about $2,800 if kept, about $1,500 if handed on, after what the first day takes: then it runs dry in at most 5 of 100.',
+      'Bad-case bill within two years: $1,800 if kept (eight payments not made). Hold back about $2,800 if kept, about $1,500 if handed on, after what the first day takes, with $150 put by each month: then it runs dry in at most 5 of 100.',
     );
     expect(lines).toContain(
       'Pay up to about $2,900 for the gearbox this year, $2,350 next year; above that, walk away.',
