@@ -8,7 +8,12 @@ import { limitStep, SHOP_QUESTIONS, unsafeSentence } from './words/walk.ts';
 const part = (component: string): string => (component.startsWith('any ') ? component : `the ${component}`);
 
 const verdict = (answer: BillAnswer, vehicle: string, format: Formats): string => {
-  const bill = `A bill of ${format.money(answer.amount)} for ${part(answer.component)}`;
+  const besides = answer.paying - answer.amount;
+  const all =
+    besides < 0.5
+      ? ''
+      : `, or ${format.money(Math.round(answer.paying))} in all with ${format.money(Math.round(besides))} for days without it,`;
+  const bill = `A bill of ${format.money(answer.amount)} for ${part(answer.component)}${all}`;
   const limit =
     answer.limit < 0.5
       ? 'no bill for it is worth paying'
@@ -24,16 +29,14 @@ const verdict = (answer: BillAnswer, vehicle: string, format: Formats): string =
 };
 
 /**
- * The answer to a shop's phone call, a line each: what is unsafe first, then pay or walk away and by how much, what
- * was counted, whether looking further ahead turns it, and what to ask before saying yes. Money in currency units.
+ * The answer to a shop's phone call, a line each: what is unsafe first, then pay or walk away and by how much with
+ * what is counted beside the bill, whether looking further ahead turns it, and what to ask before saying yes. Money in currency units.
  */
 export const billLines = (answer: BillAnswer, facts: Facts, format: Formats): readonly string[] => {
-  const besides = answer.paying - answer.amount;
   const vehicle = isPrivate(facts, 'vehicle.what') ? 'this vehicle' : `the ${facts.vehicleName}`;
   const lines: readonly (string | false)[] = [
     answer.unsafe && unsafeSentence([part(answer.component)]),
     verdict(answer, vehicle, format),
-    besides >= 0.5 && `Counted with the bill: about ${format.round(besides)} for the days without it.`,
     answer.otherwiseLookingTwice &&
       'Looking twice as far ahead the answer is the other one, so it hangs on how long it is meant to last.',
     'The tow and the diagnosis are owed either way and are not part of the bill.',

@@ -20,7 +20,7 @@ const said = (otherwise: Partial<BillAnswer> = {}, of = facts): readonly string[
 describe("the answer to a shop's call", () => {
   it('says pay or walk away, and by how much', () => {
     expect(said()[0]).toBe(
-      'Pay. A bill of $1,200 for the gearbox is worth paying for the 2009 wagon: the biggest worth paying is about $1,450. Paying costs about $170 less than walking away.',
+      'Pay. A bill of $1,200 for the gearbox, or $1,280 in all with $80 for days without it, is worth paying for the 2009 wagon: the biggest worth paying is about $1,450. Paying costs about $170 less than walking away.',
     );
     expect(said({ amount: 2000, paying: 2080, answer: 'walk away', by: 630 })[0]).toMatch(
       /^Walk away\. .*too big.*Walking away costs about \$630 less than paying\.$/,
@@ -29,9 +29,11 @@ describe("the answer to a shop's call", () => {
     expect(said({ answer: 'walk away', limit: 0 })[0]).toContain('no bill for it is worth paying');
   });
 
-  it('counts the days without it with the bill, and says so', () => {
-    expect(said()).toContain('Counted with the bill: about $80 for the days without it.');
-    expect(said({ paying: 1200 }).join(' ')).not.toContain('Counted with the bill');
+  it('says what the bill comes to with the days without it, so that a smaller one can be too big', () => {
+    expect(said({ amount: 1400, paying: 1500, answer: 'walk away', by: 50 })[0]).toContain(
+      'A bill of $1,400 for the gearbox, or $1,500 in all with $100 for days without it, is too big',
+    );
+    expect(said({ paying: 1200 })[0]).toContain('A bill of $1,200 for the gearbox is worth paying');
   });
 
   it('puts safety before the money', () => {
@@ -55,6 +57,8 @@ describe("the answer to a shop's call", () => {
 
   it('leaves a private name out, and speaks of a repair nobody named', () => {
     expect(said({}, { ...facts, private: ['vehicle.what'] }).join(' ')).not.toContain('2009 wagon');
-    expect(said({ component: 'any other repair' })[0]).toContain('$1,200 for any other repair is');
+    expect(said({ component: 'any other repair', paying: 1200 })[0]).toContain(
+      '$1,200 for any other repair is',
+    );
   });
 });

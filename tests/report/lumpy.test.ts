@@ -145,10 +145,20 @@ describe('the lumpy money', () => {
     expect(alone).not.toContain('handed on');
   });
 
+  it('leaves the free way out of its tables where the rule hands on today, for then it says nothing more', () => {
+    expect(words).toContain('Kept, free to walk away');
+    const today = {
+      ...withChances,
+      chances: { ...chances, rule: chances.rule && { ...chances.rule, today: true } },
+    };
+    expect(chapterOf(today)).not.toContain('free to walk away');
+    expect(chapterOf(today)).toContain('Handed on');
+  });
+
   it('is two lines for the terminal, with the bill that is too big', () => {
     const lines = answerLines(withChances);
     expect(lines).toContain(
-      'Bad-case bill within two years: $1,800 if kept (eight payments not made). Hold back about $2,800 if kept, about $1,500 if handed on, after what the first day takes: then it runs dry in at most 5 of 100.',
+      'Bad-case bill within two years: $1,800 if kept (eight payments not made). Hold back about $2,800 if kept, about $1,500 if handed on, after what the first day takes, with $150 put by each month: then it runs dry in at most 5 of 100.',
     );
     expect(lines).toContain(
       'Pay up to about $2,900 for the gearbox this year, $2,350 next year; above that, walk away.',

@@ -2,7 +2,6 @@
  * A posting is one line of money in one month, and it knows why it is there. Contracts post to a sink; what the sink
  * does (add up a present cost, keep a ledger) is no business of theirs, so each cost rule is written once.
  */
-import type { Bundle } from './bundle.ts';
 import type { Levels } from './levels.ts';
 
 /** What a posting is for: the rows of the printed ledger. */
@@ -85,3 +84,19 @@ export const postMoneySeries = (
 
 /** A contract projects itself into postings. Plans are lists of contracts; putting two together is concatenation. */
 export type Contract = (sink: Sink) => void;
+
+/** What a bundle comes to for a solver: its present cost, and what it posts by itself, not as a series, in its month. */
+export interface BundleSum {
+  /** The discount factors it was added up with. */
+  readonly factors: Float64Array;
+  readonly present: ByReading<number>;
+  readonly posted: ByReading<number>;
+}
+
+/** Contracts that several plans share: whoever wants only what they come to adds them up once. */
+export interface Bundle {
+  /** The month in which its contracts begin: the only one whose cash anybody asks for. */
+  readonly month: number;
+  readonly contracts: readonly Contract[];
+  sum: BundleSum | null;
+}

@@ -2,7 +2,7 @@ import { type Levels, levelAt } from './levels.ts';
 import type { Line, Sink } from './posting.ts';
 
 /** A series written out month by month, for sinks that keep every posting. */
-export const writtenOut =
+const writtenOut =
   (post: Sink['post']): Sink['series'] =>
   (line, from, to, levels: Levels, counted, cash, shop) => {
     for (let m = from; m <= to; m++) {

@@ -7,13 +7,10 @@ import { walkAwayOf } from './chance/repairLimits.ts';
 import { type Subject, subjectOf } from './chance/subject.ts';
 import { chancesOf } from './chance/summary.ts';
 import type { Decision, Verdict } from './decision.ts';
+import { exactGuesses } from './exactGuesses.ts';
 import type { Pair } from './pair.ts';
-import { widthOf } from './swings.ts';
 
 export { decideAtAverage } from './atAverage.ts';
-
-/** A swing of less than this many money units is no influence worth counting. */
-const FELT = 0.5;
 
 /** A month's payment for the best replacement, by loan or lease; null where it is bought without one. */
 const paymentOf = ({ bestReplace, payments, leases }: Decision): number | null => {
@@ -55,12 +52,7 @@ export const withChances = (
     {
       difference: decision.difference ? inUnits(decision.difference.counted) : 0,
       payment: paymentOf(decision),
-      exactGuesses: decision.swings.filter(
-        (swing) =>
-          swing.quantity.range === null &&
-          (swing.quantity.mark === 'guess' || swing.quantity.mark === 'table') &&
-          widthOf(swing) >= FELT,
-      ).length,
+      exactGuesses: exactGuesses(decision.swings),
     },
     subject,
   );

@@ -1,8 +1,7 @@
-import type { Bundle, BundleSum } from '../cashflow/bundle.ts';
 import { cardCredit } from '../cashflow/contracts/card.ts';
 import type { Rounding } from '../cashflow/contracts/loan.ts';
 import { type Levels, levelAt } from '../cashflow/levels.ts';
-import type { ByReading, Line, Reading, Sink } from '../cashflow/posting.ts';
+import type { Bundle, BundleSum, ByReading, Line, Reading, Sink } from '../cashflow/posting.ts';
 import { type MonthlyFlows, monthlySink } from '../cashflow/sinks.ts';
 import { discountFactor, effective } from '../quantity/rate.ts';
 import { remember } from '../quantity/remember.ts';

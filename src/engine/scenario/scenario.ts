@@ -99,8 +99,11 @@ export interface Chance {
   readonly monthsWithoutIncome: number;
   /** The fund may run dry with at most this chance. */
   readonly mayRunDry: number;
-  /** Put by each month for repairs; the household's spare money unless told. */
-  readonly setAside: number;
+  /**
+   * Put by each month for repairs; the household's spare money unless told. Null: nobody said, so what repairs and
+   * upkeep come to on average if the vehicle is kept.
+   */
+  readonly setAside: number | null;
 }
 
 /** `per100`: units of energy per 100 of distance; `perUnit`: distance on one unit. */

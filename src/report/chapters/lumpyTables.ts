@@ -4,13 +4,13 @@ import { type Cell, table } from '../tables/table.ts';
 import { lumpyWays } from '../words/lumpy.ts';
 import type { Page } from './page.ts';
 
-/** The ways that are open, with what heads their column. */
+/** The ways that are open, with what heads their column; the rule's own is left out where it hands on today. */
 export const columns = ({ d }: Page): readonly { readonly head: string; readonly way: LumpyWay }[] => {
   const { keep, replace, walk } = lumpyWays(d);
   return [
     { head: 'Kept', way: keep },
     { head: 'Handed on', way: replace },
-    { head: 'Kept, free to walk away', way: walk },
+    { head: 'Kept, free to walk away', way: d.chances?.rule?.today ? null : walk },
   ].flatMap(({ head, way }) => (way ? [{ head, way }] : []));
 };
 

@@ -92,7 +92,17 @@ const holdBack = (d: Decision, format: Formats): string =>
 
 /** "Hold back about $2,800 if kept, about $1,500 if handed on." */
 export const holdBackSentence = (d: Decision, format: Formats): string =>
-  `${capital(`hold back ${holdBack(d, format)}`)}, after what the first day takes: then it runs dry in at most ${levelWords(d)}.`;
+  `${capital(`hold back ${holdBack(d, format)}`)}, after what the first day takes${putByWords(d, format)}: then it runs dry in at most ${levelWords(d)}.`;
+
+/** ", with $300 put by each month": what goes in, where it may be told; and where nobody said, what stands in for it. */
+const putByWords = (d: Decision, format: Formats): string => {
+  const { keep } = lumpyWays(d);
+  if (!keep || !setAsideShown(d)) return '';
+  const amount = format.round(Math.max(0, keep.fund.aMonth));
+  return d.facts.chance.setAside === null
+    ? `, with ${amount} put by each month (nobody said, so what repairs and upkeep come to if kept)`
+    : `, with ${amount} put by each month`;
+};
 
 /** Both in a line or two, for the terminal: the bad-case bill in payments, and the fund to hold back; null undrawn. */
 export const lumpyLine = (d: Decision, format: Formats): string | null => {

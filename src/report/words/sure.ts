@@ -98,13 +98,14 @@ export const findOutFirst = (d: Decision, format: Formats): string => {
   return most ? ` Worth finding out first: ${knowing(most)}, up to ${format.about(most.worth)}.` : '';
 };
 
-/** "6 guesses and table figures are taken as exact: …"; '' where none is. */
-export const exactSentence = ({ exactGuesses: n }: Chances): string =>
-  n === 0
-    ? ''
-    : n === 1
-      ? '1 guess or table figure is taken as exact: give it as low, likely, high if you doubt it.'
-      : `${number(n)} guesses and table figures are taken as exact: give them as low, likely, high if you doubt them.`;
+/** "6 guesses and table figures that weigh … are taken as exact: …"; '' where none is. */
+export const exactSentence = ({ exactGuesses: n }: Chances): string => {
+  const weigh = 'at least a tenth as far as the number that moves it most';
+  if (n === 0) return '';
+  return n === 1
+    ? `1 guess or table figure that moves the answer ${weigh} is taken as exact: give it as low, likely, high if you doubt it.`
+    : `${number(n)} guesses and table figures that each move the answer ${weigh} are taken as exact: give them as low, likely, high if you doubt them.`;
+};
 
 /**
  * The answer at average inputs beside the mean of the futures, both to the digit the mean's error supports, and

@@ -173,7 +173,10 @@ export interface Chances {
   readonly scrambles: number;
   /** Numbers the file gives as ranges. */
   readonly ranged: readonly Quantity[];
-  /** How many guesses (and table values) are taken as exact because no range is given. */
+  /**
+   * How many guesses (and table values) are taken as exact because no range is given, of those that move the answer at
+   * least a tenth as far as the number that moves it most.
+   */
   readonly exactGuesses: number;
   readonly pair: PairChances | null;
   readonly ways: readonly WayChances[];

@@ -195,7 +195,7 @@ export const drawFutures = (
   const failures = unknowns.parts.map(() => new Float64Array(n));
   const fund: Fund = {
     savings: scenario.inputs.household.savings,
-    setAside: facts.chance.setAside,
+    setAside: subject.setAside,
     monthsWithoutIncome: facts.chance.monthsWithoutIncome,
   };
   const { regular } = subject;

@@ -102,7 +102,7 @@ const lumpyWay = (
     }),
     fund: {
       start: savings === null ? null : savings - meanOf(fanAt(0), scrambles).value,
-      aMonth: chance.setAside - (regular - subject.regular.keep),
+      aMonth: subject.setAside - (regular - subject.regular.keep),
       dry:
         savings === null
           ? []

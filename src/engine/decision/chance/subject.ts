@@ -33,6 +33,8 @@ export interface Subject {
   readonly walksToday: boolean;
   /** What each of the pair takes a month besides lumps, on average and in cash. */
   readonly regular: { readonly keep: number; readonly replace: number };
+  /** Put by each month for lumps: as told, or what keeping's come to on average. */
+  readonly setAside: number;
   readonly groups: readonly Group[];
   /** By part: where its failures are counted; null for vehicles that are not compared. */
   readonly counted: readonly (Counted | null)[];
@@ -41,14 +43,19 @@ export interface Subject {
 /** Groups whose shares of the variance are worked out one by one; the rest are one group. */
 const MOST_GROUPS = 14;
 
-/** What a way takes in cash every month besides lumps: the mean over months 1..H. */
-const regularOf = (way: Way, ctx: Context): number => {
+/** What a way takes in cash every month, on average over months 1..H: besides lumps, and in lumps. */
+const monthlyOf = (way: Way, ctx: Context): { readonly regular: number; readonly lumps: number } => {
   const detail = detailFor(ctx.horizon);
   presentCostOf(way.build(ctx), ctx, detail.sink);
-  let sum = 0;
-  for (let m = 1; m <= ctx.horizon; m++) sum += (detail.cash[m] as number) - (detail.lumps[m] as number);
-  return sum / ctx.horizon;
+  let [cash, lumps] = [0, 0];
+  for (let m = 1; m <= ctx.horizon; m++) {
+    cash += detail.cash[m] as number;
+    lumps += detail.lumps[m] as number;
+  }
+  return { regular: (cash - lumps) / ctx.horizon, lumps: lumps / ctx.horizon };
 };
+
+const NOTHING = { regular: 0, lumps: 0 };
 
 /** Numbers that go together are one group, and all the luck of a part is one. */
 const groupsOf = (scenario: Scenario, unknowns: Unknowns): Group[] => {
@@ -121,7 +128,8 @@ export const subjectOf = (scenario: Scenario): Subject => {
       : null;
   const keepWay = keep === null ? null : (options[keep] as Way);
   const unknowns = unknownsOf(scenario);
-  const kept = [
+  const kept = keepWay ? monthlyOf(keepWay, ctx) : NOTHING;
+  const keptTo = [
     keep === null ? Number.POSITIVE_INFINITY : (costs[keep] as number),
     ...(curve?.curve.filter((at) => at.month > 0).map((at) => at.netPresentCost) ?? []),
   ];
@@ -138,11 +146,12 @@ export const subjectOf = (scenario: Scenario): Subject => {
       keepWay?.treatments && replacement !== null
         ? ruleFor(inputs, facts, keepWay.treatments, replacement)
         : null,
-    walksToday: replace !== null && (costs[replace] as number) <= Math.min(...kept),
+    walksToday: replace !== null && (costs[replace] as number) <= Math.min(...keptTo),
     regular: {
-      keep: keepWay ? regularOf(keepWay, ctx) : 0,
-      replace: replace === null ? 0 : regularOf(options[replace] as Way, ctx),
+      keep: kept.regular,
+      replace: (replace === null ? NOTHING : monthlyOf(options[replace] as Way, ctx)).regular,
     },
+    setAside: facts.chance.setAside ?? kept.lumps,
     groups: groupsOf(scenario, unknowns),
     counted: countedParts(
       unknowns.parts,

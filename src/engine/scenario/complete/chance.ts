@@ -36,7 +36,9 @@ export const completeChance = (
     })),
     monthsWithoutIncome: chance?.months_without_income?.value ?? D.monthsWithoutIncome.value,
     mayRunDry: chance?.may_run_dry?.value ?? D.mayRunDry.value,
-    setAside: (hidden ? undefined : chance?.set_aside_each_month?.value) ?? spareEachMonth,
+    setAside:
+      (hidden ? undefined : chance?.set_aside_each_month?.value) ??
+      (file.spare_each_month === undefined ? null : spareEachMonth),
   };
 };
 
