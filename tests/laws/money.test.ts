@@ -99,6 +99,7 @@ const timesMoney = (inputs: Inputs, k: number): Inputs => {
       oneOffs: deal.oneOffs.map((one) => ({ ...one, amount: one.amount * k })),
     })),
     doingWithout: inputs.doingWithout && { ...inputs.doingWithout, aDay: inputs.doingWithout.aDay * k },
+    claim: null,
   };
 };
 

@@ -81,6 +81,7 @@ export const facts: Facts = {
     setAside: 300,
   },
   twoWay: null,
+  claim: null,
 };
 
 const q = (

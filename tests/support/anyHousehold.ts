@@ -279,6 +279,7 @@ export const anyInputs: fc.Arbitrary<Inputs> = fc.record({
     .array(replacement, { minLength: 1, maxLength: 2 })
     .map((deals) => deals.map((deal, i) => ({ ...deal, name: i === 0 ? 'small hatchback' : 'tall van' }))),
   doingWithout: fc.option(fc.record({ aDay: amount(40), daysAMonth: amount(25) })),
+  claim: fc.constant(null),
 });
 
 const end = fc.record({

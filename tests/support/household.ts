@@ -93,6 +93,7 @@ export const vehicle: PresentVehicle = {
   storageADay: 0,
   ends: [],
   inAHurry: { adds: 0, days: 0, refused: 0, refusedCosts: 0 },
+  ownDamage: { collision: null, comprehensive: null },
 };
 
 export const replacement: Replacement = {
@@ -136,6 +137,7 @@ export const inputs: Inputs = {
   ],
   replacement: [replacement],
   doingWithout: null,
+  claim: null,
 };
 
 export const factsOf = (of: Inputs): Facts => ({
@@ -189,4 +191,5 @@ export const factsOf = (of: Inputs): Facts => ({
     setAside: of.household.spareEachMonth,
   },
   twoWay: null,
+  claim: null,
 });

@@ -1,4 +1,5 @@
 import type { Range } from '../quantity/range.ts';
+import type { Claim, CoverPart } from './claim.ts';
 import type { Fee, Payment } from './payment.ts';
 
 export type { Fee, Lease, Payment } from './payment.ts';
@@ -18,6 +19,8 @@ export interface Inputs {
   readonly workNeeded: readonly Job[];
   readonly replacement: readonly Replacement[];
   readonly doingWithout: DoingWithout | null;
+  /** A collision not settled yet: the vehicle is described as it was before. */
+  readonly claim: Claim | null;
 }
 
 export interface Household {
@@ -231,6 +234,8 @@ export interface PresentVehicle extends RunningCosts {
   readonly storageADay: number;
   readonly ends: readonly EndOfLife[];
   readonly inAHurry: InAHurry;
+  /** Of the yearly insurance, what answers for damage to the vehicle itself; null: not told apart. */
+  readonly ownDamage: { readonly collision: CoverPart | null; readonly comprehensive: CoverPart | null };
 }
 
 export interface Job extends WorkCost {

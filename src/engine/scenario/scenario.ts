@@ -1,4 +1,5 @@
 import type { Range } from '../quantity/range.ts';
+import type { ClaimFacts } from './claim.ts';
 import type { Inputs } from './inputs.ts';
 
 /**
@@ -156,6 +157,8 @@ export interface Facts {
   readonly chance: Chance;
   /** Keys of the two numbers whose break-even line was asked for; null: the report chooses. */
   readonly twoWay: readonly [string, string] | null;
+  /** What is said about a collision; null where `Inputs.claim` is. */
+  readonly claim: ClaimFacts | null;
 }
 
 export interface JobFacts {

@@ -104,5 +104,6 @@ export const completeFacts = (
     hoursPriced: household?.price_of_own_hour !== undefined,
     chance: found.chance,
     twoWay: found.twoWay,
+    claim: null,
   };
 };

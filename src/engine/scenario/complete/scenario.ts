@@ -91,6 +91,7 @@ export const completeScenario = (
     workNeeded: jobs.map((job) => job.job),
     replacement: bought.map((one) => one.replacement),
     doingWithout,
+    claim: null,
   };
   return { scenario: { facts, inputs, quantities: all }, findings: together.findings };
 };

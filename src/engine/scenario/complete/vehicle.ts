@@ -129,6 +129,7 @@ export const completeVehicle = (
     storageADay: pen.take('storageADay', 'storage_a_day', SALE.storage, file.storage_a_day, D.storage),
     ends: endsOf(file.ends, pen),
     inAHurry: inAHurry(file.in_a_hurry, pen.at('inAHurry', 'in_a_hurry')),
+    ownDamage: { collision: null, comprehensive: null },
   };
   return { vehicle, energyUnit };
 };
