@@ -1,13 +1,17 @@
 /** A collision and what may be claimed for it: the numbers (`Claim`) and the words and facts (`ClaimFacts`). */
 import type { LeftOut, PlaceRule } from './placeRule.ts';
 
-/** A vehicle like it, offered or sold, in the household's distance unit. */
+/** A vehicle like it, offered or sold, in the household's distance unit; exact to the cent. */
 export interface ComparedVehicle {
   readonly what: string;
   readonly price: number;
   readonly odometer: number;
+  /** What carries its price to the vehicle's own distance: positive where it has run more. */
+  readonly forDistance: number;
   /** For condition and equipment: positive where the damaged vehicle was the better one. */
   readonly adjustment: number;
+  /** price + forDistance + adjustment: what it says the vehicle was worth. */
+  readonly says: number;
 }
 
 /** What a line of the estimate is for; a place may leave some of them out of the cost it holds against the value. */
@@ -28,10 +32,11 @@ export interface ClaimEstimate {
   readonly lines: readonly ClaimLine[];
   /** Sales tax as a fraction of the taxed lines. */
   readonly tax: number;
-  /** Damage that shows once it is opened: the chance, and what it then adds, before tax. */
-  readonly supplement: { readonly chance: number; readonly amount: number };
-  /** The chance that the insurer agrees to a supplement; what it does not pay is the owner's. */
-  readonly supplementPaid: number;
+  /**
+   * Damage that shows once it is opened: the chance, what it then adds before tax, and the share of that which the
+   * insurer pays once it has seen it. What it does not pay is the owner's.
+   */
+  readonly supplement: { readonly chance: number; readonly amount: number; readonly paid: number };
   /** What the shop asks for an hour; null: the same as the estimate, so there is no gap. */
   readonly shopHour: number | null;
   /** Days in the shop. */
@@ -91,9 +96,6 @@ export interface PaidAheadFor {
 export interface Claim {
   /** Actual cash value before the collision, without tax: as stated, else the mean of the adjusted comparables. */
   readonly value: number;
-  readonly comparables: readonly ComparedVehicle[];
-  /** What one mile or kilometre more on a comparable adds to its price, to carry it to the vehicle's own distance. */
-  readonly perDistance: number;
   /** Damage it had before and that was not repaired: off the value. */
   readonly damageBefore: number;
   readonly estimate: ClaimEstimate;
@@ -143,7 +145,7 @@ export type Payer = 'own' | 'other' | 'nobody';
 export type ChequeGoes = 'released to the owner' | 'only for the repair' | 'put to the loan';
 
 /** What kind of part a line of the estimate counts with. */
-export type PartKind = 'new, maker' | 'new, other maker' | 'used' | 'rebuilt' | 'not said';
+export type PartKind = "maker's own" | "other maker's" | 'used' | 'rebuilt' | 'not said';
 
 /** Words and facts of a claim. A yes or no that is `null`: nobody said. */
 export interface ClaimFacts {
@@ -158,6 +160,12 @@ export interface ClaimFacts {
   readonly placeWritten: boolean;
   /** Whether the value was stated; else it is the mean of the comparables. */
   readonly valueStated: boolean;
+  /** What the value rests on, line by line; where none was stated it is their mean, rounded to the cent. */
+  readonly comparables: readonly ComparedVehicle[];
+  /** What one mile or kilometre more on a comparable adds to its price; 0 without comparables. */
+  readonly perDistance: number;
+  /** The mean of what the comparables say; null without any. */
+  readonly comparablesSay: number | null;
   /** Null: nothing is owed on the vehicle. */
   readonly lender: {
     readonly name: string;
