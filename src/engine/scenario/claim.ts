@@ -68,8 +68,8 @@ export interface ClaimWork {
   readonly valueLost: number;
 }
 
-/** Keeping it after a total loss, and getting it back on the road. Its `days` are nil: the months off the road count. */
-export interface Rebuild extends ClaimWork {
+/** Keeping it after a total loss, and getting it back on the road. */
+export interface Rebuild extends Omit<ClaimWork, 'days'> {
   readonly inspection: number;
   readonly retitling: number;
   readonly monthsOff: number;

@@ -31,25 +31,25 @@ const WITHIN_ALL: Bounds = { min: 0, max: 1 };
 const OPEN: Bounds = { min: null, max: null };
 
 const CHOICE = 'it is yours to choose';
-const TERM = 'it is a term of a contract';
-const KNOWN = 'it can be looked up';
+export const TERM = 'it is a term of a contract';
+export const KNOWN = 'it can be looked up';
 
-const spec = (unit: Unit, min: number, max: number, mark: Mark, words: string): Spec => ({
+export const spec = (unit: Unit, min: number, max: number, mark: Mark, words: string): Spec => ({
   unit,
   min,
   max,
   mark,
   words,
 });
-const whole = (unit: Unit, min: number, max: number, mark: Mark, words: string): Spec => ({
+export const whole = (unit: Unit, min: number, max: number, mark: Mark, words: string): Spec => ({
   ...spec(unit, min, max, mark, words),
   integer: true,
 });
 /** A number that cannot be a range, and why. */
-const exactly = <S extends Spec>(exact: string, one: S): S => ({ ...one, exact });
+export const exactly = <S extends Spec>(exact: string, one: S): S => ({ ...one, exact });
 const bounded = <S extends Spec>(bounds: Bounds, one: S): S => ({ ...one, bounds });
 /** A share of a whole, or a chance: between nil and one. */
-const share = (min: number, max: number, mark: Mark, words: string): Spec =>
+export const share = (min: number, max: number, mark: Mark, words: string): Spec =>
   bounded(WITHIN_ALL, spec('share', min, max, mark, words));
 
 export const HOUSEHOLD = {

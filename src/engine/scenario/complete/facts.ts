@@ -54,6 +54,7 @@ export interface Found {
   readonly jobs: readonly JobFacts[];
   readonly chance: Chance;
   readonly twoWay: Facts['twoWay'];
+  readonly claim: Facts['claim'];
 }
 
 /** The words and facts of a scenario. */
@@ -104,6 +105,6 @@ export const completeFacts = (
     hoursPriced: household?.price_of_own_hour !== undefined,
     chance: found.chance,
     twoWay: found.twoWay,
-    claim: null,
+    claim: found.claim,
   };
 };

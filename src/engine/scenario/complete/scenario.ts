@@ -6,6 +6,7 @@ import type { Sparse, SparseReplacement, SparseRunning } from '../schema/scenari
 import type { Units } from '../units.ts';
 import { penFor } from './book.ts';
 import { completeChance, correlationsOf } from './chance.ts';
+import { completeClaim } from './claim.ts';
 import type { PumpPrice } from './energy.ts';
 import { completeFacts } from './facts.ts';
 import { completeDoingWithout, completeHousehold } from './household.ts';
@@ -76,6 +77,7 @@ export const completeScenario = (
     return completeReplacement(one, pen, date, sharedFor(one));
   });
   const doingWithout = completeDoingWithout(file.doing_without, root);
+  const claim = completeClaim(file.claim, root, date, present.vehicle.odometer);
   const all = shareNumbers(quantities);
   const together = correlationsOf(file.go_together, quantities, all);
   const facts = completeFacts(file, replacements, date, units, {
@@ -84,6 +86,7 @@ export const completeScenario = (
     jobs: jobs.map((job) => job.facts),
     chance: completeChance(file, household.spareEachMonth, parts, together.correlations),
     twoWay: twoWayKeys(file.two_way, all),
+    claim: claim?.facts ?? null,
   });
   const inputs = {
     household,
@@ -91,7 +94,7 @@ export const completeScenario = (
     workNeeded: jobs.map((job) => job.job),
     replacement: bought.map((one) => one.replacement),
     doingWithout,
-    claim: null,
+    claim: claim?.claim ?? null,
   };
   return { scenario: { facts, inputs, quantities: all }, findings: together.findings };
 };

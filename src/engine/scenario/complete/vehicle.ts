@@ -5,6 +5,7 @@ import { yearOf } from '../reading/year.ts';
 import type { SparseVehicle } from '../schema/scenario.ts';
 import { END, PURCHASE, RUNNING, SALE } from '../specs.ts';
 import { following, type Pen } from './book.ts';
+import { completeCover } from './cover.ts';
 import { completeRunning, type Shared } from './running.ts';
 
 const D = DEFAULTS.vehicle;
@@ -129,7 +130,7 @@ export const completeVehicle = (
     storageADay: pen.take('storageADay', 'storage_a_day', SALE.storage, file.storage_a_day, D.storage),
     ends: endsOf(file.ends, pen),
     inAHurry: inAHurry(file.in_a_hurry, pen.at('inAHurry', 'in_a_hurry')),
-    ownDamage: { collision: null, comprehensive: null },
+    ownDamage: completeCover(file.cover, pen, running),
   };
   return { vehicle, energyUnit };
 };

@@ -3,6 +3,7 @@ import { date, dateOrMonths, list, mapping, maybe, num, numOr, record, words, ye
 import { HOUSEHOLD, RUNNING, WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
 import { chanceSchema, lookSchema, togetherSchema } from './chance.ts';
+import { claimSchema } from './claim.ts';
 import { alreadySpentSchema, doingWithoutSchema, householdSchema } from './household.ts';
 import { replacementSchema } from './replacement.ts';
 import { OFFER, type runningShape } from './running.ts';
@@ -44,6 +45,7 @@ export const scenarioSchema = (units: Units) =>
       already_spent: maybe(alreadySpentSchema(units, WORK.spent)),
       replacement: z.optional(replacementSchema(units)),
       doing_without: maybe(doingWithoutSchema(units)),
+      claim: maybe(claimSchema(units)),
       needs: maybe(
         record(
           need(units),
@@ -62,6 +64,7 @@ export const scenarioSchema = (units: Units) =>
 /** A file that passed the schema: quantities are `Stated`, nothing is filled in yet. */
 export type Sparse = z.output<ReturnType<typeof scenarioSchema>>;
 export type SparseVehicle = Sparse['vehicle'];
+export type SparseClaim = NonNullable<Sparse['claim']>;
 export type SparseReplacement = Exclude<Sparse['replacement'], readonly unknown[] | undefined>;
 /** What any vehicle of the comparison says. */
 export type SparseRunning = z.output<z.ZodMiniObject<ReturnType<typeof runningShape>, z.core.$strict>>;

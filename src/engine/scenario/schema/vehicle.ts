@@ -1,7 +1,29 @@
+import { COVER } from '../claimSpecs.ts';
 import { dateOrMonths, list, mapping, maybe, num, oneOf, words, yesNo } from '../fields.ts';
 import { END, PURCHASE, RUNNING, SALE, WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
 import { runningShape } from './running.ts';
+
+/** One kind of cover for damage to the vehicle itself. */
+const cover = (units: Units, description: string) =>
+  maybe(
+    mapping(
+      {
+        a_year: num(COVER.aYear, units),
+        deductible: num(COVER.deductible, units),
+        chance_a_year: maybe(num(COVER.chanceAYear, units)),
+        mean_loss: maybe(num(COVER.meanLoss, units)),
+        total_share: maybe(num(COVER.totalShare, units)),
+        other_deductible: maybe(
+          mapping(
+            { deductible: num(COVER.deductible, units), a_year: num(COVER.aYear, units) },
+            'Another deductible on offer, with its premium a year.',
+          ),
+        ),
+      },
+      description,
+    ),
+  );
 
 /** The present vehicle. */
 export const vehicleSchema = (units: Units) => {
@@ -60,6 +82,15 @@ export const vehicleSchema = (units: Units) => {
             refused_costs: maybe(num(END.refusedCosts, units)),
           },
           'What replacing it in a hurry adds to replacing it in peace, once it has broken down.',
+        ),
+      ),
+      cover: maybe(
+        mapping(
+          {
+            collision: cover(units, 'What pays when it hits or is hit.'),
+            comprehensive: cover(units, 'What pays for theft, hail, fire, glass, animals.'),
+          },
+          'Of the yearly insurance, what answers for damage to the vehicle itself.',
         ),
       ),
       may_be_driven: maybe(yesNo('Whether it may be driven today.')),
