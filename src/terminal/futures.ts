@@ -28,6 +28,15 @@ export const withFutures = (
   };
 };
 
+/** What of the drawing is not as the file has it. */
+export const drawnOtherwise = (file: Scenario, drawn: Scenario): { seed?: number; futures?: number } => {
+  const [own, used] = [file.facts.chance, drawn.facts.chance];
+  return {
+    ...(used.seed === own.seed ? {} : { seed: used.seed }),
+    ...(used.futures === own.futures ? {} : { futures: used.futures }),
+  };
+};
+
 /** The least power of two that is no less. */
 const powerOfTwo = (least: number): number => {
   let power = 1;

@@ -1,16 +1,20 @@
+import { readdirSync } from 'node:fs';
 import type { Browser, Page } from 'playwright-core';
 import { afterAll, beforeAll, describe, expect, it } from 'vitest';
+import { withChances } from '../report/chances.ts';
 import { decision, facts } from '../report/fixture.ts';
 import { render } from '../report/page.ts';
 import { axeSource, launch, saved } from './browser.ts';
 
 let browser: Browser;
 let report: string;
+let drawnReport: string;
 let longNames: string;
 
 beforeAll(async () => {
   browser = await launch();
   report = saved(render());
+  drawnReport = saved(render(withChances));
   const long = 'Unzertrennliche-Donaudampfschifffahrtsgesellschaftskapitänsmützenabzeichenverordnung '
     .repeat(3)
     .trim();
@@ -148,23 +152,58 @@ describe('opened in a browser', () => {
   });
 });
 
+const demos = new URL('../../reports/', import.meta.url);
+
 describe('on paper', () => {
-  it.each(['A4', 'Letter'] as const)('takes two to six pages of %s', async (format) => {
-    const { page } = await open(report);
+  const pagesOn = async (url: string, format: 'A4' | 'Letter'): Promise<number> => {
+    const { page } = await open(url);
     const pdf = (await page.pdf({ format })).toString('latin1');
-    const pages = pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
-    expect(pages).toBeGreaterThanOrEqual(2);
-    expect(pages).toBeLessThanOrEqual(6);
     await page.close();
+    return pdf.match(/\/Type\s*\/Page\b/g)?.length ?? 0;
+  };
+
+  it('takes no more than five pages of A4 for any demo, or six of Letter, which is shorter', async () => {
+    const files = readdirSync(demos).filter((name) => name.endsWith('.html'));
+    expect(files.length).toBeGreaterThan(3);
+    for (const name of files) {
+      const url = new URL(name, demos).href;
+      expect(await pagesOn(url, 'A4'), name).toBeLessThanOrEqual(5);
+      expect(await pagesOn(url, 'Letter'), name).toBeLessThanOrEqual(6);
+    }
   });
 
-  it('leaves folded tables and the list of questions out, and keeps the ledger by year', async () => {
-    const { page } = await open(report);
+  it('takes two to six pages of either where every chapter has something to say', async () => {
+    for (const format of ['A4', 'Letter'] as const) {
+      const pages = await pagesOn(drawnReport, format);
+      expect(pages).toBeGreaterThanOrEqual(2);
+      expect(pages).toBeLessThanOrEqual(6);
+    }
+  });
+
+  it('leaves out what is folded or said beside it, and keeps findings, the card and the ledger by year', async () => {
+    const { page } = await open(drawnReport);
     await page.emulateMedia({ media: 'print' });
-    const heights: number[] = await page.evaluate(
-      `['nav', '#fig-cumulative details', '#arithmetic table.ledger'].map((s) => document.querySelector(s).getBoundingClientRect().height)`,
-    );
-    expect(heights.map((h) => h > 0)).toEqual([false, false, true]);
+    const shown = (selectors: readonly string[]): Promise<boolean[]> =>
+      page.evaluate(
+        `${JSON.stringify(selectors)}.map((s) => document.querySelector(s).getBoundingClientRect().height > 0)`,
+      );
+    const out = [
+      'nav',
+      '#fig-cumulative details',
+      '#fig-hundred',
+      '#fig-ways',
+      '#fig-yearly svg',
+      '.onscreen',
+    ];
+    const kept = [
+      '#fig-yearly b',
+      '#fig-cumulative svg',
+      '#fig-density svg',
+      '.card',
+      '#arithmetic table.ledger',
+    ];
+    expect(await shown(out)).toEqual(out.map(() => false));
+    expect(await shown(kept)).toEqual(kept.map(() => true));
     await page.close();
   });
 });

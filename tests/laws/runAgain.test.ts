@@ -1,9 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
+import { SCRAMBLES, simulateScramble } from '../../src/engine/decision/chance/draws.ts';
 import { decide } from '../../src/engine/decision/decide.ts';
 import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import { scenarioToPassOn } from '../../src/engine/scenario/passOn.ts';
+import { type DrawnOtherwise, scenarioToPassOn } from '../../src/engine/scenario/passOn.ts';
+import type { Scenario } from '../../src/engine/scenario/scenario.ts';
 import { embeddedScenario } from '../../src/report/embed.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { isPrivate } from '../../src/report/privacy.ts';
@@ -13,16 +15,17 @@ const folder = new URL('../../scenarios/', import.meta.url);
 const demos = readdirSync(folder).filter((name) => name.endsWith('.yaml'));
 const textOf = (name: string): string => readFileSync(new URL(name, folder), 'utf8');
 
-const decided = (text: string, today: string) => {
+const scenarioOf = (text: string, today: string): Scenario => {
   const parsed = parseScenario(text, { file: 'demo.yaml', today });
   if ('problems' in parsed) throw new Error(parsed.problems.map((p) => `${p.path}: ${p.message}`).join('\n'));
-  return decide(parsed.scenario, 'test');
+  return parsed.scenario;
 };
 
-const report = (text: string, today: string) => {
-  const decision = decided(text, today);
+const decided = (text: string, today: string) => decide(scenarioOf(text, today), 'test');
+
+const report = (text: string, today: string, decision = decided(text, today), drawn: DrawnOtherwise = {}) => {
   const { facts } = decision;
-  const scenarioText = scenarioToPassOn(text, facts.date, (at) => isPrivate(facts, at));
+  const scenarioText = scenarioToPassOn(text, facts.date, (at) => isPrivate(facts, at), drawn);
   const { document } = parseHTML('<!doctype html><html><body></body></html>');
   return { decision, html: renderReport(decision, { document, scenarioText }) };
 };
@@ -41,6 +44,23 @@ const figures = (decision: ReturnType<typeof decided>) => {
     roots: breakEvens.map(({ roots }) => roots).filter((roots) => roots.length > 0),
   };
 };
+
+/** Decided with the futures that its scenario asks for. */
+const drawnFrom = (scenario: Scenario) => {
+  const { seed, futures } = scenario.facts.chance;
+  const points = { seed, from: 0, to: futures / SCRAMBLES };
+  const draws = Array.from({ length: futures === 0 ? 0 : SCRAMBLES }, (_, scramble) =>
+    simulateScramble(scenario, { ...points, scramble }),
+  );
+  return decide(scenario, 'test', draws);
+};
+
+/** The scenario with seed and futures told beside it, as on a command line. */
+const told = ({ inputs, facts, quantities }: Scenario, drawn: DrawnOtherwise): Scenario => ({
+  inputs,
+  quantities,
+  facts: { ...facts, chance: { ...facts.chance, ...drawn } },
+});
 
 const DAY = '2026-11-25';
 const MUCH_LATER = '2031-03-02';
@@ -61,6 +81,44 @@ describe('law 12: a saved report, run again, gives its own figures', () => {
     expect(embeddedScenario(html)).not.toMatch(/2500|300\b/);
     const again = decided(embeddedScenario(html) as string, MUCH_LATER);
     expect(figures(again)).toEqual(figures(decision));
+  });
+
+  it.each([
+    ['beside a file that says nothing of it', '', { seed: 77, futures: 256 }],
+    [
+      'beside one that does',
+      'chance: { seed: 3, futures: 1024, may_run_dry: 10 % } # ours\n',
+      { seed: 77, futures: 256 },
+    ],
+    ['with the file as it is', 'chance: { seed: 3, futures: 256 }\n', {}],
+    ['with no futures at all', '', { futures: 0 }],
+  ])('with the seed and the number of futures that were told, %s', (_, chance, drawn) => {
+    const text = chance + textOf('short-form.yaml');
+    const scenario = told(scenarioOf(text, DAY), drawn);
+    const { decision, html } = report(text, DAY, drawnFrom(scenario), drawn);
+    const again = scenarioOf(embeddedScenario(html) as string, MUCH_LATER);
+    expect(again.facts.chance).toEqual(scenario.facts.chance);
+    const second = drawnFrom(again);
+    expect(second.chances).toEqual(decision.chances);
+    expect(second.walkAway).toEqual(decision.walkAway);
+  });
+
+  it('notes what was drawn otherwise before the first key, or where the file has it', () => {
+    const none = () => false;
+    const plain = '# a note\ndate: 2026-11-25\nmiles_a_year: 9000 # by the odometer\n';
+    expect(scenarioToPassOn(plain, DAY, none, { seed: 7 })).toBe(
+      plain.replace('date', 'chance: { seed: 7 } # drawn so\ndate'),
+    );
+    expect(
+      scenarioToPassOn(`${plain}chance: { seed: 1, may_run_dry: 5 % } # ours\n`, DAY, none, { seed: 7 }),
+    ).toBe(`${plain}chance: { seed: 7, may_run_dry: 5 % } # ours\n`);
+    expect(scenarioToPassOn(`${plain}chance:\n`, DAY, none, { futures: 0 })).toContain(
+      'chance:\n  futures: 0\n',
+    );
+    const shared = `mine: &c { seed: 1 }\n${plain}chance: *c\n`;
+    expect(scenarioToPassOn(shared, DAY, none, { seed: 7 })).toMatch(
+      /^mine: &c \{ seed: 1 \}[\s\S]*chance: \{ seed: 7 \}/,
+    );
   });
 
   it('leaves a file that says its day as it was written, and dates one that does not before its first key', () => {

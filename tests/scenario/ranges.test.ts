@@ -249,6 +249,12 @@ describe('how the future is drawn', () => {
       looks: [{ what: 'gearbox opened', costs: 140, component: 0, within: 12, sees: 0.85, clears: 0.85 }],
     }));
 
+  it('may be no future at all, but never so few that they say nothing', () => {
+    const asked = (futures: number) =>
+      scenarioOf(withLines({ top: `chance: { futures: ${futures} }\n` })).facts.chance.futures;
+    expect([0, 1, 256, 257].map(asked)).toEqual([0, 256, 256, 512]);
+  });
+
   it('knows which ranges go together, by their keys', () =>
     expect(full.facts.chance.correlations).toEqual([
       { a: 'household.distanceAYear', b: 'vehicle.energy.economy', rank: 0.3 },

@@ -114,6 +114,18 @@ describe('a run', () => {
     expect(JSON.parse((await ran([...few, '0'])).printed).chances).toBeNull();
   });
 
+  it('keeps in the report what it was told about drawing, and nothing where that is what the file says', async () => {
+    const kept = async (...told: string[]) =>
+      (await ran(['report', 'mine.yaml', ...told])).files.get('mine.html');
+    expect(await kept('--futures', '0', '--seed', '5')).toContain(
+      'chance: { seed: 5, futures: 0 } # drawn so',
+    );
+    const own = { files: { 'mine.yaml': `chance: { futures: 0 }\n${SHORT}` } };
+    expect((await ran(['report', 'mine.yaml', '--seed', '1'], own)).files.get('mine.html')).not.toContain(
+      'drawn so',
+    );
+  });
+
   it('answers a shop: pay or walk away', async () => {
     const cheap = await ran(['bill', 'mine.yaml', 'other', '$5']);
     expect(cheap).toMatchObject({ code: 0, told: '' });

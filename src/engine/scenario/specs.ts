@@ -192,7 +192,7 @@ export const END = {
 /** How the future is drawn and what is asked of it: choices, none of them a number of the model. */
 export const CHANCE = {
   seed: exactly(CHOICE, whole('factor', 0, 4_294_967_295, 'choice', 'seed of the drawn futures')),
-  futures: exactly(CHOICE, whole('factor', 256, 1_048_576, 'choice', 'futures to draw')),
+  futures: exactly(CHOICE, whole('factor', 0, 1_048_576, 'choice', 'futures to draw')),
   mayRunDry: exactly(CHOICE, share(0.001, 0.5, 'choice', 'chance that the fund may run dry')),
   setAside: exactly(CHOICE, spec('money a month', 0, 20_000, 'choice', 'set aside each month for repairs')),
   monthsWithoutIncome: exactly(CHOICE, whole('months', 0, 60, 'choice', 'months without income')),

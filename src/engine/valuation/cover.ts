@@ -136,7 +136,7 @@ export interface DeductibleChange {
   readonly gain: number;
   /** More to bear in the worst single loss. */
   readonly worst: number;
-  /** Claims in a period at which the change neither gains nor loses; 'always' and 'never': at every number of them. */
+  /** Claims in a period at which it neither gains nor loses; always, never: it pays at any number of them, at none. */
   readonly tips: Tips;
 }
 

@@ -59,7 +59,7 @@ export const assumedChapter = (page: Page): Chapter => {
       paragraphs(noticesAt(d, 'assumptions')),
       deciding.length === 0
         ? null
-        : html`<h3>The ones that weigh most</h3>${assumptions(page, 'The numbers that weigh most', deciding)}`,
+        : html`<div class="onscreen"><h3>The ones that weigh most</h3>${assumptions(page, 'The numbers that weigh most', deciding)}</div>`,
       folded(
         `All ${counted(d.quantities.length, 'number')}, and where each comes from`,
         ...groups

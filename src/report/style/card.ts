@@ -11,5 +11,8 @@ export const card = `
 .card li { break-inside: avoid; padding: 0.15rem 0 0.15rem 1.5em; text-indent: -1.5em; }
 .card li::before { content: "\\25a1"; display: inline-block; width: 1.5em; text-indent: 0; }
 @media (max-width: 36rem) { .card { padding: 0.4rem 0.8rem 0.8rem; } .card ul { columns: 1; } }
-@media print { .card { margin: 0.6rem 0; padding: 0.2rem 0.8rem 0.5rem; } .card p, .card ul { font-size: 1em; margin-bottom: 0.25rem; } .card ul { columns: 1; } }
+@media print {
+  section > .card { margin: 0.8rem 0; } .card { column-span: all; columns: 2; column-gap: 8mm; padding: 0.3rem 0.8rem 0.4rem; } .card .cut, .card h3 { column-span: all; } .card .cut { margin: 0; } .card :is(.box, ul) { break-inside: avoid; } .card .ask { break-after: avoid; }
+  .card p, .card ul { font-size: 1em; margin-bottom: 0.25rem; } .card ul { columns: 1; }
+}
 `;

@@ -10,7 +10,7 @@ import { decided } from '../decided.ts';
 import type { Simulator } from '../drawing.ts';
 import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
-import { withFutures } from '../futures.ts';
+import { drawnOtherwise, withFutures } from '../futures.ts';
 import { load } from '../load.ts';
 import type { Options } from '../options.ts';
 import { save } from '../save.ts';
@@ -46,7 +46,12 @@ export const reportCommand = async (file: string, options: Options, effects: Eff
     import('../document.ts'),
   ]);
   const { facts } = decision;
-  const scenarioText = scenarioToPassOn(loaded.text, facts.date, (at) => isPrivate(facts, at));
+  const scenarioText = scenarioToPassOn(
+    loaded.text,
+    facts.date,
+    (at) => isPrivate(facts, at),
+    drawnOtherwise(loaded.scenario, scenario),
+  );
   const html = renderReport(decision, { document: newDocument(), scenarioText });
   const from = file === '-' ? null : file;
   const code = await save({ path, text: html, from, force: options.force, isOurs: isOurReport }, effects);

@@ -9,9 +9,12 @@ const D = DEFAULTS.chance;
 /** Points of one scrambled sequence come in powers of two; so many sequences are drawn beside each other. */
 const SCRAMBLES = 16;
 
-/** So many futures or a few more: a whole power of two for each scramble. */
+/** With fewer no chance would be worth saying. */
+const FEWEST = 256;
+
+/** So many futures or a few more: a whole power of two for each scramble; none where none are wanted. */
 const wholeFutures = (least: number): number =>
-  SCRAMBLES * 2 ** Math.ceil(Math.log2(Math.max(1, least / SCRAMBLES)));
+  least === 0 ? 0 : SCRAMBLES * 2 ** Math.ceil(Math.log2(Math.max(FEWEST, least) / SCRAMBLES));
 
 /** What the file says about the drawing of futures; none of it is a number of the model. */
 export const completeChance = (

@@ -156,7 +156,7 @@ export const repairPayment = <N extends number>(
 };
 
 /** What a place's rule leaves open about its settlements, as every way to read it; one way where all is known. */
-export const readingsOf = (settlement: PlaceRule['settlement']): readonly RuleReading[] => {
+const readingsOf = (settlement: PlaceRule['settlement']): readonly RuleReading[] => {
   const orders: readonly TaxOrder[] =
     settlement === null || settlement.tax === 'not known'
       ? ['not paid', 'after salvage', 'before salvage']
