@@ -1,11 +1,12 @@
 import { daysBetween, parseCivilDate } from '../../quantity/civilDate.ts';
 import type { Claim, ClaimEstimate, ClaimFacts, ClaimLine } from '../claim.ts';
 import { CLAIM } from '../claimSpecs.ts';
+import { compare } from '../comparables.ts';
 import { DEFAULTS } from '../defaults.ts';
+import type { PresentVehicle } from '../inputs.ts';
 import type { SparseClaim } from '../schema/scenario.ts';
 import { type Fallback, following, type Pen } from './book.ts';
 import { completeExtras, completePlan, completeRebuild } from './claimWork.ts';
-import { completeComparables } from './comparables.ts';
 import { completePlace } from './place.ts';
 
 const D = DEFAULTS.claim;
@@ -199,17 +200,23 @@ const factsOf = (
   },
 });
 
-/** A claim's numbers and facts, complete; null where there is none. `odometer` in the household's unit. */
+/** A claim's numbers and facts, complete; null where there is none. The vehicle as it was before the collision. */
 export const completeClaim = (
   file: SparseClaim | undefined,
   root: Pen,
   date: string,
-  odometer: number,
+  { odometer, sellsFor }: Pick<PresentVehicle, 'odometer' | 'sellsFor'>,
 ): { readonly claim: Claim; readonly facts: ClaimFacts } | null => {
   if (!file) return null;
   const pen = root.at('claim', 'claim');
   const perDistance = (root.units.distance === 'km' ? file.a_km : file.a_mile)?.value ?? 0;
-  const { lines, mean } = completeComparables(file, perDistance, odometer);
+  const given = (file.comparables ?? []).map((one) => ({
+    what: one.what,
+    price: one.price.value,
+    odometer: one.odometer.value,
+    adjustment: one.adjust?.value ?? 0,
+  }));
+  const { lines, mean } = compare(given, { odometer, perDistance });
   const compared = following(mean ?? 0, `the mean of ${lines.length} comparables`, 'measured');
   const claim: Claim = {
     value: pen.take('value', file.value ? 'value' : 'comparables', CLAIM.value, file.value, compared, {
@@ -227,7 +234,11 @@ export const completeClaim = (
     ...completeCosts(file, pen, date),
     ...completeExtras(file.also_needed, pen),
     ownRepair: completePlan(file.own_repair, pen.at('ownRepair', 'own_repair', 'own repair')),
-    safeOnly: completePlan(file.safe_only, pen.at('safeOnly', 'safe_only', 'safe and legal only')),
+    safeOnly: completePlan(
+      file.safe_only,
+      pen.at('safeOnly', 'safe_only', 'safe and legal only'),
+      following(Math.max(0, sellsFor.running - sellsFor.asItStands), 'as much as the damage takes off today'),
+    ),
     rebuild: completeRebuild(file.rebuild, pen.at('rebuild', 'rebuild', 'rebuilding it')),
   };
   return { claim, facts: factsOf(file, date, { comparables: lines, perDistance, comparablesSay: mean }) };

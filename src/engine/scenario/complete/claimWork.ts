@@ -1,9 +1,9 @@
 import type { ClaimWork, ExtraWork, Rebuild } from '../claim.ts';
 import { CLAIM } from '../claimSpecs.ts';
-import { DEFAULTS } from '../defaults.ts';
+import { DEFAULTS, type Default } from '../defaults.ts';
 import type { SparseClaim } from '../schema/scenario.ts';
 import type { Spec } from '../specs.ts';
-import type { Pen } from './book.ts';
+import { type Fallback, following, type Pen } from './book.ts';
 import { completeCost, doneBy } from './work.ts';
 
 const D = DEFAULTS.claim;
@@ -12,23 +12,31 @@ type Plans = 'own_repair' | 'safe_only' | 'rebuild';
 type SparsePlan = NonNullable<SparseClaim[Plans]>;
 
 /** Everything of a plan but the days it takes. */
-const workOf = (file: SparsePlan, pen: Pen): Omit<ClaimWork, 'days'> => ({
+const workOf = (
+  file: SparsePlan,
+  pen: Pen,
+  visible: Default | Fallback = D.valueLost,
+): Omit<ClaimWork, 'days'> => ({
   by: doneBy(file),
   ...completeCost(file, pen),
   paint: pen.take('paint', 'paint', CLAIM.paint, file.paint, D.extras),
   tools: pen.take('tools', 'tools', CLAIM.tools, file.tools, D.extras),
   toolsBring: pen.take('toolsBring', 'tools_bring', CLAIM.toolsBring, file.tools_bring, D.extras),
   qualified: pen.take('qualified', 'qualified_work', CLAIM.qualified, file.qualified_work, D.extras),
-  valueLost: pen.take('valueLost', 'value_lost', CLAIM.valueLost, file.value_lost, D.valueLost),
+  valueLost: pen.take('valueLost', 'value_lost', CLAIM.valueLost, file.value_lost, visible),
 });
 
-/** A plan of the household's own, or null where there is none. `pen` stands at it. */
+/** A plan of the household's own, or null where there is none; `visible` stands in for the value that stays lost. */
 export const completePlan = (
   file: SparseClaim['own_repair'] | SparseClaim['safe_only'],
   pen: Pen,
+  visible?: Fallback,
 ): ClaimWork | null =>
   file
-    ? { ...workOf(file, pen), days: pen.take('days', 'days', CLAIM.planDays, file.days, D.daysInShop) }
+    ? {
+        ...workOf(file, pen, visible),
+        days: pen.take('days', 'days', CLAIM.planDays, file.days, D.daysInShop),
+      }
     : null;
 
 /** Keeping it after a total loss; its insurance is never a default. */

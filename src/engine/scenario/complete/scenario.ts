@@ -77,7 +77,7 @@ export const completeScenario = (
     return completeReplacement(one, pen, date, sharedFor(one));
   });
   const doingWithout = completeDoingWithout(file.doing_without, root);
-  const claim = completeClaim(file.claim, root, date, present.vehicle.odometer);
+  const claim = completeClaim(file.claim, root, date, present.vehicle);
   const all = shareNumbers(quantities);
   const together = correlationsOf(file.go_together, quantities, all);
   const facts = completeFacts(file, replacements, date, units, {

@@ -1,5 +1,16 @@
 import { DEFAULTS } from '../defaults.ts';
 import {
+  claimBounds,
+  claimDates,
+  claimDatesPast,
+  claimValued,
+  lenderFits,
+  payerFits,
+  placeKnown,
+} from './claim.ts';
+import { coverFits } from './cover.ts';
+import { estimateSums, linesPriced } from './estimate.ts';
+import {
   currencyGiven,
   distanceGiven,
   distanceUsual,
@@ -68,6 +79,17 @@ export const applyRules = (raw: Raw): Verdict => {
       ...[paidOneWay, pricedOnce, termsFit, leaseDistance, usedIsDriven, oneGuarantee, newIsNew].flatMap(
         (rule) => rule(raw),
       ),
+      ...[
+        claimValued,
+        placeKnown,
+        payerFits,
+        lenderFits,
+        claimBounds,
+        claimDates,
+        linesPriced,
+        estimateSums,
+        coverFits,
+      ].flatMap((rule) => rule(raw)),
     ],
     warnings: [
       ...sale.warnings,
@@ -80,6 +102,7 @@ export const applyRules = (raw: Raw): Verdict => {
         energyUnitsAlike,
         someRepairs,
         datesPast,
+        claimDatesPast,
         longLoan,
       ].flatMap((rule) => rule(raw)),
     ],

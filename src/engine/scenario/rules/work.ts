@@ -46,6 +46,9 @@ export const workPriced = (raw: Raw): Finding[] => [
     ...raw.each([...at, 'upkeep']).flatMap((item) => priced(raw, item)),
     ...raw.each([...at, 'components']).flatMap((part) => priced(raw, part, inTable(raw, at, part))),
   ]),
+  ...['own_repair', 'safe_only', 'rebuild']
+    .map((plan) => ['claim', plan])
+    .flatMap((at) => (raw.has(at) ? priced(raw, at) : [])),
 ];
 
 /** A safety job does not wait. */

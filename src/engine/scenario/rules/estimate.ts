@@ -1,0 +1,93 @@
+import { toCents } from '../../quantity/money.ts';
+import { CLAIM } from '../claimSpecs.ts';
+import { asYesNo } from '../fields.ts';
+import type { Finding, Path } from '../problems.ts';
+import { significant } from '../units.ts';
+import type { Raw } from './raw.ts';
+
+const LINES: Path = ['claim', 'estimate', 'lines'];
+const TOTAL: Path = ['claim', 'estimate', 'total'];
+
+/** The line in cents, each rounded half up as a printout does; undefined where it cannot be read. */
+const centsOf = (raw: Raw, line: Path): number | undefined => {
+  const amount = raw.num([...line, 'amount'], CLAIM.line);
+  if (amount !== undefined) return toCents(significant(amount, 13));
+  const hours = raw.num([...line, 'hours'], CLAIM.lineHours);
+  const rate = raw.num([...line, 'rate'], CLAIM.lineRate);
+  return hours === undefined || rate === undefined ? undefined : toCents(significant(hours * rate, 13));
+};
+
+const isTaxed = (raw: Raw, line: Path): boolean => {
+  const kind = raw.at([...line, 'kind']);
+  return asYesNo(raw.at([...line, 'taxed'])) ?? (kind === 'parts' || kind === 'paint');
+};
+
+/** An amount, or hours at a rate: one of the two, whole; betterment within its line. */
+export const linesPriced = (raw: Raw): Finding[] =>
+  raw.each(LINES).flatMap((line): Finding[] => {
+    const has = (key: string): boolean => raw.has([...line, key]);
+    if (has('amount') && (has('hours') || has('rate')))
+      return [
+        {
+          kind: 'either or',
+          path: [...line, 'amount'],
+          message: 'This line has an amount, and hours at a rate as well.',
+          remedy: 'Keep one: hours and rate for labour, an amount for the rest.',
+        },
+      ];
+    if (!has('amount') && !(has('hours') && has('rate')))
+      return [
+        {
+          kind: 'missing',
+          path: [...line, has('hours') ? 'rate' : has('rate') ? 'hours' : 'amount'],
+          message: 'What this line comes to is missing.',
+          remedy: 'Write "amount:", or "hours:" and "rate:".',
+        },
+      ];
+    const cents = centsOf(raw, line);
+    const betterment = raw.num([...line, 'betterment'], CLAIM.betterment);
+    if (cents === undefined || betterment === undefined || betterment * 100 <= cents) return [];
+    return [
+      {
+        kind: 'contradiction',
+        path: [...line, 'betterment'],
+        value: raw.at([...line, 'betterment']),
+        message: `More is taken off this line than the ${(cents / 100).toFixed(2)} it comes to.`,
+        remedy: 'Betterment is a part of its line.',
+      },
+    ];
+  });
+
+/** There is something on the estimate, and its lines and tax come to the total that stands on it, to the cent. */
+export const estimateSums = (raw: Raw): Finding[] => {
+  if (!raw.has(['claim', 'estimate'])) return [];
+  const lines = raw.each(LINES);
+  if (raw.has(LINES) && lines.length === 0)
+    return [
+      {
+        kind: 'empty',
+        path: LINES,
+        message: 'The estimate has no lines.',
+        remedy: 'Give at least one: a single amount will do.',
+      },
+    ];
+  const total = raw.num(TOTAL, CLAIM.total);
+  const cents = lines.map((line) => centsOf(raw, line));
+  if (total === undefined || cents.some((one) => one === undefined)) return [];
+  const known = cents.map((one) => one ?? 0);
+  const before = known.reduce((sum, one) => sum + one, 0);
+  const taxed = lines.reduce((sum, line, i) => sum + (isTaxed(raw, line) ? (known[i] ?? 0) : 0), 0);
+  const rate = raw.num(['claim', 'estimate', 'tax'], CLAIM.estimateTax) ?? 0;
+  const tax = toCents(significant((taxed * rate) / 100, 13));
+  if (before + tax === toCents(total)) return [];
+  const text = (amount: number): string => (amount / 100).toFixed(2);
+  return [
+    {
+      kind: 'contradiction',
+      path: TOTAL,
+      value: raw.at(TOTAL),
+      message: `The lines come to ${text(before)} and their tax to ${text(tax)}: ${text(before + tax)}, not ${total.toFixed(2)}.`,
+      remedy: 'Mend the line that is wrong (or what is taxed), or take "total:" out.',
+    },
+  ];
+};
