@@ -3,7 +3,7 @@ import { CLAIM } from '../claimSpecs.ts';
 import { DEFAULTS, type Default } from '../defaults.ts';
 import type { SparseClaim } from '../schema/scenario.ts';
 import type { Spec } from '../specs.ts';
-import { type Fallback, following, type Pen } from './book.ts';
+import type { Fallback, Pen } from './book.ts';
 import { completeCost, doneBy } from './work.ts';
 
 const D = DEFAULTS.claim;

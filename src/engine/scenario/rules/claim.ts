@@ -4,14 +4,15 @@ import { nearest } from '../nearest.ts';
 import { PLACES, placeByCode } from '../places.ts';
 import { type Finding, type Path, showValue } from '../problems.ts';
 import { RUNNING } from '../specs.ts';
-import type { Raw } from './raw.ts';
+import { isMapping, type Raw } from './raw.ts';
 
 const at = (...keys: Path): Path => ['claim', ...keys];
 
 const contradiction = (raw: Raw, path: Path, message: string, remedy: string): Finding => ({
   kind: 'contradiction',
   path,
-  value: raw.at(path),
+  // A whole section shows nothing of what is wrong with it.
+  ...(isMapping(raw.at(path)) ? {} : { value: raw.at(path) }),
   message,
   remedy,
 });
@@ -78,7 +79,7 @@ export const placeKnown = (raw: Raw): Finding[] => {
       path: at('place'),
       value: code,
       message: `"${showValue(code)}" is not a place whose rule is listed.`,
-      remedy: `${near ? `Did you mean "${near}"? ` : ''}Write the rule out: place: { name: ..., total_loss: 75 % }.`,
+      remedy: `${near ? `Did you mean "${near}"? Else write` : 'Write'} the rule out: place: { name: ..., total_loss: 75 % }.`,
     },
   ];
 };
