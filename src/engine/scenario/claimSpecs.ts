@@ -46,7 +46,7 @@ export const CLAIM = {
   storageADay: spec('money a day', 0, 500, 'quoted', 'a day of storage'),
   storageDays: spec('days', 0, 365, 'guess', 'days it stands in storage from today'),
   storagePaidDays: exactly(KNOWN, spec('days', 0, 365, 'quoted', 'days of storage the insurer pays')),
-  tow: spec('money', 0, 5_000, 'quoted', 'tow'),
+  tow: spec('money', 0, 5_000, 'quoted', 'towing it away'),
   towPaid: exactly(TERM, spec('money', 0, 5_000, 'quoted', 'what the insurer pays of the tow')),
   alignment: spec('money', 0, 5_000, 'quoted', 'wheel alignment'),
   calibration: spec('money', 0, 10_000, 'quoted', 'calibration of sensors'),

@@ -1,5 +1,5 @@
-import { toCents } from '../quantity/money.ts';
-import { significant } from './units.ts';
+import { inUnits } from '../quantity/money.ts';
+import { roundedCents } from './cents.ts';
 
 /** What a comparable is, in currency units and the household's distance unit. */
 export interface Comparable {
@@ -8,8 +8,8 @@ export interface Comparable {
   readonly adjustment: number;
 }
 
-/** In currency units, rounded half up to the cent; what a binary fraction adds to an exact product is taken off first. */
-const toTheCent = (amount: number): number => toCents(significant(amount, 13)) / 100;
+/** In currency units, rounded half up to the cent. */
+const toTheCent = (amount: number): number => inUnits(roundedCents(amount));
 
 /**
  * Each comparable carried to the vehicle's own distance: `perDistance` for every mile or kilometre that it has run more

@@ -1,8 +1,8 @@
 import { toCents } from '../../quantity/money.ts';
+import { roundedCents } from '../cents.ts';
 import { CLAIM } from '../claimSpecs.ts';
 import { asYesNo } from '../fields.ts';
 import type { Finding, Path } from '../problems.ts';
-import { significant } from '../units.ts';
 import type { Raw } from './raw.ts';
 
 const LINES: Path = ['claim', 'estimate', 'lines'];
@@ -11,10 +11,10 @@ const TOTAL: Path = ['claim', 'estimate', 'total'];
 /** The line in cents, each rounded half up as a printout does; undefined where it cannot be read. */
 const centsOf = (raw: Raw, line: Path): number | undefined => {
   const amount = raw.num([...line, 'amount'], CLAIM.line);
-  if (amount !== undefined) return toCents(significant(amount, 13));
+  if (amount !== undefined) return roundedCents(amount);
   const hours = raw.num([...line, 'hours'], CLAIM.lineHours);
   const rate = raw.num([...line, 'rate'], CLAIM.lineRate);
-  return hours === undefined || rate === undefined ? undefined : toCents(significant(hours * rate, 13));
+  return hours === undefined || rate === undefined ? undefined : roundedCents(hours * rate);
 };
 
 const isTaxed = (raw: Raw, line: Path): boolean => {
@@ -78,7 +78,7 @@ export const estimateSums = (raw: Raw): Finding[] => {
   const before = known.reduce((sum, one) => sum + one, 0);
   const taxed = lines.reduce((sum, line, i) => sum + (isTaxed(raw, line) ? (known[i] ?? 0) : 0), 0);
   const rate = raw.num(['claim', 'estimate', 'tax'], CLAIM.estimateTax) ?? 0;
-  const tax = toCents(significant((taxed * rate) / 100, 13));
+  const tax = roundedCents((taxed * rate) / 100);
   if (before + tax === toCents(total)) return [];
   const text = (amount: number): string => (amount / 100).toFixed(2);
   return [
