@@ -61,6 +61,13 @@ describe('the page', () => {
     expect(second).toMatch(/Lifting.*Brakes/);
   });
 
+  it('says own hours to the tenth, whatever the average of their range is', () => {
+    const quantities = decision.quantities.map((q) =>
+      q.key === 'workNeeded.0.hours' ? { ...q, value: 9.93472 } : q,
+    );
+    expect(text(render({ ...decision, quantities }))).toContain('9.9 own hours (');
+  });
+
   it('says whose every number is', () => {
     const rows = all('#assumed details tbody tr');
     expect(rows).toHaveLength(decision.quantities.length);

@@ -82,7 +82,7 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding
 
 /** How often something of chance `chance` happens: its chance when expected; in a drawn future once or not at all. */
 export const timesOf = (chance: number, what: string, future: Future): number =>
-  future.kind === 'expected' ? chance : future.turnsOut(what) < chance ? 1 : 0;
+  chance === 0 || future.kind === 'expected' ? chance : future.turnsOut(what) < chance ? 1 : 0;
 
 /** Within one future every way reads the same list for the same key. */
 export const recalled = <T>(future: DrawnFuture, key: string, draw: () => readonly T[]): readonly T[] => {

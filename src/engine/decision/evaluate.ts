@@ -60,14 +60,14 @@ const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
     path,
     reason,
   });
-  const value = (reading: Reading): number => plan.valueAt(horizon, reading);
-  if (value('cash') !== 0) {
+  const cash = plan.valueAt(horizon, 'cash');
+  if (cash !== 0) {
     const owned = line(
       plan.vehicleAtEnd,
       'value',
       'what selling it then would bring, net of its cost and hours',
     );
-    sink.post(owned, horizon, -value('counted'), -value('cash'), -value('shop'));
+    sink.post(owned, horizon, -plan.valueAt(horizon, 'counted'), -cash, -plan.valueAt(horizon, 'shop'));
   }
   const owed = plan.owedAt(horizon);
   if (owed !== 0)

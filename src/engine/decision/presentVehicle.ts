@@ -4,7 +4,7 @@ import { brokenValue, marketValue, netOfSelling } from '../cashflow/contracts/va
 import { levelAt } from '../cashflow/levels.ts';
 import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
 import type { Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
-import type { Context } from './context.ts';
+import { type Context, recalled } from './context.ts';
 import { isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openWays.ts';
 import { runningCosts } from './runningCosts.ts';
@@ -206,8 +206,16 @@ export const sellLater =
     sink.time(line, month, ctx.inputs.vehicle.selling.hours);
   };
 
-/** The present vehicle's span, held to the end of month `until`. */
-export const presentSpan = (treatments: Treatments, until: number, ctx: Context): Span => ({
+/** The present vehicle's span, held to the end of month `until`; one and the same within a drawn future. */
+export const presentSpan = (treatments: Treatments, until: number, ctx: Context): Span => {
+  if (ctx.future.kind === 'expected') return spanOf(treatments, until, ctx);
+  const [span] = recalled(ctx.future, `span ${until} ${treatments.join()}`, () => [
+    spanOf(treatments, until, ctx),
+  ]);
+  return span as Span;
+};
+
+const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({
   path: 'vehicle',
   luck: 'vehicle',
   name: ctx.facts.vehicleName,

@@ -26,10 +26,12 @@ const scheduledRenewals = (
   component: number,
   distanceAMonth: number,
   months: number,
-): number[] =>
-  vehicle.upkeep.flatMap((item) =>
-    item.renews.includes(component) ? dueMonths(item, distanceAMonth, months) : [],
-  );
+): number[] => {
+  const due: number[] = [];
+  for (const item of vehicle.upkeep)
+    if (item.renews.includes(component)) due.push(...dueMonths(item, distanceAMonth, months));
+  return due;
+};
 
 /** A component's life used up in a month. */
 export const paceOf = (part: Component, distanceAMonth: number): number =>
@@ -44,7 +46,8 @@ export const restartsOf = (
 ): readonly number[] => {
   const byWork = span.renewed.get(component);
   const scheduled = scheduledRenewals(vehicle, component, ctx.distanceAMonth, ctx.horizon - span.start);
-  return [...(byWork === undefined ? [] : [byWork]), ...scheduled].sort((a, b) => a - b);
+  if (byWork !== undefined) scheduled.push(byWork);
+  return scheduled.length < 2 ? scheduled : scheduled.sort((a, b) => a - b);
 };
 
 /** What meeting a failure of a component takes once, on average. */

@@ -1,5 +1,5 @@
 import type { JobFacts } from '../../engine/scenario/scenario.ts';
-import { weekends } from '../format.ts';
+import { number, weekends } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { cautionWords, DEFER } from '../words/cautions.ts';
 import { noticesAt } from '../words/facts.ts';
@@ -14,7 +14,7 @@ const terms = ({ d, format }: Page, index: number): string => {
     ? []
     : [
         ...(parts === undefined ? [] : [`${format.money(parts)} in parts`]),
-        ...(hours === undefined ? [] : [`${hours} own hours (${weekends(hours)})`]),
+        ...(hours === undefined ? [] : [`${number(hours, 1)} own hours (${weekends(hours)})`]),
       ];
   const there = shop === undefined ? '' : `${own.length === 0 ? '' : '; '}${format.money(shop)} at a shop`;
   return own.length === 0 && there === '' ? '' : `${capital(listed(own))}${there}.`;

@@ -200,6 +200,9 @@ export const drawFutures = (
   };
   const { regular } = subject;
   const events = facts.chance.looks.map(() => new Uint8Array(n));
+  const looked = facts.chance.looks.map(({ component }) =>
+    subject.counted.find((one) => one?.part.vehicle === 'vehicle' && one.part.component === component),
+  );
   const keepRegular = regular.keep;
   const mixedOwn: number[] = [];
   const mixedOther: number[] = [];
@@ -247,10 +250,8 @@ export const drawFutures = (
     subject.counted.forEach((counted, p) => {
       if (counted) (failures[p] as Float64Array)[i] = failuresOf(counted, ctx);
     });
-    facts.chance.looks.forEach(({ component, within }, l) => {
-      const counted = subject.counted.find(
-        (one) => one?.part.vehicle === 'vehicle' && one.part.component === component,
-      );
+    facts.chance.looks.forEach(({ within }, l) => {
+      const counted = looked[l];
       if (counted && failsWithinMonths(counted, within, ctx)) (events[l] as Uint8Array)[i] = 1;
     });
     if ((from + i) % MIXED === 0 && subject.keep !== null && subject.replace !== null) {

@@ -41,7 +41,7 @@ export interface Subject {
 }
 
 /** Groups whose shares of the variance are worked out one by one; the rest are one group. */
-const MOST_GROUPS = 14;
+const MOST_GROUPS = 12;
 
 /** What a way takes in cash every month, on average over months 1..H: besides lumps, and in lumps. */
 const monthlyOf = (way: Way, ctx: Context): { readonly regular: number; readonly lumps: number } => {
