@@ -1,13 +1,15 @@
+import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { TO_THE_CENT } from '../../src/engine/cashflow/contracts/settlement/arithmetic.ts';
 import { comparedValue } from '../../src/engine/cashflow/contracts/settlement/comparables.ts';
 import { type Cents, toCents } from '../../src/engine/quantity/money.ts';
 import { compare } from '../../src/engine/scenario/comparables.ts';
+import { scenarioToPassOn } from '../../src/engine/scenario/passOn.ts';
 import { placeByCode } from '../../src/engine/scenario/places.ts';
 import { type ClaimForm, claimForm } from '../support/claim.ts';
 import { type File, problemsOf, scenarioOf, type Tree, warningsOf } from '../support/file.ts';
-import { quantityOf } from './scenario.ts';
+import { parse, quantityOf } from './scenario.ts';
 
 const claimed =
   (change: (claim: ClaimForm, file: File) => void = () => undefined) =>
@@ -274,5 +276,38 @@ describe('cover for the vehicle itself', () => {
         isDefault: true,
         mark: 'guess',
       });
+  });
+});
+
+describe('private words of a claim', () => {
+  it('stay out of what is passed on, and change no figure', () => {
+    const text = readFileSync(new URL('./full-form.yaml', import.meta.url), 'utf8').replace(
+      'private: [',
+      'private: [claim.insurer, claim.lender.name, claim.place.name, claim.what, claim.comparables.0.what, ',
+    );
+    const read = (of: string) => {
+      const result = parse(of);
+      if ('problems' in result) throw new Error(result.problems.map(({ message }) => message).join('\n'));
+      return result.scenario;
+    };
+    const before = read(text);
+    const hidden = new Set(before.facts.private);
+    const passed = scenarioToPassOn(text, before.facts.date, (path) => hidden.has(path));
+    for (const word of ['Harbour Mutual', 'Rivertown', 'Harbour Province', 'trailer', '2011 van'])
+      expect(passed).not.toContain(word);
+    expect(read(passed).inputs.claim?.estimate.lines.map(({ amount }) => amount)).toEqual(
+      before.inputs.claim?.estimate.lines.map(({ amount }) => amount),
+    );
+    expect(read(passed).inputs.claim?.value).toBe(before.inputs.claim?.value);
+    expect(read(passed).facts.claim?.place.totalLoss.test).toEqual(before.facts.claim?.place.totalLoss.test);
+  });
+
+  it('are words: a figure of a claim cannot be private', () => {
+    const found = problemsOf(
+      claimed((_, file) => {
+        file.private = ['claim.deductible', 'claim.place'];
+      }),
+    );
+    expect(found.map(({ kind }) => kind)).toEqual(['private', 'private']);
   });
 });

@@ -61,7 +61,7 @@ const placed = (finding: Finding, locate: Locate): Problem => {
 };
 
 /** Chances of what is rare, and how they rise. */
-const SMALL_BY_NATURE = /^vehicle\.ends\./;
+const SMALL_BY_NATURE = /^vehicle\.(?:ends|ownDamage)\./;
 
 /** Rates and shares are in percent: 0.074 was most likely meant as 7.4 %. */
 const smallRates = ({ quantities }: Scenario): Finding[] =>
