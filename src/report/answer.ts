@@ -2,6 +2,7 @@ import type { Decision, OptionResult } from '../engine/decision/decision.ts';
 import { type Formats, formatsFor, span } from './format.ts';
 import { plain } from './markup/html.ts';
 import { withoutPrivate } from './privacy.ts';
+import { claimLine } from './words/claim/courses.ts';
 import {
   decidingSentence,
   notMoneySentence,
@@ -32,6 +33,7 @@ export const answerLines = (decision: Decision): string[] => {
     disagreement(d),
     verdictText(d, format),
     aheadSentence(d),
+    claimLine(d, format),
     d.bestKeep && wayLine(d, d.bestKeep, format),
     d.bestReplace && wayLine(d, d.bestReplace, format),
     ...d.options.filter(({ side }) => side === 'without').map((way) => wayLine(d, way, format)),

@@ -3,6 +3,10 @@ import { answerChapter } from './chapters/answer.ts';
 import { arithmeticChapter } from './chapters/arithmetic.ts';
 import { assumedChapter } from './chapters/assumed.ts';
 import { changeChapter } from './chapters/change.ts';
+import { beforeSigningChapter } from './chapters/claim/beforeSigning.ts';
+import { insurersMoneyChapter } from './chapters/claim/courses.ts';
+import { coverChapter } from './chapters/claim/cover.ts';
+import { offerChapter } from './chapters/claim/offer.ts';
 import { comparedChapter } from './chapters/compared.ts';
 import { findOutChapter } from './chapters/findOut.ts';
 import { howSureChapter } from './chapters/howSure.ts';
@@ -43,6 +47,9 @@ export const renderReport = (decision: Decision, { document, scenarioText }: Rep
   const page: Page = { d, format, figure: figure(document, format) };
   // A chapter about futures is left out where none were drawn.
   const chapters = [
+    insurersMoneyChapter(page),
+    offerChapter(page),
+    beforeSigningChapter(page),
     assumedChapter(page),
     monthsChapter(page),
     paymentChapter(page),
@@ -53,6 +60,7 @@ export const renderReport = (decision: Decision, { document, scenarioText }: Rep
     whenChapter(page),
     walkAwayChapter(page),
     comparedChapter(page),
+    coverChapter(page),
     workChapter(page),
     arithmeticChapter(page),
     methodChapter(page, scenarioText),

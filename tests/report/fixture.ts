@@ -820,6 +820,8 @@ export const decision: Decision = {
   ],
   chances: null,
   walkAway: null,
+  claim: null,
+  cover: null,
 };
 
 /** The scenario text embedded with it: short, and awkward on purpose. */

@@ -154,5 +154,7 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
     notices: noticesOf({ inputs, facts, options, bestKeep, bestReplace, payments, leases }),
     chances: null,
     walkAway: null,
+    claim: null,
+    cover: null,
   };
 };

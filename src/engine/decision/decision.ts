@@ -4,6 +4,7 @@ import type { Cents } from '../quantity/money.ts';
 import type { Danger, Facts, Quantity } from '../scenario/scenario.ts';
 import type { Chances } from './chance/chances.ts';
 import type { WalkAway } from './chance/walkAway.ts';
+import type { ClaimView, CoverView } from './claim/view.ts';
 import type { LeaseView } from './leaseView.ts';
 
 export type { LedgerRow } from '../cashflow/ledger.ts';
@@ -201,4 +202,8 @@ export interface Decision {
   readonly chances: Chances | null;
   /** The biggest bill worth paying; null where there is nothing to walk away to, or no futures were asked for. */
   readonly walkAway: WalkAway | null;
+  /** What the insurer's money can do; null where there was no collision. */
+  readonly claim: ClaimView | null;
+  /** What cover for the vehicle itself is worth; null where it is not told apart. */
+  readonly cover: CoverView | null;
 }

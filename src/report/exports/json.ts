@@ -11,6 +11,7 @@ import { type Cents, centsText } from '../../engine/quantity/money.ts';
 import type { Quantity } from '../../engine/scenario/scenario.ts';
 import { isPrivate, withoutPrivate } from '../privacy.ts';
 import { savingsShown } from '../words/facts.ts';
+import { claimJson } from './claim.ts';
 import { drawnJson, significant } from './drawn.ts';
 
 /** Amounts are decimal strings in the household's currency; costs positive, receipts negative. */
@@ -171,5 +172,7 @@ export const decisionJson = (decision: Decision) => {
     quantities: d.quantities.map(quantity),
     chances: d.chances && drawnJson(d.chances, !isPrivate(d.facts, 'chance.set_aside_each_month')),
     walkAway: d.walkAway && significant(d.walkAway),
+    claim: claimJson(d),
+    cover: d.cover && significant(d.cover),
   };
 };

@@ -1,4 +1,5 @@
-import type { Undecided } from '../../../engine/cashflow/contracts/settlement/totalLoss.ts';
+import type { TotalLoss, Undecided } from '../../../engine/cashflow/contracts/settlement/totalLoss.ts';
+import type { ClaimFacts } from '../../../engine/scenario/claim.ts';
 import {
   type Evidence,
   type LeftOut,
@@ -10,7 +11,7 @@ import {
 import { listed } from '../sentence.ts';
 
 /** How well a row is known, as the page says it. */
-export const evidenceWords: Readonly<Record<Evidence, string>> = {
+const evidenceWords: Readonly<Record<Evidence, string>> = {
   read: "read in the law or the agency's text",
   secondary: 'from a chart that names the law',
   memory: 'from memory',
@@ -54,7 +55,7 @@ export const testWords = ({ totalLoss: { test, leftOut, note } }: PlaceRule): st
 };
 
 /** Why a rule leaves it open. */
-export const undecidedWords: Readonly<Record<Undecided, string>> = {
+const undecidedWords: Readonly<Record<Undecided, string>> = {
   'the insurer decides': 'the insurer decides',
   'exactly on the line, and whether that counts is not known':
     'it falls exactly on the line, and whether the line itself counts is not known',
@@ -62,3 +63,42 @@ export const undecidedWords: Readonly<Record<Undecided, string>> = {
   'the vehicle may be too old for the rule': 'it may be too old for the rule',
   'worth too little for the rule': 'it was worth too little for the rule',
 };
+
+/** How the place's test falls out. */
+export const fallsWords = (result: TotalLoss): string =>
+  result.status === 'undecided'
+    ? `The rule leaves it open: ${undecidedWords[result.reason]}.`
+    : result.status === 'total loss'
+      ? 'That is a total loss.'
+      : 'That is a repair; an insurer may still call it a total loss.';
+
+/** How tax enters a settlement there. */
+export const taxWords = ({ settlement }: PlaceRule): string => {
+  switch (settlement?.tax) {
+    case 'before salvage':
+      return 'tax on the whole of what it was worth, the wreck off afterwards.';
+    case 'after salvage':
+      return 'tax on what it was worth less the wreck you keep.';
+    case 'not paid':
+      return 'no tax in a settlement.';
+    default:
+      return 'how tax is taken is not known.';
+  }
+};
+
+/** The order of payments with a lender. */
+export const lenderWords = ({
+  name,
+  paidFirst,
+  requiresRepair,
+  cheque,
+}: NonNullable<ClaimFacts['lender']>): string =>
+  [
+    `${name.charAt(0).toUpperCase()}${name.slice(1)} ${paidFirst === false ? 'is not named in the policy, so that you are paid' : 'is paid first'}.`,
+    requiresRepair === true ? 'It wants the vehicle repaired.' : '',
+    cheque === null
+      ? 'What becomes of a cheque that names it too, nobody has asked yet.'
+      : `A cheque that names it too is ${cheque}.`,
+  ]
+    .filter((s) => s !== '')
+    .join(' ');

@@ -1,0 +1,108 @@
+import type { ClaimView, CourseView } from '../../../engine/decision/claim/view.ts';
+import { coursesChart } from '../../charts/courses.ts';
+import { ofHundred, span, weekends } from '../../format.ts';
+import { type Html, html } from '../../markup/html.ts';
+import { type Cell, table } from '../../tables/table.ts';
+import { AFTER_A_COLLISION } from '../../words/claim/cautions.ts';
+import {
+  closedCount,
+  handAgainstCost,
+  inHandWords,
+  moneySentence,
+  payerSentence,
+} from '../../words/claim/courses.ts';
+import { capital } from '../../words/sentence.ts';
+import { block, type Chapter, key, notes, type Page, pick } from '../page.ts';
+import { claimTips } from './tips.ts';
+
+const IN_PICTURE = 8;
+
+const costWords = ({ format }: Page, course: CourseView): string => format.round(course.netPresentCost / 100);
+
+const coursesFigure = (page: Page, courses: readonly CourseView[]): Html => {
+  const rows = courses.slice(0, IN_PICTURE).map((course) => ({
+    id: course.id,
+    label: course.label,
+    side: course.side,
+    inHand: course.inHand / 100,
+    inHandWords: inHandWords(course.inHand, page.format),
+    cost: course.netPresentCost / 100,
+    costWords: costWords(page, course),
+  }));
+  const years = `over ${span(page.d.horizon)}`;
+  return page.figure({
+    id: 'courses',
+    finding: handAgainstCost(courses),
+    shows: `At the left what is in hand the day it is settled, at the right what it costs ${years}, in today's money${courses.length > IN_PICTURE ? `; the ${IN_PICTURE} cheapest of ${courses.length}` : ''}. Filled: kept. Hatched: handed on now. Empty: replaced later.`,
+    told: rows.map((r) => `${r.label}: ${r.inHandWords} in hand, ${r.costWords} in all`).join('; '),
+    chart: (look) => coursesChart(rows, { inHand: 'in hand that day', cost: years }, look),
+    table: null,
+  });
+};
+
+const closedList = ({ closed }: ClaimView): Html | null =>
+  closed.length === 0
+    ? null
+    : html`<h3>Which are closed to you, and why?</h3><ul class="closed">${closed.map((c) => html`<li><b>${capital(c.label)}:</b> ${c.why}</li>`)}</ul>`;
+
+const coursesTable = (page: Page, courses: readonly CourseView[]): Html => {
+  const drawn = courses.some(({ cheapest }) => cheapest !== null);
+  return table({
+    caption: 'What the money can do, cheapest first',
+    kind: 'ways',
+    stacks: true,
+    head: [
+      'Way',
+      'In hand that day',
+      'Own work on it',
+      `Over ${span(page.d.horizon)}, in today's money`,
+      ...(drawn ? ['Cheapest in'] : []),
+    ],
+    rows: courses.map((course): Cell[] => [
+      html`${key(course.side)}${course.label}`,
+      inHandWords(course.inHand, page.format),
+      weekends(course.hours),
+      costWords(page, course),
+      ...(drawn ? [course.cheapest === null ? '' : ofHundred(course.cheapest)] : []),
+    ]),
+  });
+};
+
+/** What each way rules out, and what may still go against it: said once where several share it. */
+const shared = (courses: readonly CourseView[], of: (course: CourseView) => readonly string[]): Html => {
+  const said = new Map<string, string[]>();
+  for (const course of courses)
+    for (const text of of(course)) said.set(text, [...(said.get(text) ?? []), course.label]);
+  return html`<ul class="plain">${[...said].map(([text, labels]) => html`<li>${capital(text)} <small>${labels.length === courses.length ? 'Every way.' : `${labels.join('; ')}.`}</small></li>`)}</ul>`;
+};
+
+const section = (
+  heading: string,
+  courses: readonly CourseView[],
+  of: (course: CourseView) => readonly string[],
+): Html | null =>
+  courses.some((course) => of(course).length > 0) ? html`<h3>${heading}</h3>${shared(courses, of)}` : null;
+
+/** The ways with the insurer's money, side by side: what is had today, what it costs, what is closed and why. */
+export const insurersMoneyChapter = (page: Page): Chapter | null => {
+  const { d, format } = page;
+  const view = d.claim;
+  const facts = d.facts.claim;
+  if (view === null || facts === null) return null;
+  const { courses } = view;
+  return {
+    id: 'insurers-money',
+    question: "What can the insurer's money do?",
+    body: html`${block(
+      html`<p>${payerSentence(facts)} <strong>${moneySentence(d, format) ?? 'No way with it is open.'}</strong>${closedCount(d)}</p>`,
+      notes(pick(d, 'claim.value', 'claim.deductible', 'claim.salvage', 'claim.fault'), format),
+      closedList(view),
+      courses.length === 0 ? null : coursesFigure(page, courses),
+    )}${courses.length === 0 ? '' : html`<div class="full">${coursesTable(page, courses)}</div>`}${block(
+      html`<ul class="note care" aria-label="Take care: after a collision"><li><b>Look first</b> ${AFTER_A_COLLISION.inspect}</li><li><b>Airbags, belts</b> ${AFTER_A_COLLISION.airbags}</li><li><b>Paint</b> ${AFTER_A_COLLISION.paint}</li><li><b>Welding</b> ${AFTER_A_COLLISION.welding}</li></ul>`,
+      section('What does each way rule out?', courses, (course) => course.forecloses),
+      section('What may still go against it?', courses, (course) => course.risks),
+      claimTips(view, format),
+    )}`,
+  };
+};

@@ -1,0 +1,74 @@
+import type { ClaimView, CourseView } from '../../../engine/decision/claim/view.ts';
+import type { Cents } from '../../../engine/quantity/money.ts';
+import { ledgerCents, number } from '../../format.ts';
+import type { Html } from '../../markup/html.ts';
+import { type Cell, table } from '../../tables/table.ts';
+import { firstDayWords, itemWords } from '../../words/claim/statement.ts';
+import { capital } from '../../words/sentence.ts';
+import type { Page } from '../page.ts';
+
+/** An amount in currency units as the ledger prints it. */
+const exact = (units: number): string => ledgerCents(Math.round(units * 100) as Cents);
+
+/** Vehicles like it, each carried to its own distance, so that every line can be disputed; null without any. */
+export const comparablesTable = ({ d }: Page): Html | null => {
+  const facts = d.facts.claim;
+  if (facts === null || facts.comparablesSay === null) return null;
+  return table({
+    caption: 'What it was worth, by vehicles like it',
+    kind: 'ways',
+    stacks: true,
+    head: [
+      'Vehicle',
+      'Price',
+      `Run (${d.facts.distanceUnit})`,
+      'For the distance',
+      'For what differs',
+      'Says',
+    ],
+    rows: facts.comparables.map((one): Cell[] => [
+      capital(one.what),
+      exact(one.price),
+      number(one.odometer),
+      exact(one.forDistance),
+      exact(one.adjustment),
+      exact(one.says),
+    ]),
+    foot: [['Their average', '', '', '', '', exact(facts.comparablesSay)]],
+  });
+};
+
+/** The estimate as it was written, added up. */
+export const estimateTable = ({ estimate }: ClaimView): Html =>
+  table({
+    caption: 'The estimate, line by line',
+    kind: 'wordy',
+    words: 2,
+    head: ['Line', 'For', 'Amount', 'Not paid, being newer'],
+    rows: estimate.lines.map(({ what, kind, hours, amount, betterment }) => [
+      capital(what),
+      hours === null ? kind : `${kind}, ${number(hours, 1)} hours`,
+      ledgerCents(amount),
+      betterment === 0 ? '' : ledgerCents(betterment),
+    ]),
+    foot: [
+      ['Sales tax', '', ledgerCents(estimate.tax), ''],
+      ['The estimate', '', ledgerCents(estimate.total), ''],
+    ],
+  });
+
+/** What is paid, and who gets it, as one would send it to an adjuster; null where no claim is made. */
+export const statementTable = ({ id, statement, firstDay }: CourseView, what: string): Html | null =>
+  statement &&
+  table({
+    caption: `The offer: ${what} (${id})`,
+    head: ['Line', 'Amount'],
+    rows: statement.lines.map(({ item, amount }) => [capital(itemWords[item]), ledgerCents(amount)]),
+    foot: [
+      ['The insurer pays', ledgerCents(statement.payment)],
+      ...firstDay.map(({ item, amount }): Cell[] => [
+        capital(firstDayWords[item]),
+        ledgerCents(Math.abs(amount) as Cents),
+      ]),
+    ],
+  });
