@@ -1,0 +1,155 @@
+import { describe, expect, it } from 'vitest';
+import { answerLines } from '../../src/report/answer.ts';
+import { decisionJson } from '../../src/report/exports/json.ts';
+import { afterCollision, claimFacts } from './claims.ts';
+import { decision } from './fixture.ts';
+import { read, render } from './page.ts';
+
+const page = render(afterCollision);
+const part = (id: string, of = page): string =>
+  (read(of).querySelector(`#${id}`)?.textContent ?? '').replace(/\s+/g, ' ');
+
+describe('a report without a collision', () => {
+  it('has none of the chapters', () => {
+    const body = read(render(decision));
+    for (const id of ['insurers-money', 'offer', 'before-signing', 'cover'])
+      expect(body.querySelector(`#${id}`)).toBeNull();
+    expect(decisionJson(decision)).toMatchObject({ claim: null, cover: null });
+    expect(answerLines(decision).join(' ')).not.toContain('collision');
+  });
+});
+
+describe("what the insurer's money can do", () => {
+  const words = part('insurers-money');
+
+  it('says first who pays, then what costs least and what is in hand', () => {
+    expect(words).toContain('Your own insurer pays, less your share of the bill (the Harrow Mutual).');
+    expect(words).toContain(
+      "Take the money and mend it at home costs least: about $9,100 over five years, in today's money, with $1,840 in hand the day it is settled.",
+    );
+  });
+
+  it('tells what is closed, and why, before any picture', () => {
+    expect(words).toContain('1 way with it is closed to you; why stands below.');
+    expect(words.indexOf('Total loss, kept and rebuilt: the repair stays below the line')).toBeLessThan(
+      words.indexOf('puts the most in hand') >= 0
+        ? words.indexOf('puts the most in hand')
+        : words.indexOf('nothing puts more in hand'),
+    );
+    expect(words).toContain('Total loss, kept and rebuilt: the repair stays below the line of Harrowmere');
+  });
+
+  it('shows each way with cash, hours, cost and how often it is cheapest, and no bare minus', () => {
+    const rows = [
+      ...(read(page).querySelector('#insurers-money')?.querySelectorAll('table.ways tbody tr') ?? []),
+    ];
+    expect(rows.map((row) => row.textContent.replace(/\s+/g, ' '))).toEqual([
+      'Take the money and mend it at home$1,8401½ weekends$9,10071 of 100',
+      'Make no claim$260 to paynone$9,90029 of 100',
+    ]);
+    expect(words).not.toContain('\u2212$');
+  });
+
+  it('names what is ruled out, the risks, and where it tips', () => {
+    expect(words).toContain(
+      'What is not repaired comes off a later claim. Take the money and mend it at home.',
+    );
+    expect(words).toContain('More damage may show once it is opened.');
+    expect(words).toContain(
+      'Own hours at which a shop is as good18 hours (1½ weekends)about 41 hours (3½ weekends)',
+    );
+    expect(words).toContain('never: keeping the wreck is closed');
+  });
+
+  it('takes care where it is about to be done', () => {
+    for (const said of [
+      'qualified look',
+      'supplied air',
+      'No welding near fuel',
+      'Never fit used airbags or belts',
+    ])
+      expect(words).toContain(said);
+  });
+});
+
+describe('the offer, line by line', () => {
+  const words = part('offer');
+
+  it('adds up to the cent', () => {
+    expect(words).toContain('One in Eastbury6,400.00170,000\u221256.000.006,344.00');
+    expect(words).toContain('Their average6,200.00');
+    expect(words).toContain('The estimate3,100.00');
+    expect(words).toContain("The part they won't pay because it's newer than yours\u221240.00");
+    expect(words).toContain('The insurer pays2,560.00');
+  });
+
+  it('holds the repair against the place, with its source, and says what is to be checked', () => {
+    expect(words).toContain('A total loss when the repair comes to 70% of what it was worth (or more).');
+    expect(words).toContain('a chart of adjusters (from a chart that names the law): check this');
+    expect(words).toContain('A repair of 4,340.00 or more would surely be one.');
+    expect(words).toContain('Local law and the policy decide');
+  });
+
+  it('says the lender is paid first', () => {
+    expect(words).toContain('The credit union is paid first. It wants the vehicle repaired.');
+  });
+});
+
+describe('what to ask before signing', () => {
+  it('asks what cannot be undone', () => {
+    const words = part('before-signing');
+    for (const said of [
+      'close the claim?',
+      'May a supplement be claimed',
+      'must not give up a claim for an injury',
+      'What will be written on its papers',
+      'until which day?',
+      'Is the tax in it',
+      'Tell the insurer the truth',
+      'may break the law',
+      'must be told to whoever buys or insures it',
+      'Not legal, tax or insurance advice',
+      '11 December 2026',
+      '2 December 2026',
+    ])
+      expect(words).toContain(said);
+  });
+
+  it('says it louder where somebody was hurt', () => {
+    const hurt = {
+      ...afterCollision,
+      facts: { ...afterCollision.facts, claim: { ...claimFacts, injured: true } },
+    };
+    expect(part('before-signing', render(hurt))).toContain('Somebody was hurt: sign no release');
+  });
+});
+
+describe('cover on an old vehicle', () => {
+  it('is told by average and by what can be borne', () => {
+    const words = part('cover');
+    expect(words).toContain('Collision cover costs about $110 a year more than going without, on average');
+    expect(words).toContain('Savings as told would not bear such a loss.');
+    expect(words).toContain('about from 7 in a hundred years on');
+  });
+});
+
+describe('elsewhere', () => {
+  it('stands in the JSON as decimal strings', () => {
+    expect(decisionJson(afterCollision)).toMatchObject({
+      claim: {
+        pays: 'own',
+        value: '6200.00',
+        test: { status: 'repair', totalLossFrom: '4340.00' },
+        courses: [{ inHand: '1840.00', statement: { payment: '2560.00' } }, { statement: null }],
+        closed: [{ id: 'rebuild' }],
+      },
+      cover: { savings: 2600 },
+    });
+  });
+
+  it('has a line in the terminal', () => {
+    expect(answerLines(afterCollision)).toContainEqual(
+      expect.stringMatching(/^After the collision: take the money and mend it at home costs least/),
+    );
+  });
+});
