@@ -44,8 +44,8 @@ describe("what the insurer's money can do", () => {
       ...(read(page).querySelector('#insurers-money')?.querySelectorAll('table.ways tbody tr') ?? []),
     ];
     expect(rows.map((row) => row.textContent.replace(/\s+/g, ' '))).toEqual([
-      'Take the money and mend it at home$1,8401½ weekends$9,10071 of 100',
-      'Make no claim$260 to paynone$9,90029 of 100',
+      'Take the money and mend it at home$1,8401½ weekends$9,100',
+      'Make no claim$260 to paynone$9,900',
     ]);
     expect(words).not.toContain('\u2212$');
   });
@@ -55,10 +55,8 @@ describe("what the insurer's money can do", () => {
       'What is not repaired comes off a later claim. Take the money and mend it at home.',
     );
     expect(words).toContain('More damage may show once it is opened.');
-    expect(words).toContain(
-      'Own hours at which a shop is as good18 hours (1½ weekends)about 41 hours (3½ weekends)',
-    );
-    expect(words).toContain('never: keeping the wreck is closed');
+    expect(words).toContain('About 41 hours (3½ weekends): own hours, a shop is as good.');
+    expect(words).toContain('No bid for the wreck matters');
   });
 
   it('takes care where it is about to be done', () => {
@@ -81,6 +79,8 @@ describe('the offer, line by line', () => {
     expect(words).toContain('The estimate3,100.00');
     expect(words).toContain("The part they won't pay because it's newer than yours\u221240.00");
     expect(words).toContain('The insurer pays2,560.00');
+    expect(words).toContain('Or, as the rule may also be read2,600.00');
+    expect(words).toContain('Of it to the lender2,000.00 Of it to you560.00 Still owed to the lender0.00');
   });
 
   it('holds the repair against the place, with its source, and says what is to be checked', () => {
@@ -128,8 +128,9 @@ describe('cover on an old vehicle', () => {
   it('is told by average and by what can be borne', () => {
     const words = part('cover');
     expect(words).toContain('Collision cover costs about $110 a year more than going without, on average');
-    expect(words).toContain('Savings as told would not bear such a loss.');
-    expect(words).toContain('about from 7 in a hundred years on');
+    expect(words).toContain('leaves $2,100 of the savings with it, $3,300 less than nothing without.');
+    expect(words).toContain('Going without is closed to you: the lender requires it.');
+    expect(words).toContain('7 losses in a hundred years');
   });
 });
 
@@ -137,13 +138,16 @@ describe('elsewhere', () => {
   it('stands in the JSON as decimal strings', () => {
     expect(decisionJson(afterCollision)).toMatchObject({
       claim: {
-        pays: 'own',
+        payer: 'own',
         value: '6200.00',
-        test: { status: 'repair', totalLossFrom: '4340.00' },
-        courses: [{ inHand: '1840.00', statement: { payment: '2560.00' } }, { statement: null }],
+        threshold: { status: 'repair', from: '4340.00' },
+        courses: [
+          { statement: null },
+          { inHand: '1840.00', statement: { payment: '2560.00' }, split: { lender: '2000.00' } },
+        ],
         closed: [{ id: 'rebuild' }],
       },
-      cover: { savings: 2600 },
+      cover: { mustKeep: 'the lender requires it' },
     });
   });
 

@@ -62,51 +62,62 @@ const statement = {
   payment: cents(2560),
 } as const;
 
+const byReading = (units: number) => ({ counted: cents(units), cash: cents(units), shop: cents(units) });
+
 export const claimView: ClaimView = {
+  payer: 'own',
+  place: claimFacts.place,
+  comparables: null,
   value: cents(6200),
   estimate: {
     lines: [
-      { what: 'tailgate', kind: 'parts', hours: null, amount: cents(2070), betterment: cents(40) },
-      { what: 'take off and refit', kind: 'labour', hours: 15, amount: cents(930), betterment: cents(0) },
+      { what: 'tailgate', kind: 'parts', amount: cents(2070) },
+      { what: 'take off and refit', kind: 'labour', amount: cents(930) },
     ],
-    tax: cents(100),
-    total: cents(3100),
-  },
-  test: {
-    result: { status: 'repair' },
-    repair: cents(3100),
-    value: cents(6200),
-    salvage: cents(850),
-    from: cents(4340),
-  },
-  courses: [
-    {
-      id: 'own-repair/keep',
-      label: 'Take the money and mend it at home',
-      side: 'keep',
-      inHand: cents(1840),
-      hours: 18,
-      netPresentCost: cents(9100),
-      cheapest: { value: 0.71, error: 0.01 },
-      statement,
-      split: null,
-      firstDay: [{ item: 'insurer pays the owner', amount: cents(-2560) }],
-      risks: ['More damage may show once it is opened.'],
-      forecloses: ['What is not repaired comes off a later claim.'],
+    totals: {
+      amounts: [cents(2070), cents(930)],
+      byKind: { parts: cents(2070), labour: cents(930) },
+      beforeTax: cents(3000),
+      tax: cents(100),
+      total: cents(3100),
+      betterment: cents(40),
     },
+  },
+  threshold: { result: { status: 'repair' }, tested: cents(3100), salvage: cents(850), from: cents(4340) },
+  courses: [
     {
       id: 'no-claim/keep',
       label: 'Make no claim',
       side: 'keep',
       inHand: cents(-260),
       hours: 0,
-      netPresentCost: cents(9900),
-      cheapest: { value: 0.29, error: 0.01 },
+      cost: byReading(9900),
       statement: null,
+      atMost: null,
       split: null,
-      firstDay: [],
       risks: [],
       forecloses: [],
+    },
+    {
+      id: 'keep',
+      label: 'Take the money and mend it at home',
+      side: 'keep',
+      inHand: cents(1840),
+      hours: 18,
+      cost: byReading(9100),
+      statement,
+      atMost: cents(2600),
+      split: {
+        payment: cents(2560),
+        owed: cents(2000),
+        lender: cents(2000),
+        owner: cents(560),
+        shop: cents(0),
+        gap: cents(0),
+        stillOwed: cents(0),
+      },
+      risks: ['More damage may show once it is opened.'],
+      forecloses: ['What is not repaired comes off a later claim.'],
     },
   ],
   closed: [
@@ -116,37 +127,28 @@ export const claimView: ClaimView = {
       why: 'the repair stays below the line of Harrowmere (70%)',
     },
   ],
-  breakEvens: [
-    {
-      what: 'own hours at which a shop is as good',
-      unit: 'hours',
-      today: 18,
-      tips: { status: 'at', at: 41 },
-    },
-    {
-      what: 'bid for the wreck that makes keeping it pointless',
-      unit: 'money',
-      today: 850,
-      tips: { status: 'never', reason: 'keeping the wreck is closed' },
-    },
+  tips: [
+    { what: 'hours', at: 41, words: 'own hours, a shop is as good.' },
+    { what: 'salvage', at: null, words: 'no bid for the wreck matters, as keeping it is closed.' },
   ],
 };
 
 export const coverView: CoverView = {
-  lenderRequires: false,
-  savings: 2600,
-  choices: [
+  value: 5900,
+  chanceAYear: { collision: 0.035, comprehensive: null },
+  mustKeep: 'the lender requires it',
+  parts: [
     {
-      what: 'collision',
+      kind: 'collision',
       premium: 214,
       deductible: 500,
       withIt: 232,
-      withoutIt: 121,
-      worstWith: 500,
-      worstWithout: 5900,
-      claimsToPay: { status: 'at', at: 0.07 },
-      valueToPay: { status: 'never', reason: 'claims would never make up the premium, whatever it is worth' },
-      other: { premium: 158, deductible: 1000, gain: 38, tips: { status: 'at', at: 0.112 } },
+      without: 121,
+      worst: { withIt: 500, without: 5900 },
+      savingsAfter: { withIt: 2100, without: -3300 },
+      claimsTip: { status: 'at', at: 0.07 },
+      valueTip: { status: 'never', reason: 'claims would never make up the premium, whatever it is worth' },
+      other: { aYear: 158, deductible: 1000, gain: 38, worst: 500, claimsTip: { status: 'at', at: 0.112 } },
     },
   ],
 };

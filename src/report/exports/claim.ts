@@ -4,45 +4,50 @@ import { significant } from './drawn.ts';
 
 const text = (cents: Cents | null): string | null => (cents === null ? null : centsText(cents));
 
+/** Every amount of a record as a decimal string. */
+const texts = <K extends string>(of: Readonly<Record<K, Cents>>): Record<K, string> =>
+  Object.fromEntries(Object.entries<Cents>(of).map(([key, cents]) => [key, centsText(cents)])) as Record<
+    K,
+    string
+  >;
+
 /** A claim as plain data: amounts are decimal strings; lines of a statement are signed from the payment's side. */
-export const claimJson = ({ claim, facts }: Decision) =>
-  claim &&
-  facts.claim && {
-    pays: facts.claim.pays,
-    place: facts.claim.place,
+export const claimJson = ({ claim }: Decision) =>
+  claim && {
+    payer: claim.payer,
+    place: claim.place,
     value: text(claim.value),
-    estimate: {
-      lines: claim.estimate.lines.map((line) => ({
-        ...line,
-        amount: text(line.amount),
-        betterment: text(line.betterment),
+    comparables: claim.comparables && {
+      ...claim.comparables,
+      lines: claim.comparables.lines.map(({ what, distance, ...amounts }) => ({
+        what,
+        distance,
+        ...texts(amounts),
       })),
-      tax: text(claim.estimate.tax),
-      total: text(claim.estimate.total),
     },
-    test: {
-      ...claim.test.result,
-      repair: text(claim.test.repair),
-      value: text(claim.test.value),
-      salvage: text(claim.test.salvage),
-      totalLossFrom: text(claim.test.from),
+    estimate: {
+      lines: claim.estimate.lines.map((line) => ({ ...line, amount: text(line.amount) })),
+      tax: text(claim.estimate.totals.tax),
+      betterment: text(claim.estimate.totals.betterment),
+      total: text(claim.estimate.totals.total),
+    },
+    threshold: {
+      ...claim.threshold.result,
+      tested: text(claim.threshold.tested),
+      salvage: text(claim.threshold.salvage),
+      from: text(claim.threshold.from),
     },
     courses: claim.courses.map((course) => ({
-      id: course.id,
-      label: course.label,
-      side: course.side,
+      ...course,
       inHand: text(course.inHand),
-      hours: course.hours,
-      netPresentCost: text(course.netPresentCost),
-      cheapest: course.cheapest && significant(course.cheapest),
+      cost: texts(course.cost),
+      atMost: text(course.atMost),
       statement: course.statement && {
         lines: course.statement.lines.map(({ item, amount }) => ({ item, amount: text(amount) })),
         payment: text(course.statement.payment),
       },
-      firstDay: course.firstDay.map(({ item, amount }) => ({ item, amount: text(amount) })),
-      risks: course.risks,
-      forecloses: course.forecloses,
+      split: course.split && texts(course.split),
     })),
     closed: claim.closed,
-    breakEvens: claim.breakEvens,
+    tips: significant(claim.tips),
   };

@@ -6,6 +6,7 @@ import { ledgerYear } from '../../engine/quantity/month.ts';
 
 /** The order in which every table and chart names the categories. */
 export const CATEGORIES: readonly Category[] = [
+  'settlement',
   'work needed now',
   'buying',
   'loan',

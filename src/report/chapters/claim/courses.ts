@@ -6,6 +6,7 @@ import { type Cell, table } from '../../tables/table.ts';
 import { AFTER_A_COLLISION } from '../../words/claim/cautions.ts';
 import {
   closedCount,
+  coursesCheapestFirst,
   handAgainstCost,
   inHandWords,
   moneySentence,
@@ -17,7 +18,7 @@ import { claimTips } from './tips.ts';
 
 const IN_PICTURE = 8;
 
-const costWords = ({ format }: Page, course: CourseView): string => format.round(course.netPresentCost / 100);
+const costWords = ({ format }: Page, course: CourseView): string => format.round(course.cost.counted / 100);
 
 const coursesFigure = (page: Page, courses: readonly CourseView[]): Html => {
   const rows = courses.slice(0, IN_PICTURE).map((course) => ({
@@ -26,7 +27,7 @@ const coursesFigure = (page: Page, courses: readonly CourseView[]): Html => {
     side: course.side,
     inHand: course.inHand / 100,
     inHandWords: inHandWords(course.inHand, page.format),
-    cost: course.netPresentCost / 100,
+    cost: course.cost.counted / 100,
     costWords: costWords(page, course),
   }));
   const years = `over ${span(page.d.horizon)}`;
@@ -45,8 +46,14 @@ const closedList = ({ closed }: ClaimView): Html | null =>
     ? null
     : html`<h3>Which are closed to you, and why?</h3><ul class="closed">${closed.map((c) => html`<li><b>${capital(c.label)}:</b> ${c.why}</li>`)}</ul>`;
 
+/** In how many of the futures drawn a way is the cheapest; '' where it was not followed through them. */
+const cheapestIn = ({ d }: Page, { id }: CourseView): string => {
+  const followed = d.chances?.ways.find((way) => way.id === id);
+  return followed ? ofHundred(followed.cheapest) : '';
+};
+
 const coursesTable = (page: Page, courses: readonly CourseView[]): Html => {
-  const drawn = courses.some(({ cheapest }) => cheapest !== null);
+  const drawn = courses.some((course) => cheapestIn(page, course) !== '');
   return table({
     caption: 'What the money can do, cheapest first',
     kind: 'ways',
@@ -54,7 +61,7 @@ const coursesTable = (page: Page, courses: readonly CourseView[]): Html => {
     head: [
       'Way',
       'In hand that day',
-      'Own work on it',
+      'Own work in all',
       `Over ${span(page.d.horizon)}, in today's money`,
       ...(drawn ? ['Cheapest in'] : []),
     ],
@@ -63,7 +70,7 @@ const coursesTable = (page: Page, courses: readonly CourseView[]): Html => {
       inHandWords(course.inHand, page.format),
       weekends(course.hours),
       costWords(page, course),
-      ...(drawn ? [course.cheapest === null ? '' : ofHundred(course.cheapest)] : []),
+      ...(drawn ? [cheapestIn(page, course)] : []),
     ]),
   });
 };
@@ -89,7 +96,7 @@ export const insurersMoneyChapter = (page: Page): Chapter | null => {
   const view = d.claim;
   const facts = d.facts.claim;
   if (view === null || facts === null) return null;
-  const { courses } = view;
+  const courses = coursesCheapestFirst(d);
   return {
     id: 'insurers-money',
     question: "What can the insurer's money do?",

@@ -1,4 +1,4 @@
-import type { CoverChoice } from '../../../engine/decision/claim/view.ts';
+import type { CoverPartView } from '../../../engine/decision/claim/view.ts';
 import { number } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Cell, table } from '../../tables/table.ts';
@@ -7,48 +7,47 @@ import { capital } from '../../words/sentence.ts';
 import { block, type Chapter, notes, type Page, pick } from '../page.ts';
 import { tipsWords } from './tips.ts';
 
-/** Which is cheaper on average; that it can be borne is another question. */
-const pays = ({ format }: Page, choice: CoverChoice): string => {
-  const less = choice.withoutIt - choice.withIt;
-  return `${capital(choice.what)} cover costs about ${format.round(Math.abs(less))} a year ${less > 0 ? 'less' : 'more'} than going without, on average; without it one loss can take ${format.round(choice.worstWithout)}, with it ${format.round(choice.worstWith)}.`;
+/** Which is cheaper on average, and what one loss can take: the second is what the household has to bear. */
+const pays = ({ format }: Page, { kind, withIt, without, worst }: CoverPartView): string =>
+  `${capital(kind)} cover costs about ${format.round(Math.abs(without - withIt))} a year ${without > withIt ? 'less' : 'more'} than going without, on average; without it one loss can take ${format.round(worst.without)}, with it ${format.round(worst.withIt)}.`;
+
+/** What a total loss leaves of the savings, never with a bare minus. */
+const bearing = ({ format }: Page, { kind, savingsAfter }: CoverPartView): string => {
+  if (savingsAfter === null) return '';
+  const left = (units: number): string =>
+    units >= 0 ? `${format.round(units)} of the savings` : `${format.round(-units)} less than nothing`;
+  return ` The day after a total loss (${kind}) that leaves ${left(savingsAfter.withIt)} with it, ${left(savingsAfter.without)} without.`;
 };
 
-const rows = ({ format }: Page, c: CoverChoice): readonly Cell[][] => [
-  [
-    capital(c.what),
-    format.money(c.premium),
-    format.round(c.withIt),
-    format.round(c.withoutIt),
-    format.round(c.worstWith),
-    format.round(c.worstWithout),
-  ],
+const row = ({ format }: Page, c: CoverPartView): readonly Cell[] => [
+  capital(c.kind),
+  format.money(c.premium),
+  format.round(c.withIt),
+  format.round(c.without),
+  format.round(c.worst.withIt),
+  format.round(c.worst.without),
 ];
 
-const tips = ({ format }: Page, c: CoverChoice): Html =>
-  html`<li><b>${capital(c.what)}</b> pays for itself, by the number of losses a year, ${tipsWords(c.claimsToPay, (at) => `from ${number(100 * at, 1)} in a hundred years on`)}; by what the vehicle is worth, ${tipsWords(c.valueToPay, (at) => `from ${format.round(at)} on`)}.${c.other && html` Your share raised or lowered to ${format.money(c.other.deductible)}, at ${format.money(c.other.premium)} a year: about ${format.round(Math.abs(c.other.gain))} a year ${c.other.gain >= 0 ? 'less' : 'more'} on average; it tips, by losses a year, at ${tipsWords(c.other.tips, (at) => `${number(100 * at, 1)} in a hundred years`)}.`}</li>`;
+const often = (claims: number): string => `${number(100 * claims, 1)} losses in a hundred years`;
+
+const tips = ({ format }: Page, { kind, claimsTip, valueTip, other }: CoverPartView): Html =>
+  html`<li><b>${capital(kind)}</b> pays for itself from this many losses on: ${tipsWords(claimsTip, often)}. From this value of the vehicle on: ${tipsWords(valueTip, (at) => `about ${format.round(at)}`)}.${other && ` With your share at ${format.money(other.deductible)} for ${format.money(other.aYear)} a year it comes to about ${format.round(Math.abs(other.gain))} a year ${other.gain >= 0 ? 'less' : 'more'} on average, and to ${format.round(Math.abs(other.worst))} ${other.worst >= 0 ? 'more' : 'less'} in the worst loss; it tips at: ${tipsWords(other.claimsTip, often)}.`}</li>`;
 
 /** Keep, drop or change the cover for the vehicle itself: by average, and by what can be borne. */
 export const coverChapter = (page: Page): Chapter | null => {
   const view = page.d.cover;
-  if (view === null || view.choices.length === 0) return null;
-  const borne =
-    view.savings === null
-      ? ''
-      : view.choices.every((c) => c.worstWithout <= (view.savings ?? 0))
-        ? ' Savings as told would bear such a loss.'
-        : ' Savings as told would not bear such a loss.';
+  if (view === null || view.parts.length === 0) return null;
   return {
     id: 'cover',
     question: 'Is cover for the vehicle itself worth its price?',
     body: block(
-      html`<p><strong>${view.choices.map((c) => pays(page, c)).join(' ')}</strong>${borne}${view.lenderRequires && ' The lender requires it until the loan is paid: dropping it is closed to you.'}</p>`,
+      html`<p><strong>${view.parts.map((c) => pays(page, c)).join(' ')}</strong>${view.parts.map((c) => bearing(page, c)).join('')}${view.mustKeep && ` Going without is closed to you: ${view.mustKeep}.`}</p>`,
       notes(
         pick(
           page.d,
-          'vehicle.ownDamage.collision.aYear',
-          'vehicle.ownDamage.collision.chanceAYear',
-          'vehicle.ownDamage.comprehensive.aYear',
-          'vehicle.ownDamage.comprehensive.chanceAYear',
+          ...view.parts.flatMap(({ kind }) =>
+            ['aYear', 'chanceAYear', 'meanLoss', 'totalShare'].map((of) => `vehicle.ownDamage.${kind}.${of}`),
+          ),
         ),
         page.format,
       ),
@@ -57,9 +56,9 @@ export const coverChapter = (page: Page): Chapter | null => {
         kind: 'ways',
         stacks: true,
         head: ['Cover', 'Premium', 'With it', 'Without it', 'Worst loss with it', 'Worst loss without it'],
-        rows: view.choices.flatMap((c) => rows(page, c)),
+        rows: view.parts.map((c) => row(page, c)),
       }),
-      html`<ul class="plain">${view.choices.map((c) => tips(page, c))}</ul>`,
+      html`<ul class="plain">${view.parts.map((c) => tips(page, c))}</ul>`,
       html`<p>Damage paid for and not repaired comes off the next claim. ${NOT_ADVICE}</p>`,
     ),
   };

@@ -11,7 +11,7 @@ const statements = (courses: readonly CourseView[]): readonly (readonly [CourseV
   const seen = new Map<string, CourseView[]>();
   for (const course of courses) {
     if (course.statement === null) continue;
-    const alike = JSON.stringify([course.statement, course.firstDay]);
+    const alike = JSON.stringify([course.statement, course.split, course.atMost]);
     seen.set(alike, [...(seen.get(alike) ?? []), course]);
   }
   return [...seen.values()].flatMap((alike) =>
@@ -19,13 +19,13 @@ const statements = (courses: readonly CourseView[]): readonly (readonly [CourseV
   );
 };
 
-const thresholdPart = (page: Page, { test }: ClaimView): Html | null => {
+const thresholdPart = (page: Page, { threshold: test, value }: ClaimView): Html | null => {
   const place = page.d.facts.claim?.place;
   if (!place) return null;
   const line =
     test.from === null ? '' : ` A repair of ${ledgerCents(test.from)} or more would surely be one.`;
-  return html`<h3>Is it a total loss?</h3><p>${place.name}: ${testWords(place)} The repair that counts comes to ${ledgerCents(test.repair)}, what it was worth to ${ledgerCents(test.value)}${test.salvage !== null && `, the bid for the wreck to ${ledgerCents(test.salvage)}`}. <strong>${fallsWords(test.result)}</strong>${line}</p>
-<p><small>Test: ${sourceWords(place.totalLoss)}. ${place.settlement && `Tax and fees: ${taxWords(place)} ${sourceWords(place.settlement)}.`} ${place.fault && `Fault: ${sourceWords(place.fault)}.`}</small></p>`;
+  return html`<h3>Is it a total loss?</h3><p>${place.name}: ${testWords(place)} The repair that counts comes to ${ledgerCents(test.tested)}, what it was worth to ${ledgerCents(value)}${test.salvage !== null && `, the bid for the wreck to ${ledgerCents(test.salvage)}`}. <strong>${fallsWords(test.result)}</strong>${line}</p>
+<p><small>Test: ${sourceWords(place.totalLoss)}. ${place.settlement && `Tax: ${taxWords(place)}; ${sourceWords(place.settlement)}.`} ${place.fault && `Fault: ${sourceWords(place.fault)}.`}</small></p>`;
 };
 
 /** The arithmetic of the offer, to the cent, as one would send it to an adjuster. */
@@ -39,7 +39,7 @@ export const offerChapter = (page: Page): Chapter | null => {
     id: 'offer',
     question: 'Does the offer add up?',
     body: html`${block(
-      html`<p>To the cent, in ${d.facts.currency}: it was worth ${ledgerCents(view.value)} that day, the repair is put at ${ledgerCents(view.estimate.total)}. Every line below can be disputed; ask for theirs beside it.</p>`,
+      html`<p>To the cent, in ${d.facts.currency}: it was worth ${ledgerCents(view.value)} that day, the repair is put at ${ledgerCents(view.estimate.totals.total)}. Every line below can be disputed; ask for theirs beside it.</p>`,
       notes(pick(d, 'claim.value', 'claim.damageBefore', 'claim.salesTax', 'claim.salvage'), format),
       compared && html`<h3>What was it worth?</h3>`,
     )}${compared && html`<div class="full">${compared}</div>`}${block(

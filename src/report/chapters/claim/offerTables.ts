@@ -3,7 +3,7 @@ import type { Cents } from '../../../engine/quantity/money.ts';
 import { ledgerCents, number } from '../../format.ts';
 import type { Html } from '../../markup/html.ts';
 import { type Cell, table } from '../../tables/table.ts';
-import { firstDayWords, itemWords } from '../../words/claim/statement.ts';
+import { itemWords, splitWords } from '../../words/claim/statement.ts';
 import { capital } from '../../words/sentence.ts';
 import type { Page } from '../page.ts';
 
@@ -44,21 +44,16 @@ export const estimateTable = ({ estimate }: ClaimView): Html =>
     caption: 'The estimate, line by line',
     kind: 'wordy',
     words: 2,
-    head: ['Line', 'For', 'Amount', 'Not paid, being newer'],
-    rows: estimate.lines.map(({ what, kind, hours, amount, betterment }) => [
-      capital(what),
-      hours === null ? kind : `${kind}, ${number(hours, 1)} hours`,
-      ledgerCents(amount),
-      betterment === 0 ? '' : ledgerCents(betterment),
-    ]),
+    head: ['Line', 'For', 'Amount'],
+    rows: estimate.lines.map(({ what, kind, amount }) => [capital(what), kind, ledgerCents(amount)]),
     foot: [
-      ['Sales tax', '', ledgerCents(estimate.tax), ''],
-      ['The estimate', '', ledgerCents(estimate.total), ''],
+      ['Sales tax', '', ledgerCents(estimate.totals.tax)],
+      ['The estimate', '', ledgerCents(estimate.totals.total)],
     ],
   });
 
 /** What is paid, and who gets it, as one would send it to an adjuster; null where no claim is made. */
-export const statementTable = ({ id, statement, firstDay }: CourseView, what: string): Html | null =>
+export const statementTable = ({ id, statement, split, atMost }: CourseView, what: string): Html | null =>
   statement &&
   table({
     caption: `The offer: ${what} (${id})`,
@@ -66,9 +61,7 @@ export const statementTable = ({ id, statement, firstDay }: CourseView, what: st
     rows: statement.lines.map(({ item, amount }) => [capital(itemWords[item]), ledgerCents(amount)]),
     foot: [
       ['The insurer pays', ledgerCents(statement.payment)],
-      ...firstDay.map(({ item, amount }): Cell[] => [
-        capital(firstDayWords[item]),
-        ledgerCents(Math.abs(amount) as Cents),
-      ]),
+      ...(atMost === null ? [] : [['Or, as the rule may also be read', ledgerCents(atMost)]]),
+      ...splitWords(split).map(([words, amount]): Cell[] => [capital(words), ledgerCents(amount)]),
     ],
   });

@@ -19,11 +19,15 @@ const PAYER: Readonly<Record<Payer, string>> = {
 export const payerSentence = ({ pays, insurer }: ClaimFacts): string =>
   `${PAYER[pays]}${insurer === '' || pays === 'nobody' ? '' : ` (${insurer})`}.`;
 
+/** Cheapest first, as everywhere on the page. */
+export const coursesCheapestFirst = (d: Decision): readonly CourseView[] =>
+  (d.claim?.courses ?? []).toSorted((a, b) => a.cost.counted - b.cost.counted || (a.id < b.id ? -1 : 1));
+
 /** Which way with the money costs least, and what it puts in hand; null where none is open. */
 export const moneySentence = (d: Decision, format: Formats): string | null => {
-  const [best] = d.claim?.courses ?? [];
+  const [best] = coursesCheapestFirst(d);
   if (!best) return null;
-  return `${best.label} costs least: about ${format.round(best.netPresentCost / 100)} over ${span(d.horizon)}, in today's money, with ${inHandWords(best.inHand, format)}${best.inHand >= 0 ? ' in hand' : ''} the day it is settled.`;
+  return `${best.label} costs least: about ${format.round(best.cost.counted / 100)} over ${span(d.horizon)}, in today's money, with ${inHandWords(best.inHand, format)}${best.inHand >= 0 ? ' in hand' : ''} the day it is settled.`;
 };
 
 /** "3 ways with it are closed"; '' where none is. */

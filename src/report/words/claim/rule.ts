@@ -76,13 +76,13 @@ export const fallsWords = (result: TotalLoss): string =>
 export const taxWords = ({ settlement }: PlaceRule): string => {
   switch (settlement?.tax) {
     case 'before salvage':
-      return 'tax on the whole of what it was worth, the wreck off afterwards.';
+      return 'on the whole of what it was worth, the wreck comes off afterwards';
     case 'after salvage':
-      return 'tax on what it was worth less the wreck you keep.';
+      return 'on what it was worth less the wreck you keep';
     case 'not paid':
-      return 'no tax in a settlement.';
+      return 'none in a settlement';
     default:
-      return 'how tax is taken is not known.';
+      return 'how it is taken is not known';
   }
 };
 

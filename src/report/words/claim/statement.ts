@@ -1,5 +1,6 @@
-import type { FirstDayLine } from '../../../engine/cashflow/contracts/settlement/lossPayee.ts';
+import type { Split } from '../../../engine/cashflow/contracts/settlement/lossPayee.ts';
 import type { StatementItem } from '../../../engine/cashflow/contracts/settlement/payment.ts';
+import type { Cents } from '../../../engine/quantity/money.ts';
 
 /** The lines of an offer in words anyone has. */
 export const itemWords: Readonly<Record<StatementItem, string>> = {
@@ -22,12 +23,15 @@ export const itemWords: Readonly<Record<StatementItem, string>> = {
   'beyond the limit': "beyond the other policy's limit",
 };
 
-/** Who hands what to whom on the day it is settled. */
-export const firstDayWords: Readonly<Record<FirstDayLine['item'], string>> = {
-  'insurer pays the owner': 'the insurer pays you',
-  'insurer pays the lender': 'the insurer pays the lender',
-  'insurer pays the shop': 'the insurer pays the shop',
-  'gap cover pays the lender': 'gap cover pays the lender',
-  'lender is paid': 'the loan goes down by',
-  'shortfall is paid': 'still owed, and due from you',
+/** Who gets the payment, and what stays owed, where a lender is named; nothing to say without one. */
+export const splitWords = (split: Split | null): readonly (readonly [string, Cents])[] => {
+  if (split === null || split.owed === 0) return [];
+  const all: readonly (readonly [string, Cents])[] = [
+    ['of it to the lender', split.lender],
+    ['of it to the shop', split.shop],
+    ['of it to you', split.owner],
+    ['gap cover pays the lender', split.gap],
+    ['still owed to the lender', split.stillOwed],
+  ];
+  return all.filter(([words, amount]) => amount !== 0 || words === 'still owed to the lender');
 };
