@@ -24,8 +24,29 @@ const asId = (name: string): string =>
     .replace(/[^a-z0-9]+/g, '-')
     .replace(/^-|-$/g, '');
 
+/** Words of a claim that may be private, each with what stands in for it. */
+const claimWords = ({ facts: { claim: said }, claim }: Decision): (readonly [string, string, string])[] =>
+  said === null
+    ? []
+    : [
+        ['claim.what', said.what, 'a collision'],
+        ['claim.insurer', said.insurer, 'the insurer'],
+        ['claim.lender.name', said.lender?.name ?? '', 'the lender'],
+        ['claim.place.name', said.place.name, 'the place'],
+        ['claim.place.source', said.place.totalLoss.source, 'kept private'],
+        ...said.place.notes.map(({ words }) => ['claim.place.notes', words, 'kept private'] as const),
+        ...said.comparables.map(
+          ({ what }, i) => ['claim.comparables.what', what, `vehicle ${i + 1}`] as const,
+        ),
+        ...said.answerBy.map(({ what }) => ['claim.answer_by.what', what, 'kept private'] as const),
+        ...(claim?.estimate.lines ?? []).map(
+          ({ what }, i) => ['claim.estimate.lines.what', what, `line ${i + 1}`] as const,
+        ),
+      ];
+
 /** Words that are private, each with what stands in for it. */
-const substitutes = ({ facts, chances, walkAway }: Decision): readonly (readonly [string, string])[] => {
+const substitutes = (d: Decision): readonly (readonly [string, string])[] => {
+  const { facts, chances, walkAway } = d;
   const words: readonly (readonly [path: string, word: string, instead: string])[] = [
     ['household.mechanic', facts.mechanic, 'whoever does the work'],
     ['household.partner', facts.partner, 'whoever shares the money'],
@@ -44,6 +65,7 @@ const substitutes = ({ facts, chances, walkAway }: Decision): readonly (readonly
         [`${own ? 'vehicle' : 'replacement'}.components.name`, name, `part ${i + 1}`] as const,
     ),
     ...facts.notMoney.map((text) => ['not_money', text, ''] as const),
+    ...claimWords(d),
     ['title', facts.title, 'Mend it, or hand it on?'],
     ['note', facts.note, ''],
   ];

@@ -78,6 +78,7 @@ const lettingGo = ({ d, format }: Page, options: readonly OptionResult[]): Html 
     'trade-in': 'traded in',
     'as it stands': 'sold as it stands',
     scrap: 'scrapped',
+    'to the insurer': 'given up to the insurer',
   };
   return html`<h3>How would the old one go?</h3><p>Cheapest first: ${[...seen.values()]
     .map((o) => `${names[o.letGo ?? 'scrap']}, about ${costOf(d, o, format)} in all`)
