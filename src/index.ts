@@ -53,7 +53,8 @@ export {
 
 // 7 decision: from inputs to the ways, from the ways to an answer.
 export { EXPECTED, type Future } from './engine/decision/context.ts';
-export { type Evaluated, evaluate, type Setting } from './engine/decision/evaluate.ts';
+export { evaluate, type Setting } from './engine/decision/evaluate.ts';
+export type { Evaluated } from './engine/decision/project.ts';
 export { SCRAMBLES, simulateScramble } from './engine/decision/chance/draws.ts';
 export { decide, decideAtAverage, withChances } from './engine/decision/decide.ts';
 export type { Decision, OptionResult } from './engine/decision/decision.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { meanOf } from '../../src/engine/chance/estimates.ts';
 import { SCRAMBLES } from '../../src/engine/decision/chance/draws.ts';
 import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
-import { presentCostOf } from '../../src/engine/decision/evaluate.ts';
+import { presentCostOf } from '../../src/engine/decision/project.ts';
 import { waysOf } from '../../src/engine/decision/ways/ways.ts';
 import { anyInputs } from '../support/anyHousehold.ts';
 import { drawnCosts, scenarioWith } from '../support/drawn.ts';

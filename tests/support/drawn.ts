@@ -4,7 +4,7 @@ import { drawerOf } from '../../src/engine/decision/chance/futures.ts';
 import { type Subject, subjectOf } from '../../src/engine/decision/chance/subject.ts';
 import { unknownsOf } from '../../src/engine/decision/chance/unknowns.ts';
 import { contextOf } from '../../src/engine/decision/context.ts';
-import { presentCostOf } from '../../src/engine/decision/evaluate.ts';
+import { presentCostOf } from '../../src/engine/decision/project.ts';
 import type { Way } from '../../src/engine/decision/ways/way.ts';
 import type { Inputs } from '../../src/engine/scenario/inputs.ts';
 import type { Quantity, Scenario } from '../../src/engine/scenario/scenario.ts';

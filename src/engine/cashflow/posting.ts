@@ -7,6 +7,8 @@ import type { Levels } from './levels.ts';
 /** What a posting is for: the rows of the printed ledger. */
 export type Category =
   | 'work needed now'
+  /** What insurers pay for a collision, and refunds. */
+  | 'settlement'
   | 'buying'
   | 'loan'
   | 'lease'

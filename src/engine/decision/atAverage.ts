@@ -4,6 +4,8 @@ import type { Quantity, Scenario } from '../scenario/scenario.ts';
 import { breakEvenPeriod } from '../valuation/breakEvenPeriod.ts';
 import { breakEvenOf, type DifferenceAt, nearestTip } from './breakEven.ts';
 import { breakEvenLine } from './breakEvenLine.ts';
+import { claimView } from './claim/claimView.ts';
+import { coverView } from './claim/coverView.ts';
 import { type Context, contextOf, EXPECTED } from './context.ts';
 import type { BreakEven, BreakEvenLine, Decision, LoanView, OptionResult, Swing } from './decision.ts';
 import { leaseView } from './leaseView.ts';
@@ -102,7 +104,10 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
   const smooth: Context = { ...ctx, rounding: 'unrounded' };
   const ways = waysOf(ctx);
   const plans = ways.open.map((way) => way.build(ctx));
-  const replaceLater = inputs.replacement.flatMap((_, index) => replaceLaterCurve(index, smooth) ?? []);
+  // After a collision each course that keeps it has its own best date, and is a way of its own.
+  const replaceLater = inputs.claim
+    ? []
+    : inputs.replacement.flatMap((_, index) => replaceLaterCurve(index, smooth) ?? []);
   const now = plans.map((plan) => resultOf(plan, ctx));
   const options = [...now, ...bestLater(ctx, replaceLater, now).map((plan) => resultOf(plan, ctx))];
   const bestKeep = cheapest(options, 'keep');
@@ -154,7 +159,7 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
     notices: noticesOf({ inputs, facts, options, bestKeep, bestReplace, payments, leases }),
     chances: null,
     walkAway: null,
-    claim: null,
-    cover: null,
+    claim: inputs.claim ? claimView(ways, options, ctx) : null,
+    cover: coverView(inputs),
   };
 };

@@ -6,13 +6,12 @@ import type { Chances } from './chance/chances.ts';
 import type { WalkAway } from './chance/walkAway.ts';
 import type { ClaimView, CoverView } from './claim/view.ts';
 import type { LeaseView } from './leaseView.ts';
+import type { ClosedWay, Side } from './side.ts';
 
 export type { LedgerRow } from '../cashflow/ledger.ts';
 export type { ByReading, Reading } from '../cashflow/posting.ts';
 export type { LeaseView } from './leaseView.ts';
-
-/** Keep side, replace side, or neither: replacing later and doing without have results of their own. */
-export type Side = 'keep' | 'replace' | 'later' | 'without';
+export type { ClosedWay, Side } from './side.ts';
 
 export interface OptionResult {
   /** Stable: "keep", "keep/patched", "replace/2021-hatchback/as-it-stands/trade-in". */
@@ -25,7 +24,7 @@ export interface OptionResult {
   /** How the needed work is met. */
   readonly work: 'mended' | 'patched' | 'left' | 'skipped';
   /** How the present vehicle goes; null where it is kept. */
-  readonly letGo: 'private' | 'trade-in' | 'as it stands' | 'scrap' | null;
+  readonly letGo: 'private' | 'trade-in' | 'as it stands' | 'scrap' | 'to the insurer' | null;
   readonly replaceMonth: number | null;
   readonly netPresentCost: ByReading<Cents>;
   readonly equivalentMonthlyCost: ByReading<Cents>;
@@ -43,13 +42,6 @@ export interface OptionResult {
   readonly cumulative: readonly number[];
   /** Cumulative cash paid out, undiscounted, month 0..H, no credit for value. */
   readonly paidOut: readonly number[];
-}
-
-/** A way that is not open, and why. */
-export interface ClosedWay {
-  readonly id: string;
-  readonly label: string;
-  readonly why: string;
 }
 
 export type BreakEvenStatus = 'never' | 'always' | 'one' | 'several';
@@ -202,8 +194,8 @@ export interface Decision {
   readonly chances: Chances | null;
   /** The biggest bill worth paying; null where there is nothing to walk away to, or no futures were asked for. */
   readonly walkAway: WalkAway | null;
-  /** What the insurer's money can do; null where there was no collision. */
+  /** What the insurer's money can do after a collision; null where there was none. */
   readonly claim: ClaimView | null;
-  /** What cover for the vehicle itself is worth; null where it is not told apart. */
+  /** Cover for the present vehicle itself; null where its premium was not told apart. */
   readonly cover: CoverView | null;
 }

@@ -1,7 +1,7 @@
 import type { Inputs } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import { contextOf, EXPECTED } from './context.ts';
-import { type Evaluated, evaluatePlan, presentCostOf } from './evaluate.ts';
+import { type Evaluated, evaluatePlan, presentCostOf } from './project.ts';
 import type { Way } from './ways/way.ts';
 
 /** The two ways that are compared, chosen once by their cost and held while anything moves. */
@@ -36,6 +36,7 @@ export const differenceOfPair = (facts: Facts, pair: Pair): ((inputs: Inputs) =>
     const cost = (way: Way): number => presentCostOf(way.build(ctx), ctx).counted;
     const same =
       kept?.of.household === inputs.household &&
+      inputs.claim === null &&
       kept.of.vehicle === inputs.vehicle &&
       kept.of.workNeeded === inputs.workNeeded;
     kept = same && kept ? kept : { of: inputs, cost: cost(pair.keep) };

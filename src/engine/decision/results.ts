@@ -8,8 +8,8 @@ import { cumulative } from '../valuation/breakEvenPeriod.ts';
 import { equivalentMonthlyCost } from '../valuation/present.ts';
 import type { Context } from './context.ts';
 import type { OptionResult } from './decision.ts';
-import { type Evaluated, evaluatePlan, project } from './evaluate.ts';
 import type { Plan } from './plan.ts';
+import { type Evaluated, evaluatePlan, project } from './project.ts';
 
 const byReading = <T>(of: (reading: keyof ByReading<T>) => T): ByReading<T> => ({
   counted: of('counted'),

@@ -3,9 +3,9 @@ import { effective, perPeriod } from '../quantity/rate.ts';
 import { averageCostOfOwning } from '../valuation/economicLife.ts';
 import type { Context } from './context.ts';
 import type { EconomicLife, ReplaceLater } from './decision.ts';
-import { presentCostOf } from './evaluate.ts';
 import { presentClosed, replacementClosed } from './openWays.ts';
 import { holdPresent, netValue, presentValueAt } from './presentVehicle.ts';
+import { presentCostOf } from './project.ts';
 import { allDone } from './ways/keep.ts';
 import { laterPlan } from './ways/later.ts';
 

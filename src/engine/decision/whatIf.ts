@@ -5,8 +5,8 @@ import { discountFactor, effective, effectivePerYear, nominal } from '../quantit
 import type { Inputs, RunningCosts, WorkCost } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import type { Decision } from './decision.ts';
-import type { Evaluated } from './evaluate.ts';
 import { evaluatePair, type Pair, pairDifference } from './pair.ts';
+import type { Evaluated } from './project.ts';
 
 /**
  * Every own hour takes twice as long, while a shop works as before: its prices are settled first where they follow from

@@ -3,7 +3,7 @@ import { meanOf } from '../../../src/engine/chance/estimates.ts';
 import { SCRAMBLES } from '../../../src/engine/decision/chance/draws.ts';
 import { contextOf, EXPECTED } from '../../../src/engine/decision/context.ts';
 import { chanceOfEnd } from '../../../src/engine/decision/ends.ts';
-import { presentCostOf } from '../../../src/engine/decision/evaluate.ts';
+import { presentCostOf } from '../../../src/engine/decision/project.ts';
 import { keepWays } from '../../../src/engine/decision/ways/keepWays.ts';
 import { walkPlan } from '../../../src/engine/decision/ways/walk.ts';
 import type { EndOfLife, Inputs } from '../../../src/engine/scenario/inputs.ts';

@@ -1,7 +1,8 @@
 /** Ways put together from bare households: one thing matters at a time, and its cost can be said in one's head. */
 import { describe, expect, it } from 'vitest';
 import { type Context, contextOf, EXPECTED } from '../../../src/engine/decision/context.ts';
-import { evaluate, evaluatePlan } from '../../../src/engine/decision/evaluate.ts';
+import { evaluate } from '../../../src/engine/decision/evaluate.ts';
+import { evaluatePlan } from '../../../src/engine/decision/project.ts';
 import { replaceLaterCurve } from '../../../src/engine/decision/timing.ts';
 import { laterPlan } from '../../../src/engine/decision/ways/later.ts';
 import { waysOf } from '../../../src/engine/decision/ways/ways.ts';

@@ -1,6 +1,6 @@
 import type { Scenario } from '../../scenario/scenario.ts';
 import { type Context, contextOf } from '../context.ts';
-import { presentCostOf } from '../evaluate.ts';
+import { presentCostOf } from '../project.ts';
 import { walkPlan } from '../ways/walk.ts';
 import type { Way } from '../ways/way.ts';
 import { type Detail, detailFor } from './detail.ts';

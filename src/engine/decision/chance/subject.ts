@@ -1,6 +1,6 @@
 import type { Scenario } from '../../scenario/scenario.ts';
 import { type Context, contextOf, EXPECTED } from '../context.ts';
-import { presentCostOf } from '../evaluate.ts';
+import { presentCostOf } from '../project.ts';
 import { replaceLaterCurve } from '../timing.ts';
 import { laterPlan } from '../ways/later.ts';
 import type { Way } from '../ways/way.ts';
@@ -114,7 +114,8 @@ export const subjectOf = (scenario: Scenario): Subject => {
   const keep = cheapestOf(options, costs, 'keep');
   const replace = cheapestOf(options, costs, 'replace');
   const replacement = replace === null ? null : (plans[replace]?.replacement ?? null);
-  const curve = replacement === null || keep === null ? null : replaceLaterCurve(replacement, ctx);
+  const curve =
+    inputs.claim || replacement === null || keep === null ? null : replaceLaterCurve(replacement, ctx);
   const month = curve?.best.month ?? 0;
   const fixed: Way | null =
     replacement !== null && month > 0 && month < ctx.horizon

@@ -1,6 +1,7 @@
 import { shopPriceOf } from '../../cashflow/contracts/work.ts';
 import type { RunningCosts } from '../../scenario/inputs.ts';
 import type { Quantity, Scenario } from '../../scenario/scenario.ts';
+import { claimTurns } from '../claim/turns.ts';
 import { type Context, contextOf, EXPECTED } from '../context.ts';
 import { ENDS } from '../ends.ts';
 import { expectedFailures } from '../expectedFailures.ts';
@@ -125,6 +126,7 @@ export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns =>
         : []),
     ];
   });
+  turns.push(...claimTurns(inputs));
   if (inputs.vehicle.ends.length > 0)
     turns.push({ key: ENDS, name: 'the end', what: `whether the ${facts.vehicleName} comes to its end` });
   const parts = [

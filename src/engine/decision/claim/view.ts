@@ -1,101 +1,104 @@
-/** What the report and the JSON say of a claim and of cover: results only, in cents and words. */
-import type { LineKind } from '../../cashflow/contracts/settlement/estimate.ts';
-import type { FirstDayLine, Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
+import type { EstimateTotals, LineKind } from '../../cashflow/contracts/settlement/estimate.ts';
+import type { Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
 import type { Statement } from '../../cashflow/contracts/settlement/payment.ts';
 import type { TotalLoss } from '../../cashflow/contracts/settlement/totalLoss.ts';
+import type { ByReading } from '../../cashflow/posting.ts';
 import type { Cents } from '../../quantity/money.ts';
-import type { Unit } from '../../scenario/scenario.ts';
+import type { Payer } from '../../scenario/claim.ts';
+import type { PlaceRule } from '../../scenario/placeRule.ts';
 import type { Tips } from '../../valuation/cover.ts';
-import type { Estimate } from '../chance/chances.ts';
-import type { ClosedWay } from '../decision.ts';
+import type { ClosedWay, Side } from '../side.ts';
 
-/** One course, run on into its best continuation: what is settled today, what is done, then keep or replace. */
+/** One course of a claim that is open, as a claimant asks of it. Its ledger is that of the option of the same id. */
 export interface CourseView {
-  /** Id of its option in `Decision.options`. */
   readonly id: string;
   readonly label: string;
-  readonly side: 'keep' | 'replace' | 'later';
-  /** What the household has of the settlement that day once lender, shop and own plan are paid; below nil: pays in. */
+  readonly side: Side;
+  /** Cash in the household's hands once the day is over, all bills of the day paid; negative: it has to pay. */
   readonly inHand: Cents;
-  /** Own hours on the settlement and the repair itself. */
+  /** Own hours up to the horizon. */
   readonly hours: number;
-  /** Net present cost to the horizon, own time counted. */
-  readonly netPresentCost: Cents;
-  /** In how many futures it is the cheapest course; null where none were drawn. */
-  readonly cheapest: Estimate | null;
-  /** The insurer's statement; null where no claim is made. */
+  readonly cost: ByReading<Cents>;
+  /** What the insurer pays, line by line; null where no claim is made. */
   readonly statement: Statement | null;
-  /** Who gets the payment where a lender is named; null where nothing is owed or no claim is made. */
+  /** What the payment would be under the reading of the rule that pays most; null where all readings agree. */
+  readonly atMost: Cents | null;
   readonly split: Split | null;
-  /** The settlement as flows of the first day. */
-  readonly firstDay: readonly FirstDayLine[];
-  /** What may still go against it: a supplement, hidden damage, papers refused. */
   readonly risks: readonly string[];
-  /** What it rules out later. */
   readonly forecloses: readonly string[];
 }
 
-/** Where a course tips, in the claim's own terms. */
-export interface ClaimBreakEven {
-  /** "payment below which own repair stops paying". */
-  readonly what: string;
-  readonly unit: Unit;
-  readonly today: number | null;
-  readonly tips: Tips;
+/** A place where the answer about a claim turns. `at` in the unit of what it is about; null: nowhere, and why. */
+export interface ClaimTip {
+  readonly what: 'payout' | 'hours' | 'salvage' | 'estimate';
+  readonly at: number | null;
+  readonly words: string;
 }
 
 export interface ClaimView {
-  /** Cheapest first; those of the same settlement and work by their best continuation. */
-  readonly courses: readonly CourseView[];
-  readonly closed: readonly ClosedWay[];
-  /** What it was worth before, damage from before not yet taken off. */
-  readonly value: Cents;
-  readonly estimate: {
+  readonly payer: Payer;
+  readonly place: PlaceRule;
+  readonly comparables: {
+    readonly ownDistance: number;
+    readonly perDistance: number;
     readonly lines: readonly {
       readonly what: string;
-      readonly kind: LineKind;
-      readonly hours: number | null;
-      readonly amount: Cents;
-      readonly betterment: Cents;
+      readonly price: Cents;
+      readonly distance: number;
+      readonly forDistance: Cents;
+      readonly adjustment: Cents;
+      readonly value: Cents;
     }[];
-    readonly tax: Cents;
-    readonly total: Cents;
+  } | null;
+  readonly value: Cents;
+  readonly estimate: {
+    readonly lines: readonly { readonly what: string; readonly kind: LineKind; readonly amount: Cents }[];
+    /** As repaired: with tax that is paid only once the work is done. */
+    readonly totals: EstimateTotals;
   };
-  /** The place's test, and the repair estimate from which it is a total loss. */
-  readonly test: {
+  readonly threshold: {
     readonly result: TotalLoss;
-    readonly repair: Cents;
-    readonly value: Cents;
+    /** The repair cost that the place holds against the value. */
+    readonly tested: Cents;
     readonly salvage: Cents | null;
+    /** The least repair cost that is surely a total loss; null where no rule says so. */
     readonly from: Cents | null;
   };
-  readonly breakEvens: readonly ClaimBreakEven[];
+  readonly courses: readonly CourseView[];
+  readonly closed: readonly ClosedWay[];
+  readonly tips: readonly ClaimTip[];
 }
 
-export interface CoverChoice {
-  readonly what: 'collision' | 'comprehensive';
+/** One kind of cover on the present vehicle, for a year at today's value; currency units. */
+export interface CoverPartView {
+  readonly kind: 'collision' | 'comprehensive';
   readonly premium: number;
   readonly deductible: number;
-  /** Expected cost of a year with it and without it, currency units. */
+  /** Expected cost of a year, premium and what is borne: with it, and without. */
   readonly withIt: number;
-  readonly withoutIt: number;
-  /** The most one loss takes, with it and without it. */
-  readonly worstWith: number;
-  readonly worstWithout: number;
-  /** Claims a year, and value of the vehicle, from which it pays. */
-  readonly claimsToPay: Tips;
-  readonly valueToPay: Tips;
+  readonly without: number;
+  /** The most one loss can take. */
+  readonly worst: { readonly withIt: number; readonly without: number };
+  /** Savings the day after a total loss; null where savings were not told. */
+  readonly savingsAfter: { readonly withIt: number; readonly without: number } | null;
+  /** Claims a year, and value of the vehicle, from which it costs less to have it. */
+  readonly claimsTip: Tips;
+  readonly valueTip: Tips;
   readonly other: {
-    readonly premium: number;
+    readonly aYear: number;
     readonly deductible: number;
+    /** Above 0: the change pays on average. */
     readonly gain: number;
-    readonly tips: Tips;
+    /** More to bear in the worst single loss. */
+    readonly worst: number;
+    readonly claimsTip: Tips;
   } | null;
 }
 
 export interface CoverView {
-  readonly choices: readonly CoverChoice[];
-  readonly lenderRequires: boolean;
-  /** Savings the household could bear a loss from; null: not told. */
-  readonly savings: number | null;
+  readonly value: number;
+  readonly chanceAYear: Readonly<Record<'collision' | 'comprehensive', number | null>>;
+  readonly parts: readonly CoverPartView[];
+  /** Why going without is closed; null where it is open. */
+  readonly mustKeep: string | null;
 }

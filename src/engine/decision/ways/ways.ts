@@ -1,3 +1,4 @@
+import { claimWays } from '../claim/claimWays.ts';
 import type { Context } from '../context.ts';
 import { keepWays } from './keepWays.ts';
 import { drivingOnWays } from './later.ts';
@@ -7,6 +8,7 @@ import { withoutWays } from './without.ts';
 
 /** Every way of the scenario, in a settled order that decides no figure. */
 export const waysOf = (ctx: Context): Ways => {
+  if (ctx.inputs.claim) return claimWays(ctx);
   const parts = [keepWays(ctx), replaceNowWays(ctx), drivingOnWays(ctx), withoutWays(ctx)];
   return { open: parts.flatMap((p) => p.open), closed: parts.flatMap((p) => p.closed) };
 };

@@ -4,8 +4,8 @@ import { walkAwayOf } from '../../../../src/engine/decision/chance/repairLimits.
 import { ruleFor } from '../../../../src/engine/decision/chance/rule.ts';
 import type { ComponentLimit, WalkAway } from '../../../../src/engine/decision/chance/walkAway.ts';
 import { contextOf, EXPECTED } from '../../../../src/engine/decision/context.ts';
-import { presentCostOf } from '../../../../src/engine/decision/evaluate.ts';
 import type { Treatments } from '../../../../src/engine/decision/neededWork.ts';
+import { presentCostOf } from '../../../../src/engine/decision/project.ts';
 import { presentBrokenAt, walkPlan } from '../../../../src/engine/decision/ways/walk.ts';
 import type { Inputs } from '../../../../src/engine/scenario/inputs.ts';
 import { factsOf, inputs } from '../../../support/household.ts';

@@ -1,0 +1,114 @@
+import { TO_THE_CENT } from '../../cashflow/contracts/settlement/arithmetic.ts';
+import { estimateTotals } from '../../cashflow/contracts/settlement/estimate.ts';
+import { totalLossFrom } from '../../cashflow/contracts/settlement/totalLoss.ts';
+import { type Cents, toCents } from '../../quantity/money.ts';
+import type { Context } from '../context.ts';
+import type { OptionResult } from '../decision.ts';
+import type { Ways } from '../ways/way.ts';
+import { thresholdOf } from './closed.ts';
+import { goingAsked, goings } from './going.ts';
+import { askedOf, COURSES } from './keeping.ts';
+import { type Asked, claimOf, estimateIn, type Settles, settleIn } from './settled.ts';
+import { claimTips } from './tips.ts';
+import type { ClaimView, CourseView } from './view.ts';
+
+const of = (id: string, course: string): boolean => id.startsWith(`${course}/`);
+
+/** How an option's course is settled; null where it makes no claim. */
+const askedFor = ({ id, side }: OptionResult, ctx: Context): Asked | null => {
+  const course = COURSES.find((one) => of(id, one.id));
+  if (course) return askedOf(course, ctx);
+  const going = goings(ctx).find((one) => of(id, one.id));
+  return going ? goingAsked(going, side === 'replace') : null;
+};
+
+const risksOf = (id: string, ctx: Context): string[] => {
+  const { claim } = claimOf(ctx.inputs, ctx.facts);
+  const opened = ['claim/shop-repair', 'claim/own-repair', 'claim/no-claim-shop', 'claim/no-claim-own'];
+  const { chance } = claim.estimate.supplement;
+  const risks: string[] = [];
+  if (chance > 0 && opened.some((course) => of(id, course)))
+    risks.push('more damage shows once it is opened');
+  if (chance > 0 && ['claim/safe-only', 'claim/left'].some((course) => of(id, course)))
+    risks.push('hidden damage stays hidden: its cost is not counted here');
+  if (of(id, 'claim/rebuild') && (claim.rebuild?.refused ?? 0) > 0) risks.push('the papers may be refused');
+  return risks;
+};
+
+const foreclosesOf = (id: string, how: Settles | null, ctx: Context): string[] => {
+  const { said } = claimOf(ctx.inputs, ctx.facts);
+  const left: string[] = [];
+  if (how === 'repair in money')
+    left.push(
+      'damage that was paid for and is not repaired comes off a later claim (not priced here)',
+      'cover may be limited until it has been inspected',
+    );
+  if (of(id, 'claim/rebuild')) left.push('the papers stay branded, and a buyer must be told');
+  if (how !== null && said.signingCloses !== false)
+    left.push(said.signingCloses ? 'signing closes the claim' : 'signing may close the claim: ask first');
+  if (how !== null && said.injured !== false)
+    left.push('a release for the property must not give up a claim for an injury');
+  if (how === null && said.pays !== 'nobody') left.push('a claim not made in time is lost');
+  return left;
+};
+
+const courseView = (option: OptionResult, ctx: Context): CourseView => {
+  const asked = askedFor(option, ctx);
+  const paid = asked && settleIn(TO_THE_CENT, ctx.inputs, ctx.facts, asked);
+  return {
+    id: option.id,
+    label: option.label,
+    side: option.side,
+    inHand: (0 - option.cashOnTheDay) as Cents,
+    hours: option.hours.total,
+    cost: option.netPresentCost,
+    statement: paid?.statement ?? null,
+    atMost: paid && paid.most !== paid.statement.payment ? paid.most : null,
+    split: paid?.split ?? null,
+    risks: risksOf(option.id, ctx),
+    forecloses: foreclosesOf(option.id, asked?.how ?? null, ctx),
+  };
+};
+
+/** What the insurer's money can do: the offer's arithmetic to the cent, every course, and where the answer turns. */
+export const claimView = (ways: Ways, options: readonly OptionResult[], ctx: Context): ClaimView => {
+  const { claim, said } = claimOf(ctx.inputs, ctx.facts);
+  const totals = estimateTotals(
+    TO_THE_CENT,
+    estimateIn(TO_THE_CENT, claim, said.estimate.taxOnlyWhenPaid),
+    true,
+  );
+  const { result, tested, value, salvage } = thresholdOf(ctx);
+  return {
+    payer: said.pays,
+    place: said.place,
+    comparables:
+      said.comparables.length === 0
+        ? null
+        : {
+            ownDistance: ctx.inputs.vehicle.odometer,
+            perDistance: said.perDistance,
+            lines: said.comparables.map(({ what, price, odometer, forDistance, adjustment, says }) => ({
+              what,
+              price: toCents(price),
+              distance: odometer,
+              forDistance: toCents(forDistance),
+              adjustment: toCents(adjustment),
+              value: toCents(says),
+            })),
+          },
+    value: toCents(claim.value),
+    estimate: {
+      lines: claim.estimate.lines.map(({ what, kind }, i) => ({
+        what,
+        kind,
+        amount: totals.amounts[i] as Cents,
+      })),
+      totals,
+    },
+    threshold: { result, tested, salvage, from: totalLossFrom(said.place.totalLoss.test, value, salvage) },
+    courses: options.map((option) => courseView(option, ctx)),
+    closed: ways.closed,
+    tips: claimTips(ways.open, ctx),
+  };
+};

@@ -1,0 +1,81 @@
+import type { Inputs } from '../../scenario/inputs.ts';
+import type { Context } from '../context.ts';
+import type { ClosedWay } from '../decision.ts';
+import { replacementClosed } from '../openWays.ts';
+import { presentCostOf } from '../project.ts';
+import { capital, months, replacementIds } from '../ways/names.ts';
+import type { Way, Ways } from '../ways/way.ts';
+import { deedClosed, settlementClosed } from './closed.ts';
+import { goings, goingWays } from './going.ts';
+import { COURSES, type Course, keepCourse, laterCourse } from './keeping.ts';
+
+/** Dates tried for replacing later: about this many, evenly over the horizon. */
+const DATES = 12;
+
+interface Later {
+  readonly index: number;
+  readonly month: number;
+}
+
+/** The replacement and month, of those tried, at which the course costs least; null where none serves. */
+const bestLater = (course: Course, ctx: Context): Later | null => {
+  const smooth: Context = { ...ctx, rounding: 'unrounded' };
+  const step = Math.max(1, Math.round(ctx.horizon / DATES));
+  let best: (Later & { readonly cost: number }) | null = null;
+  for (let index = 0; index < ctx.inputs.replacement.length; index++)
+    for (let month = step; month < ctx.horizon; month += step) {
+      if (replacementClosed(index, month, ctx)) continue;
+      const cost = presentCostOf(laterCourse(course, index, month, '', '', smooth), smooth).counted;
+      if (best === null || cost < best.cost) best = { index, month, cost };
+    }
+  return best;
+};
+
+const known = new WeakMap<Inputs, Ways>();
+
+/** The courses of a claim, in the place of the ways of a vehicle that nobody has hit. */
+export const claimWays = (ctx: Context): Ways => {
+  const before = known.get(ctx.inputs);
+  if (before) return before;
+  const open: Way[] = [];
+  const closed: ClosedWay[] = [];
+  for (const course of COURSES) {
+    const { id, label } = course;
+    const why =
+      (course.how === null ? null : settlementClosed(course.how, ctx)) ??
+      deedClosed(course.deed, course.how !== null, ctx);
+    if (why) {
+      closed.push({ id, label, why });
+      continue;
+    }
+    const kept = { id: `${id}/keep`, label: `${label}, and keep it` };
+    open.push({
+      ...kept,
+      side: 'keep',
+      treatments: null,
+      build: (at) => keepCourse(course, kept.id, kept.label, at),
+    });
+    const best = bestLater(course, ctx);
+    if (best === null) continue;
+    const { index, month } = best;
+    const name = ctx.facts.replacementNames[index] as string;
+    const later = {
+      id: `${id}/later/${replacementIds(ctx.facts.replacementNames)[index]}/${month}`,
+      label: `${label}, and get the ${name} after ${months(month)}`,
+    };
+    open.push({
+      ...later,
+      side: 'later',
+      treatments: null,
+      build: (at) => laterCourse(course, index, month, later.id, later.label, at),
+    });
+  }
+  for (const going of goings(ctx)) {
+    const ways = goingWays(going, ctx);
+    open.push(...ways.open);
+    if (ways.why) closed.push({ id: going.id, label: capital(going.label), why: ways.why });
+  }
+  const ways = { open, closed };
+  known.set(ctx.inputs, ways);
+  return ways;
+};

@@ -1,0 +1,66 @@
+import type { CoverPart } from '../../scenario/claim.ts';
+import type { Inputs } from '../../scenario/inputs.ts';
+import {
+  changeDeductible,
+  claimsToPay,
+  coverCost,
+  type Exposure,
+  lossesOf,
+  valueToPay,
+  worstLoss,
+} from '../../valuation/cover.ts';
+import type { CoverPartView, CoverView } from './view.ts';
+
+const partView = (
+  kind: CoverPartView['kind'],
+  part: CoverPart,
+  value: number,
+  savings: number | null,
+): CoverPartView => {
+  const cover = { premium: part.aYear, deductible: part.deductible };
+  const losses = lossesOf(part.totalShare, part.meanLoss);
+  const exposure: Exposure = { claims: part.chanceAYear, losses, value };
+  const total = lossesOf(1, 0);
+  const worst = {
+    withIt: worstLoss(cover, { losses: total, value }),
+    without: worstLoss(null, { losses: total, value }),
+  };
+  const { other } = part;
+  const change =
+    other && changeDeductible(cover, { premium: other.aYear, deductible: other.deductible }, exposure);
+  return {
+    kind,
+    premium: part.aYear,
+    deductible: part.deductible,
+    withIt: coverCost(cover, exposure),
+    without: coverCost(null, exposure),
+    worst,
+    savingsAfter:
+      savings === null ? null : { withIt: savings - worst.withIt, without: savings - worst.without },
+    claimsTip: claimsToPay(cover, exposure),
+    valueTip: valueToPay(cover, exposure),
+    other:
+      other && change ? { ...other, gain: change.gain, worst: change.worst, claimsTip: change.tips } : null,
+  };
+};
+
+/** Keeping or dropping cover for the vehicle itself, by expected cost and by what one loss can take; null where its
+ * premium was not told apart. The value is what it sells for running today. */
+export const coverView = ({ vehicle, household }: Inputs): CoverView | null => {
+  const { collision, comprehensive } = vehicle.ownDamage;
+  if (!collision && !comprehensive) return null;
+  const value = vehicle.sellsFor.running * vehicle.brandFactor;
+  const parts = [
+    collision && partView('collision', collision, value, household.savings),
+    comprehensive && partView('comprehensive', comprehensive, value, household.savings),
+  ].filter((one) => one !== null);
+  return {
+    value,
+    chanceAYear: {
+      collision: collision?.chanceAYear ?? null,
+      comprehensive: comprehensive?.chanceAYear ?? null,
+    },
+    parts,
+    mustKeep: vehicle.loan && vehicle.loan.owed > 0 ? 'a lender asks for it until the debt is gone' : null,
+  };
+};

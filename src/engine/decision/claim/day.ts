@@ -1,0 +1,114 @@
+/** The lines of a claim besides the work: who pays whom on the day, and what a claim costs and brings around it. */
+import { oneOff, yearly } from '../../cashflow/contracts/recurring.ts';
+import { TO_THE_CENT, UNROUNDED } from '../../cashflow/contracts/settlement/arithmetic.ts';
+import { type FirstDayLine, firstDay, type Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
+import { shareCollected } from '../../cashflow/contracts/settlement/otherInsurer.ts';
+import { unusedRefund } from '../../cashflow/contracts/settlement/refund.ts';
+import type { Category, Contract, Line } from '../../cashflow/posting.ts';
+import { toCents } from '../../quantity/money.ts';
+import { type Context, timesOf } from '../context.ts';
+import { claimOf, rentalPaid, shareFromOther, storagePaid, towPaid } from './settled.ts';
+
+export const line = (category: Category, what: string, path: string, reason: string): Line => ({
+  category,
+  what,
+  path,
+  reason,
+});
+
+/** Months until the other side has paid back what can be had of it. Common practice, no source. */
+const MONTHS_TO_RECOVER = 6;
+
+const ITEMS: Record<FirstDayLine['item'], { readonly category: Category; readonly reason: string }> = {
+  'insurer pays the owner': { category: 'settlement', reason: 'what is left of the payment for the owner' },
+  'insurer pays the lender': { category: 'settlement', reason: 'a lender named in the policy is paid first' },
+  'insurer pays the shop': { category: 'settlement', reason: 'the cheque may only be spent on the repair' },
+  'gap cover pays the lender': { category: 'settlement', reason: 'what a total loss leaves owing' },
+  'lender is paid': { category: 'loan', reason: 'it lowers what is owed' },
+  'shortfall is paid': { category: 'loan', reason: 'the debt outlives the vehicle' },
+};
+
+/** The settlement as lines of the day. `payOff`: the vehicle goes to the insurer, so what is still owed falls due. */
+export const settlement = (split: Split<number>, payOff: boolean): Contract[] =>
+  firstDay(split, payOff).map(({ item, amount }) =>
+    oneOff(line(ITEMS[item].category, item, 'claim', ITEMS[item].reason), 0, amount),
+  );
+
+/** Dearer insurance, at the yearly bills that follow a claim on the own policy, whatever is driven by then. */
+const surcharge = (ctx: Context): Contract => {
+  const { claim } = claimOf(ctx.inputs, ctx.facts);
+  const { aYear, years } = claim.surcharge;
+  const first = ctx.inputs.vehicle.cover.nextDue || 12;
+  return yearly(
+    line('insurance', 'dearer after the claim', 'claim.surcharge', 'for its years, with the yearly bill'),
+    aYear,
+    ctx.levels.cover,
+    first,
+    Math.min(ctx.horizon, first + 12 * (years - 1)),
+  );
+};
+
+/** What comes back of the deductible once the own insurer has collected from the other side. */
+const recovered = (split: Split<number>, ctx: Context): Contract[] => {
+  const { claim, said } = claimOf(ctx.inputs, ctx.facts);
+  if (said.pays !== 'own' || claim.recovered === 0) return [];
+  const collected = (split.payment + claim.deductible) * shareFromOther(claim, said);
+  const given = { collected, insurerPaid: split.payment, deductible: claim.deductible };
+  const owner = shareCollected(UNROUNDED, given, said.recoveredFor ?? 'in proportion').owner;
+  const times = timesOf(claim.recovered, 'claim.recovered', ctx.future);
+  const month = Math.min(MONTHS_TO_RECOVER, ctx.horizon);
+  return [
+    oneOff(
+      line('settlement', 'deductible paid back', 'claim.recovered', 'if the other side pays, months later'),
+      month,
+      -owner * times,
+    ),
+  ];
+};
+
+/** What a claim brings beside the settlement, and what it costs later. None of it where no claim is made. */
+export const byClaim = (split: Split<number>, days: number, ctx: Context): Contract[] => {
+  const { claim, said } = claimOf(ctx.inputs, ctx.facts);
+  // The other driver's insurer pays these within its statement.
+  if (said.pays !== 'own') return [];
+  const paid = (what: string, key: string, amount: number): Contract =>
+    oneOff(line('settlement', `${what}, the insurer's part`, `claim.${key}`, 'up to its limit'), 0, -amount);
+  return [
+    paid('rental', 'rental', rentalPaid(claim, days)),
+    paid('tow', 'tow', towPaid(claim)),
+    paid('storage', 'storage', storagePaid(claim)),
+    ...recovered(split, ctx),
+    surcharge(ctx),
+  ];
+};
+
+/** What the collision costs whoever pays: tow, storage, seats for children, days without. */
+export const byCollision = (days: number, seats: boolean, ctx: Context): Contract[] => {
+  const { claim } = claimOf(ctx.inputs, ctx.facts);
+  const { tow, storage, rental, childSeats } = claim;
+  const work = (what: string, key: string, amount: number): Contract =>
+    oneOff(line('work needed now', what, `claim.${key}`, 'whoever pays for it'), 0, amount);
+  return [
+    work('tow', 'tow', tow?.costs ?? 0),
+    work('storage', 'storage', (storage?.aDay ?? 0) * (storage?.days ?? 0)),
+    work("children's seats", 'also_needed.child_seats', seats ? (childSeats?.costs ?? 0) : 0),
+    oneOff(
+      line('getting about without it', 'rental', 'claim.rental', 'while it is being repaired'),
+      0,
+      (rental?.aDay ?? 0) * days,
+    ),
+  ];
+};
+
+/** What was paid ahead and comes back once the vehicle is gone. */
+export const refunds = (ctx: Context): Contract[] => {
+  const { claim } = claimOf(ctx.inputs, ctx.facts);
+  return claim.refunds.map(({ what, paid, months, left, fee }, i) => {
+    const of = Math.max(months, left);
+    const back =
+      ctx.rounding === 'unrounded'
+        ? unusedRefund(UNROUNDED, { paid, of, unused: left, fee })
+        : unusedRefund(TO_THE_CENT, { paid: toCents(paid), of, unused: left, fee: toCents(fee) }) / 100;
+    return oneOff(line('settlement', `${what}, unused`, `claim.refunds[${i}]`, 'in proportion'), 0, -back);
+  });
+};

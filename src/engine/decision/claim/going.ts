@@ -1,0 +1,187 @@
+/** The courses in which it goes today: to the insurer as a total loss, or sold damaged, with a claim or without. */
+import { owedAt } from '../../cashflow/contracts/loan.ts';
+import type { Contract } from '../../cashflow/posting.ts';
+import { type Brought, bought } from '../bought.ts';
+import type { Context } from '../context.ts';
+import { replacementClosed } from '../openWays.ts';
+import type { Financing, Plan } from '../plan.ts';
+import { letGoToday, type Offer, payOff, presentLoan, priceOf } from '../presentVehicle.ts';
+import { capital, replacementIds } from '../ways/names.ts';
+import type { Way } from '../ways/way.ts';
+import { gettingAbout } from '../ways/without.ts';
+import { settlementClosed } from './closed.ts';
+import { byClaim, byCollision, refunds, settlement } from './day.ts';
+import { afterwards } from './deeds.ts';
+import { type Asked, settled } from './settled.ts';
+
+/** One way in which it goes today, once. */
+export interface Going {
+  readonly id: string;
+  readonly label: string;
+  readonly how: 'given up' | 'repair in money' | null;
+  /** Null: it goes to the insurer. */
+  readonly offer: Offer | null;
+}
+
+const DAMAGED: Offer = {
+  letGo: 'as it stands',
+  mended: false,
+  price: 'asItStands',
+  path: 'vehicle.sells_for.as_it_stands',
+  privately: true,
+};
+const TRADED: Offer = {
+  ...DAMAGED,
+  letGo: 'trade-in',
+  price: 'tradeIn',
+  path: 'vehicle.sells_for.trade_in',
+  privately: false,
+};
+const SCRAPPED: Offer = {
+  ...DAMAGED,
+  letGo: 'scrap',
+  price: 'scrap',
+  path: 'vehicle.sells_for.scrap',
+  privately: false,
+};
+
+/** Every way it may go, each selling it once: surrendered, sold damaged with the cash, sold damaged without a claim. */
+export const goings = (ctx: Context): Going[] => {
+  const { sellsFor } = ctx.inputs.vehicle;
+  const offers = [DAMAGED, ...(sellsFor.tradeIn === null ? [] : [TRADED]), SCRAPPED];
+  const words: Record<string, string> = {
+    'as it stands': 'sell it damaged',
+    'trade-in': 'trade it in damaged',
+    scrap: 'scrap it',
+  };
+  const ids: Record<string, string> = {
+    'as it stands': 'sold-damaged',
+    'trade-in': 'traded-in',
+    scrap: 'scrapped',
+  };
+  const sold = (how: Going['how'], id: string, said: string): Going[] =>
+    offers.map((offer) => ({
+      id: `claim/${id}${ids[offer.letGo]}`,
+      label: `${said}${words[offer.letGo]}`,
+      how,
+      offer,
+    }));
+  return [
+    {
+      id: 'claim/total-loss',
+      label: 'total loss: take the payout and give it up',
+      how: 'given up',
+      offer: null,
+    },
+    ...sold('repair in money', '', 'take the cash, '),
+    ...sold(null, 'no-claim-', 'no claim, '),
+  ];
+};
+
+export const goingAsked = ({ how }: Going, replaced: boolean): Asked | null =>
+  how === null ? null : { how, replaced, days: 0, more: 0 };
+
+/** The day on which it goes: what is settled, what it brings, and what is still owed on it. */
+const goesOn = (
+  going: Going,
+  replaced: boolean,
+  ctx: Context,
+): { readonly brought: Brought; readonly contracts: Contract[] } => {
+  const asked = goingAsked(going, replaced);
+  const split = asked && settled(ctx, asked);
+  const around = [
+    ...(split ? [...settlement(split, going.offer === null), ...byClaim(split, 0, ctx)] : []),
+    ...byCollision(0, true, ctx),
+    ...refunds(ctx),
+  ];
+  const owed = ctx.inputs.vehicle.loan?.owed ?? 0;
+  if (going.offer === null) {
+    const proceeds = split ? split.payment + split.gap : 0;
+    return { brought: { tradeIn: 0, payoff: owed, proceeds }, contracts: around };
+  }
+  const loan = presentLoan(afterwards('left', split ? split.stillOwed : owed, ctx));
+  const price = priceOf(going.offer, ctx);
+  const traded = going.offer.letGo === 'trade-in';
+  return {
+    brought: {
+      tradeIn: traded ? price : 0,
+      payoff: loan ? owedAt(loan, 0) : 0,
+      proceeds: traded ? 0 : price,
+    },
+    contracts: [...around, letGoToday(going.offer, ctx), ...payOff(loan, 0)],
+  };
+};
+
+const planOf = (
+  going: Going,
+  id: string,
+  label: string,
+  rest: Pick<
+    Plan,
+    'side' | 'replacement' | 'replaceMonth' | 'contracts' | 'valueAt' | 'owedAt' | 'vehicleAtEnd' | 'purchase'
+  >,
+): Plan => ({
+  id,
+  label,
+  work: 'skipped',
+  letGo: going.offer?.letGo ?? 'to the insurer',
+  changeOver: null,
+  ...rest,
+});
+
+/** The ways of one going: with each replacement that serves, and without one. */
+export const goingWays = (
+  going: Going,
+  ctx: Context,
+): { readonly open: Way[]; readonly why: string | null } => {
+  const why = going.how === null ? null : settlementClosed(going.how, ctx);
+  if (why) return { open: [], why };
+  const ids = replacementIds(ctx.facts.replacementNames);
+  const open = ctx.inputs.replacement.flatMap((deal, index): Way[] => {
+    if (replacementClosed(index, 0, ctx)) return [];
+    const name = ctx.facts.replacementNames[index] as string;
+    const low = deal.payment.kind === 'loan' && deal.lowRateInstead !== null;
+    const financings: Financing[] = low ? ['as offered', 'low rate'] : ['as offered'];
+    return financings.map((financing) => {
+      const id = `${going.id}/replace/${ids[index]}${financing === 'low rate' ? '/low-rate' : ''}`;
+      const label = `${capital(going.label)}, and get the ${name}${financing === 'low rate' ? ' at the low rate' : ''}`;
+      const build = (at: Context): Plan => {
+        const old = goesOn(going, true, at);
+        const next = bought(index, 0, old.brought, financing, at);
+        return planOf(going, id, label, {
+          side: 'replace',
+          replacement: index,
+          replaceMonth: 0,
+          contracts: [...old.contracts, ...next.contracts],
+          valueAt: next.valueAt,
+          owedAt: next.owedAt,
+          vehicleAtEnd: name,
+          purchase: next.purchase,
+        });
+      };
+      return { id, side: 'replace', label, treatments: null, build };
+    });
+  });
+  if (ctx.inputs.doingWithout && going.offer?.letGo !== 'trade-in') {
+    const id = `${going.id}/without`;
+    const label = `${capital(going.label)}, and do without`;
+    const build = (at: Context): Plan => {
+      const { doingWithout } = at.inputs;
+      return planOf(going, id, label, {
+        side: 'without',
+        replacement: null,
+        replaceMonth: null,
+        contracts: [
+          ...goesOn(going, false, at).contracts,
+          ...(doingWithout ? [gettingAbout(doingWithout, 1, at)] : []),
+        ],
+        valueAt: () => 0,
+        owedAt: () => 0,
+        vehicleAtEnd: '',
+        purchase: null,
+      });
+    };
+    open.push({ id, side: 'without', label, treatments: null, build });
+  }
+  return { open, why: null };
+};

@@ -1,0 +1,215 @@
+import { cardCredit } from '../cashflow/contracts/card.ts';
+import { type Levels, levelAt } from '../cashflow/levels.ts';
+import type { Bundle, BundleSum, ByReading, Line, Reading, Sink } from '../cashflow/posting.ts';
+import { type MonthlyFlows, monthlySink } from '../cashflow/sinks.ts';
+import { discountFactor, effective } from '../quantity/rate.ts';
+import { remember } from '../quantity/remember.ts';
+import type { Context } from './context.ts';
+import type { Plan } from './plan.ts';
+
+/** The flows of one way by month, the last month with what is owned then as a receipt and what is owed as a cost. */
+export interface Evaluated {
+  readonly plan: Plan;
+  readonly flows: MonthlyFlows;
+  readonly netPresentCost: ByReading<number>;
+  /** Cash out of the household on the day, before any of it is put on a card; negative: in. */
+  readonly cashOnTheDay: number;
+  /** What savings do not cover and a card lends. */
+  readonly onCard: readonly OnCard[];
+}
+
+/** Discount factors v^m of months 0..H at an annual effective rate. */
+const discounting = remember(
+  (rate: number, horizon: number) =>
+    Float64Array.from({ length: horizon + 1 }, (_, m) => discountFactor(effective(rate), m)),
+  (a, b) => a[0] === b[0] && a[1] === b[1],
+);
+
+const prefixes = new WeakMap<Levels, WeakMap<Float64Array, Float64Array>>();
+
+/** What 1 a month at a family's price levels is worth today, summed from month 1 to m; index is the month. */
+const presentUpTo = (levels: Levels, v: Float64Array): Float64Array => {
+  const known = prefixes.get(levels)?.get(v);
+  if (known) return known;
+  const sums = new Float64Array(v.length);
+  for (let m = 1; m < v.length; m++)
+    sums[m] = (sums[m - 1] as number) + levelAt(levels, m) * (v[m] as number);
+  const byFactors = prefixes.get(levels) ?? new WeakMap<Float64Array, Float64Array>();
+  prefixes.set(levels, byFactors.set(v, sums));
+  return sums;
+};
+
+/** Posts what would be owned and owed at the horizon: V(H) as a receipt, debt as a cost. */
+const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
+  const line = (what: string, path: string, reason: string): Line => ({
+    category: "what we'd own at the end",
+    what,
+    path,
+    reason,
+  });
+  const cash = plan.valueAt(horizon, 'cash');
+  if (cash !== 0) {
+    const owned = line(
+      plan.vehicleAtEnd,
+      'value',
+      'what selling it then would bring, net of its cost and hours',
+    );
+    sink.post(owned, horizon, -plan.valueAt(horizon, 'counted'), -cash, -plan.valueAt(horizon, 'shop'));
+  }
+  const owed = plan.owedAt(horizon);
+  if (owed !== 0)
+    sink.post(line('still owed on it', 'loan', 'the debt of the last day'), horizon, owed, owed, owed);
+};
+
+/** What went on the card, and when: on the first day, and at a later change of vehicle. */
+export interface OnCard {
+  readonly month: number;
+  readonly short: ByReading<number>;
+}
+
+/** What the first day takes, and what of the money went on a card. */
+interface Day {
+  readonly cash: ByReading<number>;
+  readonly onCard: readonly OnCard[];
+}
+
+/** A sink that passes everything on and adds up what is posted by itself, not as a series, in one month. */
+const watched = (sink: Sink, month: number) => {
+  const cash = { counted: 0, cash: 0, shop: 0 };
+  const { whole } = sink;
+  const watching: Sink = {
+    post(line, at, counted, inCash, shop) {
+      if (at === month) {
+        cash.counted += counted;
+        cash.cash += inCash;
+        cash.shop += shop;
+      }
+      sink.post(line, at, counted, inCash, shop);
+    },
+    // A series is what recurs: energy, upkeep, payments. It is lived on, not saved for.
+    series: sink.series,
+    time: sink.time,
+    stands: sink.stands,
+    whole:
+      whole &&
+      ((bundle) => {
+        whole(bundle);
+        if (bundle.month !== month || bundle.sum === null) return;
+        const { posted } = bundle.sum;
+        cash.counted += posted.counted;
+        cash.cash += posted.cash;
+        cash.shop += posted.shop;
+      }),
+  };
+  return { cash, sink: watching };
+};
+
+/**
+ * Projects a plan into a sink: its contracts, the card for cash that savings do not cover on the first day and at a
+ * later change of vehicle (spare money is saved up till then), and its end.
+ */
+export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
+  const change = plan.changeOver;
+  const today = watched(sink, 0);
+  for (const contract of plan.contracts) contract(today.sink);
+  const later = change?.month === 0 ? today : watched(sink, change?.month ?? 0);
+  for (const contract of change?.contracts ?? []) contract(later.sink);
+  const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
+  const onCard: OnCard[] = [];
+  if (savings !== null) {
+    // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
+    const put = (month: number, cash: number, shop: number): void => {
+      const short = { counted: Math.max(0, cash), cash: Math.max(0, cash), shop: Math.max(0, shop) };
+      onCard.push({ month, short });
+      cardCredit(short.cash, short.shop, cardRate, month, ctx.horizon)(sink);
+    };
+    const missing = { cash: today.cash.cash - savings, shop: today.cash.shop - savings };
+    put(0, missing.cash, missing.shop);
+    if (change && change.month > 0) {
+      // What the first day left over is there too; what it lacked is on the card already.
+      const lacking = (first: number, at: number): number =>
+        at + Math.min(0, first) - spareEachMonth * change.month;
+      put(change.month, lacking(missing.cash, later.cash.cash), lacking(missing.shop, later.cash.shop));
+    }
+  }
+  postEnd(plan, sink, ctx.horizon);
+  return { cash: today.cash, onCard };
+};
+
+/** Adds up present costs; `besides` is shown every posting as well. */
+const presentSink = (
+  sum: Record<Reading, number>,
+  v: Float64Array,
+  besides: Pick<Sink, 'post' | 'series' | 'stands'> | null,
+  whole?: Sink['whole'],
+): Sink => ({
+  post(line, month, counted, cash, shop) {
+    const factor = v[month] as number;
+    sum.counted += counted * factor;
+    sum.cash += cash * factor;
+    sum.shop += shop * factor;
+    besides?.post(line, month, counted, cash, shop);
+  },
+  series(line, from, to, levels, counted, cash, shop) {
+    const upTo = presentUpTo(levels, v);
+    const factor = (upTo[to] as number) - (upTo[from - 1] as number);
+    sum.counted += counted * factor;
+    sum.cash += cash * factor;
+    sum.shop += shop * factor;
+    besides?.series(line, from, to, levels, counted, cash, shop);
+  },
+  time: () => undefined,
+  stands: besides?.stands ?? null,
+  whole,
+});
+
+/** A bundle's sum at these factors, worked out once. */
+const bundleSum = (bundle: Bundle, v: Float64Array): BundleSum => {
+  if (bundle.sum?.factors === v) return bundle.sum;
+  const present = { counted: 0, cash: 0, shop: 0 };
+  const posted = { counted: 0, cash: 0, shop: 0 };
+  const sink = presentSink(present, v, {
+    post(_line, month, counted, cash, shop) {
+      if (month !== bundle.month) return;
+      posted.counted += counted;
+      posted.cash += cash;
+      posted.shop += shop;
+    },
+    series: () => undefined,
+    stands: null,
+  });
+  for (const contract of bundle.contracts) contract(sink);
+  bundle.sum = { factors: v, present, posted };
+  return bundle.sum;
+};
+
+/**
+ * Net present cost of a plan, unrounded: all that a solver asks of it, so nothing else is kept.
+ *
+ * @param besides a sink that is shown every posting as well, for what else somebody wants to know of it
+ */
+export const presentCostOf = (plan: Plan, ctx: Context, besides: Sink | null = null): ByReading<number> => {
+  const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
+  const sum = { counted: 0, cash: 0, shop: 0 };
+  const whole = (bundle: Bundle): void => {
+    const { present } = bundleSum(bundle, v);
+    sum.counted += present.counted;
+    sum.cash += present.cash;
+    sum.shop += present.shop;
+  };
+  project(plan, presentSink(sum, v, besides, besides ? undefined : whole), ctx);
+  return sum;
+};
+
+/** Evaluates one plan. */
+export const evaluatePlan = (plan: Plan, ctx: Context): Evaluated => {
+  const sink = monthlySink(ctx.horizon);
+  const day = project(plan, sink, ctx);
+  return {
+    plan,
+    flows: sink.flows,
+    netPresentCost: presentCostOf(plan, ctx),
+    cashOnTheDay: day.cash.cash,
+    onCard: day.onCard,
+  };
+};
