@@ -25,18 +25,18 @@ describe("what the insurer's money can do", () => {
   it('says first who pays, then what costs least and what is in hand', () => {
     expect(words).toContain('Your own insurer pays, less your share of the bill (the Harrow Mutual).');
     expect(words).toContain(
-      "Take the money and mend it at home costs least: about $9,100 over five years, in today's money, with $1,840 in hand the day it is settled.",
+      "Cheapest: take the money and mend it at home. That costs about $9,100 over five years, in today's money, with $1,840 in hand the day it is settled.",
     );
   });
 
   it('tells what is closed, and why, before any picture', () => {
-    expect(words).toContain('1 way with it is closed to you; why stands below.');
-    expect(words.indexOf('Total loss, kept and rebuilt: the repair stays below the line')).toBeLessThan(
-      words.indexOf('puts the most in hand') >= 0
-        ? words.indexOf('puts the most in hand')
-        : words.indexOf('nothing puts more in hand'),
+    expect(words).toContain('One way is closed to you.');
+    expect(
+      words.indexOf('The repair stays below the line of Harrowmere (70%): total loss, kept and rebuilt'),
+    ).toBeLessThan(words.indexOf('Cheapest, and most in hand that day'));
+    expect(words).toContain(
+      'The repair stays below the line of Harrowmere (70%): total loss, kept and rebuilt',
     );
-    expect(words).toContain('Total loss, kept and rebuilt: the repair stays below the line of Harrowmere');
   });
 
   it('shows each way with cash, hours, cost and how often it is cheapest, and no bare minus', () => {
@@ -162,7 +162,7 @@ describe('elsewhere', () => {
 
   it('has a line in the terminal', () => {
     expect(answerLines(afterCollision)).toContainEqual(
-      expect.stringMatching(/^After the collision: take the money and mend it at home costs least/),
+      expect.stringMatching(/^Cheapest after the collision: take the money and mend it at home, with \$1,840 in hand/),
     );
   });
 });

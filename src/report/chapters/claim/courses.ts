@@ -2,9 +2,11 @@ import type { ClaimView, CourseView } from '../../../engine/decision/claim/view.
 import { coursesChart } from '../../charts/courses.ts';
 import { ofHundred, span, weekends } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
-import { type Cell, table } from '../../tables/table.ts';
+import { type Cell, folded, table } from '../../tables/table.ts';
 import { AFTER_A_COLLISION } from '../../words/claim/cautions.ts';
 import {
+  bestOfEach,
+  closedByReason,
   closedCount,
   coursesCheapestFirst,
   handAgainstCost,
@@ -16,7 +18,7 @@ import { capital } from '../../words/sentence.ts';
 import { block, type Chapter, key, notes, type Page, pick } from '../page.ts';
 import { claimTips } from './tips.ts';
 
-const IN_PICTURE = 8;
+const IN_PICTURE = 9;
 
 const costWords = ({ format }: Page, course: CourseView): string => format.round(course.cost.counted / 100);
 
@@ -44,7 +46,7 @@ const coursesFigure = (page: Page, courses: readonly CourseView[]): Html => {
 const closedList = ({ closed }: ClaimView): Html | null =>
   closed.length === 0
     ? null
-    : html`<h3>Which are closed to you, and why?</h3><ul class="closed">${closed.map((c) => html`<li><b>${capital(c.label)}:</b> ${c.why}</li>`)}</ul>`;
+    : html`<h3>Which are closed to you, and why?</h3><ul class="closed">${closedByReason(closed).map(({ why, labels }) => html`<li><b>${capital(why)}:</b> ${labels.map((label) => label.charAt(0).toLowerCase() + label.slice(1)).join('; ')}</li>`)}</ul>`;
 
 /** In how many of the futures drawn a way is the cheapest; '' where it was not followed through them. */
 const cheapestIn = ({ d }: Page, { id }: CourseView): string => {
@@ -52,10 +54,10 @@ const cheapestIn = ({ d }: Page, { id }: CourseView): string => {
   return followed ? ofHundred(followed.cheapest) : '';
 };
 
-const coursesTable = (page: Page, courses: readonly CourseView[]): Html => {
+const coursesTable = (page: Page, courses: readonly CourseView[], caption: string): Html => {
   const drawn = courses.some((course) => cheapestIn(page, course) !== '');
   return table({
-    caption: 'What the money can do, cheapest first',
+    caption,
     kind: 'ways',
     stacks: true,
     head: [
@@ -97,6 +99,7 @@ export const insurersMoneyChapter = (page: Page): Chapter | null => {
   const facts = d.facts.claim;
   if (view === null || facts === null) return null;
   const courses = coursesCheapestFirst(d);
+  const { best, others } = bestOfEach(courses);
   return {
     id: 'insurers-money',
     question: "What can the insurer's money do?",
@@ -104,11 +107,11 @@ export const insurersMoneyChapter = (page: Page): Chapter | null => {
       html`<p>${payerSentence(facts)} <strong>${moneySentence(d, format) ?? 'No way with it is open.'}</strong>${closedCount(d)}</p>`,
       notes(pick(d, 'claim.value', 'claim.deductible', 'claim.salvage', 'claim.fault'), format),
       closedList(view),
-      courses.length === 0 ? null : coursesFigure(page, courses),
-    )}${courses.length === 0 ? '' : html`<div class="full">${coursesTable(page, courses)}</div>`}${block(
+      best.length === 0 ? null : coursesFigure(page, best),
+    )}${courses.length === 0 ? '' : html`<div class="full">${coursesTable(page, best, 'What the money can do, cheapest first')}${others.length > 0 && folded('The same with what else may follow', coursesTable(page, others, 'What else may follow'))}</div>`}${block(
       html`<ul class="note care" aria-label="Take care: after a collision"><li><b>Look first</b> ${AFTER_A_COLLISION.inspect}</li><li><b>Airbags, belts</b> ${AFTER_A_COLLISION.airbags}</li><li><b>Paint</b> ${AFTER_A_COLLISION.paint}</li><li><b>Welding</b> ${AFTER_A_COLLISION.welding}</li></ul>`,
-      section('What does each way rule out?', courses, (course) => course.forecloses),
-      section('What may still go against it?', courses, (course) => course.risks),
+      section('What does each way rule out?', best, (course) => course.forecloses),
+      section('What may still go against it?', best, (course) => course.risks),
       claimTips(view, format),
     )}`,
   };

@@ -1,7 +1,8 @@
 import type { CourseView } from '../../../engine/decision/claim/view.ts';
-import type { Decision } from '../../../engine/decision/decision.ts';
+import type { ClosedWay, Decision } from '../../../engine/decision/decision.ts';
 import type { ClaimFacts, Payer } from '../../../engine/scenario/claim.ts';
-import { type Formats, span } from '../../format.ts';
+import { type Formats, inWords, span } from '../../format.ts';
+import { capital } from '../sentence.ts';
 
 const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
@@ -27,15 +28,37 @@ export const coursesCheapestFirst = (d: Decision): readonly CourseView[] =>
 export const moneySentence = (d: Decision, format: Formats): string | null => {
   const [best] = coursesCheapestFirst(d);
   if (!best) return null;
-  return `${best.label} costs least: about ${format.round(best.cost.counted / 100)} over ${span(d.horizon)}, in today's money, with ${inHandWords(best.inHand, format)}${best.inHand >= 0 ? ' in hand' : ''} the day it is settled.`;
+  return `Cheapest: ${small(best.label)}. That costs about ${format.round(best.cost.counted / 100)} over ${span(d.horizon)}, in today's money, ${inHandAfter(best, format)} the day it is settled.`;
 };
 
-/** "3 ways with it are closed"; '' where none is. */
+const inHandAfter = ({ inHand }: CourseView, format: Formats): string =>
+  `with ${inHandWords(inHand, format)}${inHand >= 0 ? ' in hand' : ''}`;
+
+/** Each way with the money by the cheapest that may follow on it, and what else may follow. */
+export const bestOfEach = (
+  courses: readonly CourseView[],
+): { readonly best: readonly CourseView[]; readonly others: readonly CourseView[] } => {
+  const way = ({ id }: CourseView): string => id.split('/').slice(0, 2).join('/');
+  const seen = new Set<string>();
+  const best = courses.filter((course) => !seen.has(way(course)) && seen.add(way(course)));
+  return { best, others: courses.filter((course) => !best.includes(course)) };
+};
+
+/** The closed ways, those with one reason together. */
+export const closedByReason = (
+  closed: readonly ClosedWay[],
+): readonly { readonly why: string; readonly labels: readonly string[] }[] => {
+  const reasons = new Map<string, string[]>();
+  for (const { label, why } of closed) reasons.set(why, [...(reasons.get(why) ?? []), label]);
+  return [...reasons].map(([why, labels]) => ({ why, labels }));
+};
+
+/** "3 ways with it are closed to you"; '' where none is. */
 export const closedCount = (d: Decision): string => {
   const count = d.claim?.closed.length ?? 0;
   return count === 0
     ? ''
-    : ` ${count} ${count === 1 ? 'way with it is' : 'ways with it are'} closed to you; why stands below.`;
+    : ` ${capital(inWords(count))} ${count === 1 ? 'way is' : 'ways are'} closed to you.`;
 };
 
 /** The finding of the picture: most in hand is seldom least in cost. */
@@ -44,12 +67,14 @@ export const handAgainstCost = (courses: readonly CourseView[]): string => {
   const most = courses.toSorted((a, b) => b.inHand - a.inHand)[0];
   if (!best || !most) return 'No way is open.';
   return most.inHand === best.inHand
-    ? `${best.label} costs least, and nothing puts more in hand that day.`
-    : `${most.label} puts the most in hand that day; ${small(best.label)} costs least.`;
+    ? `Cheapest, and most in hand that day: ${small(best.label)}.`
+    : `Most in hand that day: ${small(most.label)}. Cheapest in the end: ${small(best.label)}.`;
 };
 
 /** The line for a terminal, where there was a collision. */
 export const claimLine = (d: Decision, format: Formats): string | null => {
-  const said = moneySentence(d, format);
-  return said && `After the collision: ${small(said)}`;
+  const [best] = coursesCheapestFirst(d);
+  return best
+    ? `Cheapest after the collision: ${small(best.label)}, ${inHandAfter(best, format)} the day it is settled.${closedCount(d)}`
+    : null;
 };
