@@ -160,6 +160,6 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
     chances: null,
     walkAway: null,
     claim: inputs.claim ? claimView(ways, options, ctx) : null,
-    cover: coverView(inputs),
+    cover: coverView(inputs, facts),
   };
 };

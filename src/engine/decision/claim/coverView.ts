@@ -1,5 +1,6 @@
 import type { CoverPart } from '../../scenario/claim.ts';
 import type { Inputs } from '../../scenario/inputs.ts';
+import type { Facts } from '../../scenario/scenario.ts';
 import {
   changeDeductible,
   claimsToPay,
@@ -46,7 +47,10 @@ const partView = (
 
 /** Keeping or dropping cover for the vehicle itself, by expected cost and by what one loss can take; null where its
  * premium was not told apart. The value is what it sells for running today. */
-export const coverView = ({ vehicle, household }: Inputs): CoverView | null => {
+export const coverView = (
+  { vehicle, household }: Inputs,
+  { lenderRequiresCover }: Facts,
+): CoverView | null => {
   const { collision, comprehensive } = vehicle.ownDamage;
   if (!collision && !comprehensive) return null;
   const value = vehicle.sellsFor.running * vehicle.brandFactor;
@@ -61,6 +65,6 @@ export const coverView = ({ vehicle, household }: Inputs): CoverView | null => {
       comprehensive: comprehensive?.chanceAYear ?? null,
     },
     parts,
-    mustKeep: vehicle.loan && vehicle.loan.owed > 0 ? 'a lender asks for it until the debt is gone' : null,
+    mustKeep: lenderRequiresCover ? 'a lender asks for it until the debt is gone' : null,
   };
 };
