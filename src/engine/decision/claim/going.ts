@@ -47,8 +47,14 @@ const SCRAPPED: Offer = {
 
 /** Every way it may go, each selling it once: surrendered, sold damaged with the cash, sold damaged without a claim. */
 export const goings = (ctx: Context): Going[] => {
-  const { sellsFor } = ctx.inputs.vehicle;
-  const offers = [DAMAGED, ...(sellsFor.tradeIn === null ? [] : [TRADED]), SCRAPPED];
+  const { sellsFor, selling } = ctx.inputs.vehicle;
+  // Scrap is for what no buyer would pay more for, his questions and the weeks counted.
+  const net = sellsFor.asItStands - selling.cost - selling.hours * ctx.work.ownHour;
+  const offers = [
+    DAMAGED,
+    ...(sellsFor.tradeIn === null ? [] : [TRADED]),
+    ...(sellsFor.scrap > net ? [SCRAPPED] : []),
+  ];
   const words: Record<string, string> = {
     'as it stands': 'sell it damaged',
     'trade-in': 'trade it in damaged',
