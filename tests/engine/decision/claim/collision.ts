@@ -108,7 +108,7 @@ export const claim: Claim = {
   },
 };
 
-export const claimFacts: ClaimFacts = {
+const claimFacts: ClaimFacts = {
   what: 'a trailer rolled into it',
   happened: '',
   pays: 'own',
