@@ -162,7 +162,9 @@ describe('elsewhere', () => {
 
   it('has a line in the terminal', () => {
     expect(answerLines(afterCollision)).toContainEqual(
-      expect.stringMatching(/^Cheapest after the collision: take the money and mend it at home, with \$1,840 in hand/),
+      expect.stringMatching(
+        /^Cheapest after the collision: take the money and mend it at home, with \$1,840 in hand/,
+      ),
     );
   });
 });

@@ -13,17 +13,17 @@ export interface CourseRow {
   readonly costWords: string;
 }
 
-/** Pixels at the end of a bar for its words. */
-const ROOM = 58;
+/** Pixels at the end of a bar for the longest of its words. */
+const room = (words: readonly string[]): number => 16 + 6.8 * Math.max(0, ...words.map((w) => w.length));
 
 interface Panel {
   readonly at: (amount: number) => number;
 }
 
 /** Amounts to pixels between two edges, zero included, with room for words at the right. */
-const panel = (from: number, to: number, amounts: readonly number[]): Panel => {
+const panel = (from: number, to: number, amounts: readonly number[], words: readonly string[]): Panel => {
   const [least, most] = [Math.min(0, ...amounts), Math.max(0, ...amounts)];
-  const scale = (to - from - ROOM) / Math.max(1, most - least);
+  const scale = Math.max(8, to - from - room(words)) / Math.max(1, most - least);
   return { at: (amount) => from + (amount - least) * scale };
 };
 
@@ -50,16 +50,18 @@ export const coursesChart = (
   heads: { readonly inHand: string; readonly cost: string },
   look: Look,
 ): Plot.PlotOptions => {
-  const edge = Math.round(look.width * (isNarrow(look) ? 0.42 : 0.38));
+  const edge = Math.round(look.width * (isNarrow(look) ? 0.5 : 0.42));
   const left = panel(
     4,
     edge,
     rows.map((row) => row.inHand),
+    rows.map((row) => row.inHandWords),
   );
   const right = panel(
     edge + 12,
     look.width - 4,
     rows.map((row) => row.cost),
+    rows.map((row) => row.costWords),
   );
   const words = (at: (row: CourseRow) => number, text: keyof CourseRow): Plot.Markish =>
     Plot.text(rows, {

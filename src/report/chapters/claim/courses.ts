@@ -1,6 +1,7 @@
 import type { ClaimView, CourseView } from '../../../engine/decision/claim/view.ts';
+import type { Quantity } from '../../../engine/scenario/scenario.ts';
 import { coursesChart } from '../../charts/courses.ts';
-import { ofHundred, span, weekends } from '../../format.ts';
+import { ofHundred, span, stepOf, weekends } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Cell, folded, table } from '../../tables/table.ts';
 import { AFTER_A_COLLISION } from '../../words/claim/cautions.ts';
@@ -20,7 +21,9 @@ import { claimTips } from './tips.ts';
 
 const IN_PICTURE = 9;
 
-const costWords = ({ format }: Page, course: CourseView): string => format.round(course.cost.counted / 100);
+/** To three digits, so that ways near each other can be told apart. */
+const costWords = ({ format }: Page, { cost }: CourseView): string =>
+  format.round(cost.counted / 100, Math.max(1, stepOf(cost.counted / 100) / 10));
 
 const coursesFigure = (page: Page, courses: readonly CourseView[]): Html => {
   const rows = courses.slice(0, IN_PICTURE).map((course) => ({
@@ -77,12 +80,20 @@ const coursesTable = (page: Page, courses: readonly CourseView[], caption: strin
   });
 };
 
+/** Which ways share it: by name where they are few. */
+const whose = (labels: readonly string[], of: number): string =>
+  labels.length === of
+    ? 'Every way.'
+    : labels.length > 3
+      ? `${labels.length} of the ${of} ways.`
+      : `${labels.join('; ')}.`;
+
 /** What each way rules out, and what may still go against it: said once where several share it. */
 const shared = (courses: readonly CourseView[], of: (course: CourseView) => readonly string[]): Html => {
   const said = new Map<string, string[]>();
   for (const course of courses)
     for (const text of of(course)) said.set(text, [...(said.get(text) ?? []), course.label]);
-  return html`<ul class="plain">${[...said].map(([text, labels]) => html`<li>${capital(text)} <small>${labels.length === courses.length ? 'Every way.' : `${labels.join('; ')}.`}</small></li>`)}</ul>`;
+  return html`<ul class="plain">${[...said].map(([text, labels]) => html`<li>${capital(text)}${text.endsWith('.') ? '' : '.'} <small>${whose(labels, courses.length)}</small></li>`)}</ul>`;
 };
 
 const section = (
@@ -91,6 +102,10 @@ const section = (
   of: (course: CourseView) => readonly string[],
 ): Html | null =>
   courses.some((course) => of(course).length > 0) ? html`<h3>${heading}</h3>${shared(courses, of)}` : null;
+
+/** What somebody told; a nil filled in says nothing. */
+const told = (quantities: readonly Quantity[]): readonly Quantity[] =>
+  quantities.filter((q) => !(q.isDefault && q.value === 0));
 
 /** The ways with the insurer's money, side by side: what is had today, what it costs, what is closed and why. */
 export const insurersMoneyChapter = (page: Page): Chapter | null => {
@@ -105,7 +120,7 @@ export const insurersMoneyChapter = (page: Page): Chapter | null => {
     question: "What can the insurer's money do?",
     body: html`${block(
       html`<p>${payerSentence(facts)} <strong>${moneySentence(d, format) ?? 'No way with it is open.'}</strong>${closedCount(d)}</p>`,
-      notes(pick(d, 'claim.value', 'claim.deductible', 'claim.salvage', 'claim.fault'), format),
+      notes(told(pick(d, 'claim.value', 'claim.deductible', 'claim.salvage', 'claim.fault')), format),
       closedList(view),
       best.length === 0 ? null : coursesFigure(page, best),
     )}${courses.length === 0 ? '' : html`<div class="full">${coursesTable(page, best, 'What the money can do, cheapest first')}${others.length > 0 && folded('The same with what else may follow', coursesTable(page, others, 'What else may follow'))}</div>`}${block(

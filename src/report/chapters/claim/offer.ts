@@ -40,9 +40,17 @@ export const offerChapter = (page: Page): Chapter | null => {
     question: 'Does the offer add up?',
     body: html`${block(
       html`<p>To the cent, in ${d.facts.currency}: it was worth ${ledgerCents(view.value)} that day, the repair is put at ${ledgerCents(view.estimate.totals.total)}. Every line below can be disputed; ask for theirs beside it.</p>`,
-      notes(pick(d, 'claim.value', 'claim.damageBefore', 'claim.salesTax', 'claim.salvage'), format),
-      compared && html`<h3>What was it worth?</h3>`,
-    )}${compared && html`<div class="full">${compared}</div>`}${block(
+      notes(
+        pick(
+          d,
+          'claim.salesTax',
+          'claim.salvage',
+          'claim.estimate.supplement.chance',
+          'claim.estimate.supplement.amount',
+        ),
+        format,
+      ),
+    )}${compared && html`<div class="full"><h3>What was it worth?</h3>${compared}</div>`}${block(
       html`<h3>What does the repair come to?</h3>`,
       estimateTable(view),
       thresholdPart(page, view),
