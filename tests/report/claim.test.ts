@@ -55,8 +55,8 @@ describe("what the insurer's money can do", () => {
       'What is not repaired comes off a later claim. Take the money and mend it at home.',
     );
     expect(words).toContain('More damage may show once it is opened.');
-    expect(words).toContain('About 41 hours (3½ weekends): own hours, a shop is as good.');
-    expect(words).toContain('No bid for the wreck matters');
+    expect(words).toContain('Own hours, about 41 hours (3½ weekends): own hours, a shop is as good.');
+    expect(words).toContain('The bid for the wreck: no bid for the wreck matters');
   });
 
   it('takes care where it is about to be done', () => {

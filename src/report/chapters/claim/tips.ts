@@ -2,7 +2,6 @@ import type { ClaimTip, ClaimView } from '../../../engine/decision/claim/view.ts
 import type { Tips } from '../../../engine/valuation/cover.ts';
 import { type Formats, number, weekends } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
-import { capital } from '../../words/sentence.ts';
 
 /** Where it tips, or that it does nowhere and why. */
 export const tipsWords = (tips: Tips, say: (at: number) => string): string =>
@@ -13,11 +12,18 @@ const at = ({ what, at: where }: ClaimTip, format: Formats): string | null => {
   return what === 'hours' ? `${number(where)} hours (${weekends(where)})` : format.round(where);
 };
 
+const ABOUT: Readonly<Record<ClaimTip['what'], string>> = {
+  payout: 'The payout',
+  hours: 'Own hours',
+  salvage: 'The bid for the wreck',
+  estimate: 'The repair cost',
+};
+
 /** Break-evens in the claim's own terms. */
 export const claimTips = ({ tips }: ClaimView, format: Formats): Html | null =>
   tips.length === 0
     ? null
     : html`<h3>Where does it tip?</h3><ul class="plain">${tips.map((tip) => {
         const where = at(tip, format);
-        return html`<li>${where && html`<b>About ${where}:</b> `}${where ? tip.words : capital(tip.words)}</li>`;
+        return html`<li><b>${ABOUT[tip.what]}${where && `, about ${where}`}:</b> ${tip.words}</li>`;
       })}</ul>`;
