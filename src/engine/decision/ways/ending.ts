@@ -1,4 +1,5 @@
 import type { Contract, Sink } from '../../cashflow/posting.ts';
+import type { Inputs } from '../../scenario/inputs.ts';
 import type { Context } from '../context.ts';
 import { chanceOfEnd, endsIn } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
@@ -33,15 +34,19 @@ const shared =
     contract(part);
   };
 
-/** What follows once it has come to its end: the cheapest replacement there is to buy, or doing without. */
-const followedBy = (month: number, treatments: Treatments, ctx: Context) => {
-  const { replacement, doingWithout } = ctx.inputs;
-  const sold = soldWalking(month, 'broken', treatments, ctx);
-  const [cheapest] = replacement
+/** Which replacement follows once it has come to its end: the cheapest there is to buy; null where there is none. */
+export const nextAfterEnd = ({ replacement }: Inputs): number | null =>
+  replacement
     .map(({ price, name }, index) => ({ price, name, index }))
-    .sort((a, b) => a.price - b.price || (a.name < b.name ? -1 : 1));
-  if (cheapest) {
-    const next = replacedAt(cheapest.index, month, treatments, [], sold, ctx);
+    .sort((a, b) => a.price - b.price || (a.name < b.name ? -1 : 1))[0]?.index ?? null;
+
+/** What follows once it has come to its end: the cheapest replacement, or doing without. */
+const followedBy = (month: number, treatments: Treatments, ctx: Context) => {
+  const { doingWithout } = ctx.inputs;
+  const sold = soldWalking(month, 'broken', treatments, ctx);
+  const cheapest = nextAfterEnd(ctx.inputs);
+  if (cheapest !== null) {
+    const next = replacedAt(cheapest, month, treatments, [], sold, ctx);
     return { contracts: next.changeOver?.contracts ?? [], valueAt: next.valueAt, owedAt: next.owedAt };
   }
   const about = doingWithout ? [gettingAbout(doingWithout, month + 1, ctx)] : [];
