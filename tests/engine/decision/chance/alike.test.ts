@@ -4,6 +4,7 @@ import { bundled } from '../../../../src/engine/cashflow/bundle.ts';
 import { detailFor } from '../../../../src/engine/decision/chance/detail.ts';
 import { drawerOf } from '../../../../src/engine/decision/chance/futures.ts';
 import { coursesOf } from '../../../../src/engine/decision/chance/keepCourse.ts';
+import { chancesOf } from '../../../../src/engine/decision/chance/summary.ts';
 import { unknownsOf } from '../../../../src/engine/decision/chance/unknowns.ts';
 import { type Context, contextOf, EXPECTED } from '../../../../src/engine/decision/context.ts';
 import { presentCostOf } from '../../../../src/engine/decision/evaluate.ts';
@@ -12,6 +13,8 @@ import { walkPlan } from '../../../../src/engine/decision/ways/walk.ts';
 import { waysOf } from '../../../../src/engine/decision/ways/ways.ts';
 import { keepingFrom } from '../../../../src/engine/policy/course.ts';
 import type { Inputs } from '../../../../src/engine/scenario/inputs.ts';
+import { drawn } from '../../../support/drawn.ts';
+import { inputs as base } from '../../../support/household.ts';
 import { component, household, lease, scenarioOf } from './scene.ts';
 
 const done = ['done', 'done'] as const;
@@ -127,5 +130,30 @@ describe('the cash of walking away', () => {
     const bought = household({ household: { savings: null }, replacement: { payment: { kind: 'cash' } } });
     expect(lumpsAt(leased, 20)).toBeLessThan(lumpsAt(bought, 20));
     expect(lumpsAt(leased, 21)).toBeCloseTo(lumpsAt(bought, 21), 8);
+  });
+});
+
+describe('work that can wait', () => {
+  it('is left by the rule too, where a date before it is due is cheapest', () => {
+    const of = household({
+      vehicle: { averageUpkeep: 0.9 },
+      workNeeded: base.workNeeded.map((job) => ({
+        ...job,
+        by: 'shop' as const,
+        canWait: 9,
+        safety: false,
+        immobilises: false,
+        left: { aMonth: 300, valueLost: 100 },
+      })),
+    });
+    const scenario = scenarioOf(of);
+    const { subject, draws } = drawn(scenario, 8);
+    const { rule } = chancesOf(scenario, draws, { difference: 0, payment: null, exactGuesses: 0 }, subject);
+    expect(subject.options[subject.keep ?? -1]?.id).toBe('keep');
+    expect(subject.fixed?.label).toContain('month');
+    expect(subject.ruleWay?.treatments).toEqual(['wait', 'wait']);
+    expect(rule?.against).toHaveLength(3);
+    for (const { saves, id } of rule?.against ?? [])
+      expect(saves.value, id).toBeGreaterThanOrEqual(-3 * saves.error - 1);
   });
 });
