@@ -30,12 +30,6 @@ export const drawn = (
   return { subject, draws };
 };
 
-/** One column of all draws, scramble after scramble. */
-export const column = (
-  draws: readonly ScrambleDraws[],
-  of: (one: ScrambleDraws) => ArrayLike<number> | undefined,
-): Float64Array => Float64Array.from(draws.flatMap((one) => Array.from(of(one) ?? [])));
-
 /** What ways cost in drawn futures at fixed inputs, and nothing else: by way, scramble after scramble. */
 export const drawnCosts = (scenario: Scenario, ways: readonly Way[], points: number): Float64Array[] => {
   const unknowns = unknownsOf(scenario);

@@ -11,8 +11,10 @@ export interface Course {
   readonly running: Float64Array;
   /** Falls at the end of month m only if it is kept beyond. */
   readonly ifKeptOn: Float64Array;
-  /** Chance, having got there, that month m ends it for good; it is then replaced as one that has broken down. */
+  /** Chance, having got there, that month m ends it for good. */
   readonly ends: Float64Array;
+  /** What then follows costs from the end of month m on; read only where month m may end it. */
+  readonly ended: Float64Array;
   /** R: from the end of month m on, replacing it then while it runs. Infinity where that is not open. */
   readonly stopping: Float64Array;
   /** Rb: the same once it has broken down. */
@@ -47,7 +49,7 @@ export const keepingFrom = (course: Course, month: number): Float64Array => {
   for (let k = month; k <= course.until; k++) {
     if (k > month) {
       const ends = course.ends[k] as number;
-      const ended = ends > 0 ? ends * (course.stoppingBroken[k] as number) : 0;
+      const ended = ends > 0 ? ends * (course.ended[k] as number) : 0;
       sum += (falling[k] as number) * ((course.running[k] as number) + ended);
     }
     const stands = standing[k] as number;

@@ -45,6 +45,7 @@ const courseOf = (price: number): Course => ({
   running: new Float64Array(H + 1).fill(monthly.old),
   ifKeptOn: new Float64Array(H + 1),
   ends: new Float64Array(H + 1),
+  ended: new Float64Array(H + 1),
   stopping: stopping(price, sell.running),
   stoppingBroken: stopping(price, sell.broken),
 });

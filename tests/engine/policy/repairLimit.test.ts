@@ -42,6 +42,7 @@ const courseOf = (
   ends,
   stopping: Float64Array.from(stopping),
   stoppingBroken: Float64Array.from(broken),
+  ended: Float64Array.from(broken),
 });
 
 const byMonth = (min: number, max: number) =>

@@ -1,5 +1,5 @@
 import { levelAt } from '../../cashflow/levels.ts';
-import type { Category, Sink } from '../../cashflow/posting.ts';
+import type { Category, Line, Sink } from '../../cashflow/posting.ts';
 
 /**
  * What is asked of a way besides its cost, gathered from the same postings: cash by month, lumps by month, the largest
@@ -26,6 +26,13 @@ const LUMPY: ReadonlySet<Category> = new Set<Category>([
   'selling the old one',
 ]);
 
+/**
+ * What a lease takes besides its payments (to start, to hand it back, to buy it), and what pays the present loan off when
+ * the vehicle goes, come at once; the payments themselves come as a series.
+ */
+const atOnce = ({ category, path }: Line): boolean =>
+  LUMPY.has(category) || category === 'lease' || (category === 'loan' && path === 'vehicle.loan');
+
 const TWO_YEARS = 24;
 
 /** A sink for one way's details, to be cleared and used for the next future. */
@@ -49,7 +56,7 @@ export const detailFor = (horizon: number): Detail => {
       post(line, month, _counted, inCash) {
         if (line.category === "what we'd own at the end") return;
         cash[month] = (cash[month] as number) + inCash;
-        if (month === 0 || !LUMPY.has(line.category)) return;
+        if (month === 0 || !atOnce(line)) return;
         lumps[month] = (lumps[month] as number) + inCash;
         if (line.category === 'repairs' && month <= TWO_YEARS && inCash > worst.bill) worst.bill = inCash;
       },

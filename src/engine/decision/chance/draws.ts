@@ -173,7 +173,7 @@ export const drawFutures = (
   setting: DrawSetting,
   drawer = drawerOf(subject.scenario, subject.unknowns, setting.seed, setting.scramble),
 ): ScrambleDraws => {
-  const { scenario, unknowns, options, fixed, rule, horizon } = subject;
+  const { scenario, unknowns, options, fixed, rule, ruleWay, horizon } = subject;
   const { from, to } = setting;
   const n = to - from;
   const joint = jointInputs(scenario.inputs, unknowns.ranged);
@@ -226,21 +226,25 @@ export const drawFutures = (
       const luck = drawer.future.luckOf(vehicle, component);
       (firstFailure[p] as Float64Array)[i] = luck.exponential(0);
     });
-    if (rule && details[2] && subject.keep !== null && subject.replacement !== null) {
-      const keepWay = options[subject.keep] as Way;
-      const walk = subject.walksToday ? null : followRule(rule, keepWay.treatments ?? [], ctx);
+    if (rule && ruleWay && details[2] && subject.keep !== null && subject.replacement !== null) {
+      const treatments = ruleWay.treatments ?? [];
+      const walk = subject.walksToday ? null : followRule(rule, treatments, ctx);
       const w = costs.length - 1;
       walkedIn[i] = subject.walksToday ? -1 : (walk?.month ?? 0);
       if (subject.walksToday && subject.replace !== null) {
         (costs[w] as Float64Array)[i] = (costs[subject.replace] as Float64Array)[i] as number;
         record(details[2], i, replaceDetail, () => regular.replace, keepRegular, fund, fan);
-      } else if (walk === null) {
+      } else if (walk === null && ruleWay === options[subject.keep]) {
         (costs[w] as Float64Array)[i] = (costs[subject.keep] as Float64Array)[i] as number;
         record(details[2], i, keepDetail, () => regular.keep, keepRegular, fund, fan);
+      } else if (walk === null) {
+        ruleDetail.clear();
+        (costs[w] as Float64Array)[i] = presentCostOf(ruleWay.build(ctx), ctx, ruleDetail.sink).counted;
+        record(details[2], i, ruleDetail, () => regular.keep, keepRegular, fund, fan);
       } else {
         const at: Context =
           walk.how === 'broken' ? { ...ctx, future: { ...drawer.future, givenUpIn: walk.month } } : ctx;
-        const plan = walkPlan(subject.replacement, walk.month, walk.how, keepWay.treatments ?? [], at);
+        const plan = walkPlan(subject.replacement, walk.month, walk.how, treatments, at);
         ruleDetail.clear();
         (costs[w] as Float64Array)[i] = presentCostOf(plan, at, ruleDetail.sink).counted;
         const regularAt = (m: number): number => (m <= walk.month ? regular.keep : regular.replace);

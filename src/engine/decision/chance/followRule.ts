@@ -86,9 +86,9 @@ export const followRule = (rule: Rule, treatments: Treatments, ctx: Context): Wa
       if (failed === -2) failed = -1;
     }
     restarted(month);
-    if (failed !== -2) {
-      if (bill > rule.limit(month, failed, renewed)) return { month, how: 'broken' };
-    } else if (rule.walksAt(month, renewed)) return { month, how: 'running' };
+    if (failed !== -2 && bill > rule.limit(month, failed, renewed)) return { month, how: 'broken' };
+    // A bill that is paid leaves it running: what is cheapest then may still be to let it go at once.
+    if (rule.walksAt(month, renewed)) return { month, how: 'running' };
   }
   return null;
 };

@@ -8,6 +8,7 @@ import { chanceOfEnd } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentClosed, replacementClosed } from '../openWays.ts';
 import { holdPresent, presentLoan } from '../presentVehicle.ts';
+import { nextAfterEnd } from '../ways/ending.ts';
 import { valueWalking, type WalksAs } from '../ways/walk.ts';
 import { replacingFrom } from './replacing.ts';
 
@@ -67,7 +68,12 @@ export const coursesOf = (treatments: Treatments, replacement: number, ctx: Cont
   const mayEnd = ends.some((chance) => chance > 0);
   const loan = presentLoan(ctx);
   const holding = holdingOf(treatments, ctx);
-  const replacing = replacingFrom(treatments, replacement, holding.firstDayCash, discount, ctx);
+  const replacingBy = (index: number) =>
+    replacingFrom(treatments, index, holding.firstDayCash, discount, ctx);
+  const replacing = replacingBy(replacement);
+  // What follows an end is what the plan of keeping it says: not always the replacement compared, and without a card.
+  const next = nextAfterEnd(ctx.inputs) ?? replacement;
+  const forced = next === replacement ? replacing : replacingBy(next);
   const closed = (month: number, until: number): boolean =>
     (month > 0 && presentClosed(month, ctx) !== null) ||
     (month < until && replacementClosed(replacement, month, ctx) !== null);
@@ -83,10 +89,12 @@ export const coursesOf = (treatments: Treatments, replacement: number, ctx: Cont
       const stoppingBroken = new Float64Array(until + 1).fill(Number.POSITIVE_INFINITY);
       for (let m = from; m <= until; m++) {
         stoppingAt[m] = stopping(m, 'running', until);
-        if (m === from || broken === 'always' || (ends[m] as number) > 0)
-          stoppingBroken[m] = stopping(m, 'broken', until);
+        if (m === from || broken === 'always') stoppingBroken[m] = stopping(m, 'broken', until);
       }
-      const course = { until, ...holding, stopping: stoppingAt, stoppingBroken };
+      const ended = new Float64Array(until + 1);
+      for (let m = from + 1; m < until; m++)
+        if ((ends[m] as number) > 0) ended[m] = forced(m, 'broken', until, 'no card');
+      const course = { until, ...holding, stopping: stoppingAt, stoppingBroken, ended };
       if (!mayEnd) return { ...course, weights, ends };
       // On the last day nobody asks any more whether it passes.
       const before = ends.map((chance, m) => (m < until ? chance : 0));

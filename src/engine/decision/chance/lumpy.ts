@@ -1,7 +1,8 @@
 import { type Estimate, meanOf, quantileOf, quantileOfSorted, shareOf } from '../../chance/estimates.ts';
 import type { LumpyWay } from './chances.ts';
 import { type DetailDraws, fanMonths, type ScrambleDraws } from './draws.ts';
-import { RULE, type Subject } from './subject.ts';
+import { RULE } from './ruleWay.ts';
+import type { Subject } from './subject.ts';
 
 type Column = (detail: DetailDraws) => ArrayLike<number>;
 

@@ -29,7 +29,8 @@ const IN_ADVANCE: ReadonlySet<Category> = new Set<Category>(['insurance', 'regis
  *
  * @param firstDayCash what the first day takes in cash: savings left then help on the day of the change
  * @param discount what 1 in each month is worth on the day of the decision
- * @returns the cost at the end of month k, in money of that month, own time counted
+ * @returns the cost at the end of month k, in money of that month, own time counted; without a card, what savings lack
+ *   then costs nothing more
  */
 export const replacingFrom = (
   treatments: Treatments,
@@ -37,7 +38,7 @@ export const replacingFrom = (
   firstDayCash: number,
   discount: Float64Array,
   ctx: Context,
-): ((month: number, how: WalksAs, until: number) => number) => {
+): ((month: number, how: WalksAs, until: number, card?: 'card' | 'no card') => number) => {
   const { horizon } = ctx;
   const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
   const isLease = ctx.inputs.replacement[replacement]?.payment.kind === 'lease';
@@ -109,13 +110,13 @@ export const replacingFrom = (
     return cost;
   };
 
-  return (month, how, until) => {
+  return (month, how, until, onCard = 'card') => {
     const change = changeAt(month, how);
     const paid = (change.upTo[until] as number) - (change.yearAhead[until] as number);
     const leases = isLease ? present(leasesUntil(replacement, month, until, ctx)) : 0;
     const end = v(until) * (change.owedAt(until) - change.valueAt(until));
     const cost = (paid + leases + end) / v(month);
-    if (savings === null) return cost;
+    if (savings === null || onCard === 'no card') return cost;
     const lacking = change.cashThen + Math.min(0, firstDayCash - savings) - spareEachMonth * month;
     return lacking > 0 ? cost + lacking * cardCost(until - month) : cost;
   };

@@ -6,6 +6,7 @@ import type { Facts } from '../../scenario/scenario.ts';
 import { type Context, contextOf, EXPECTED } from '../context.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentCostOf } from '../project.ts';
+import { replaceLaterCurve } from '../timing.ts';
 import { replaceNowWays } from '../ways/replaceNow.ts';
 import { walkPlan } from '../ways/walk.ts';
 import { coursesOf } from './keepCourse.ts';
@@ -29,11 +30,15 @@ const walksToday = (
     .filter((plan) => plan.replacement === replacement)
     .map((plan) => presentCostOf(plan, ctx).counted);
   if (costs.length === 0) return false;
+  // Work that can wait is skipped by a date before it is due: such a date may be cheaper than today.
+  const now = Math.min(...costs);
+  if (replaceLaterCurve(replacement, ctx)?.curve.some((at) => at.month > 0 && at.netPresentCost < now))
+    return false;
   // The course begins after the first day; what that day takes is what a plan costs above it.
   const mended = presentCostOf(walkPlan(replacement, 0, 'running', treatments, ctx), ctx).counted;
   const firstDay = mended - (course.stopping[0] as number);
   const stopping = course.stopping.slice();
-  stopping[0] = Math.min(...costs) - firstDay;
+  stopping[0] = now - firstDay;
   const nothing = new Int16Array(parts.length).fill(NEVER);
   return repairLimitRule({ ...course, stopping }, parts).walksAt(0, nothing);
 };

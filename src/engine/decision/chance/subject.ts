@@ -9,10 +9,8 @@ import { detailFor } from './detail.ts';
 import { type Counted, countedParts } from './failureCounts.ts';
 import { type Group, togetherIn } from './futures.ts';
 import { type Rule, ruleFor } from './rule.ts';
+import { ruleWayOf } from './ruleWay.ts';
 import { type Unknowns, unknownsOf } from './unknowns.ts';
-
-/** What following the rule of the repair limit is called, beside the options. */
-export const RULE = { id: 'right-to-walk', label: 'Keep it, and walk away when a bill is too big' } as const;
 
 /** What is drawn for: the ways, chosen once at average inputs and held for every future. */
 export interface Subject {
@@ -29,6 +27,8 @@ export interface Subject {
   /** Replacing on the best date strictly between now and never; null where there is none. */
   readonly fixed: Way | null;
   readonly rule: Rule | null;
+  /** How the rule keeps it while it does; null where there is no rule. */
+  readonly ruleWay: Way | null;
   /** The rule lets it go today: at average inputs replacing now costs no more than keeping it to any later month. */
   readonly walksToday: boolean;
   /** What each of the pair takes a month besides lumps, on average and in cash. */
@@ -128,6 +128,10 @@ export const subjectOf = (scenario: Scenario): Subject => {
         }
       : null;
   const keepWay = keep === null ? null : (options[keep] as Way);
+  const ruleWay =
+    keepWay?.treatments && replacement !== null
+      ? ruleWayOf(keepWay, replacement, fixed ? month : null, ctx)
+      : null;
   const unknowns = unknownsOf(scenario);
   const kept = keepWay ? monthlyOf(keepWay, ctx) : NOTHING;
   const keptTo = [
@@ -144,9 +148,10 @@ export const subjectOf = (scenario: Scenario): Subject => {
     replacement,
     fixed,
     rule:
-      keepWay?.treatments && replacement !== null
-        ? ruleFor(inputs, facts, keepWay.treatments, replacement)
+      ruleWay?.treatments && replacement !== null
+        ? ruleFor(inputs, facts, ruleWay.treatments, replacement)
         : null,
+    ruleWay,
     walksToday: replace !== null && (costs[replace] as number) <= Math.min(...keptTo),
     regular: {
       keep: kept.regular,

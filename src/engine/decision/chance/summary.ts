@@ -17,7 +17,8 @@ import { failuresOf } from './failureCounts.ts';
 import { looksOf, partName, worthKnowing } from './knowing.ts';
 import { lumpyWays } from './lumpy.ts';
 import { pairOf } from './pairChances.ts';
-import { RULE, type Subject, subjectOf } from './subject.ts';
+import { RULE } from './ruleWay.ts';
+import { type Subject, subjectOf } from './subject.ts';
 
 /** What is known of the decision at average inputs that the drawn futures are set beside. */
 export interface AtAverage {

@@ -46,21 +46,38 @@ const byName = <T extends { readonly name: string }>(a: T, b: T): number =>
 export const nameOf = ({ label, key }: Pick<Quantity, 'label' | 'key'>): string =>
   `${label} (${key.replaceAll(/\d+/g, '#')})`;
 
-/** Tells apart what has the same name, by the order it comes in. */
-const distinct = <T extends { readonly name: string }>(all: readonly T[]): T[] =>
-  all.map((one, i) => {
-    const before = all.slice(0, i).filter(({ name }) => name === one.name).length;
+/** Something named, with all that is said of it: what has the same name is put in order by that. */
+interface Said<T> {
+  readonly one: T;
+  readonly content: string;
+}
+
+const said = <T>(one: T, all: unknown): Said<T> => ({ one, content: JSON.stringify(all) });
+
+/** By name; what has the same name is told apart by what is said of it, never by the file's order. */
+const distinct = <T extends { readonly name: string }>(all: readonly Said<T>[]): T[] => {
+  const sorted = [...all]
+    .sort((a, b) => byName(a.one, b.one) || (a.content < b.content ? -1 : a.content > b.content ? 1 : 0))
+    .map(({ one }) => one);
+  return sorted.map((one, i) => {
+    const before = sorted.slice(0, i).filter(({ name }) => name === one.name).length;
     return before === 0 ? one : { ...one, name: `${one.name} (${before + 1})` };
   });
+};
 
-const partsOf = (vehicle: RunningCosts, luck: string, vehicleName: string, ctx: Context): PartLuck[] => {
+const partsOf = (
+  vehicle: RunningCosts,
+  luck: string,
+  vehicleName: string,
+  ctx: Context,
+): Said<PartLuck>[] => {
   const named = vehicle.components.map((part, i) => {
     const pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: ctx.horizon };
     const counts = expectedFailures(part, pace, []);
     let expected = 0;
     for (let m = 0; m < ctx.horizon; m++) expected += counts[m] ?? 0;
     const bill = shopPriceOf(part, ctx.work.shopHour) + part.tow + part.daysWithout * ctx.work.dayWithout;
-    return {
+    const one = {
       vehicle: luck,
       component: i,
       name: `${vehicleName}: ${part.name}`,
@@ -70,6 +87,7 @@ const partsOf = (vehicle: RunningCosts, luck: string, vehicleName: string, ctx: 
       weight: expected * bill * bill,
       billed: part.bill.parts !== null || part.bill.hours !== null || part.bill.shopPrice !== null,
     };
+    return said(one, part);
   });
   const { bill, strands } = vehicle.averageRepairs;
   const aMonth = unnamedAMonth(vehicle, ctx);
@@ -78,22 +96,27 @@ const partsOf = (vehicle: RunningCosts, luck: string, vehicleName: string, ctx: 
   if (money <= 0 || bill.mean <= 0) return named;
   return [
     ...named,
-    {
-      vehicle: luck,
-      component: -1,
-      name: `${vehicleName}: repairs nobody named`,
-      what: `luck with repairs nobody can name, ${vehicleName}`,
-      vehicleName,
-      expected: money / bill.mean,
-      weight: money * bill.mean,
-      billed: bill.range !== null || strands > 0,
-    },
+    said(
+      {
+        vehicle: luck,
+        component: -1,
+        name: `${vehicleName}: repairs nobody named`,
+        what: `luck with repairs nobody can name, ${vehicleName}`,
+        vehicleName,
+        expected: money / bill.mean,
+        weight: money * bill.mean,
+        billed: bill.range !== null || strands > 0,
+      },
+      vehicle.averageRepairs,
+    ),
   ];
 };
 
 /** The luck key of a replacement: its path in the file. */
 export const luckOfReplacement = (index: number, count: number): string =>
   count === 1 ? 'replacement' : `replacement[${index}]`;
+
+const turn = (key: string, name: string, what: string): Turn => ({ key, name, what });
 
 /** Every unknown of a scenario, in an order that the file's own does not change. */
 export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns => {
@@ -103,32 +126,20 @@ export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns =>
     .map((quantity) => ({ quantity, name: nameOf(quantity) }))
     .sort(byName)
     .map(({ quantity }) => quantity);
-  const turns = inputs.workNeeded.flatMap((job, i): Turn[] => {
+  const turns = inputs.workNeeded.flatMap((job, i) => {
     const uncertain = (chance: number): boolean => chance > 0 && chance < 1;
     return [
       ...(uncertain(job.notCured.chance)
-        ? [
-            {
-              key: `work_needed[${i}].not_cured`,
-              name: `${job.name}: not cured`,
-              what: `whether ${job.name} cures it`,
-            },
-          ]
+        ? [turn(`work_needed[${i}].not_cured`, `${job.name}: not cured`, `whether ${job.name} cures it`)]
         : []),
       ...(uncertain(job.moreFound.chance)
-        ? [
-            {
-              key: `work_needed[${i}].more_found`,
-              name: `${job.name}: more`,
-              what: `whether ${job.name} finds more`,
-            },
-          ]
+        ? [turn(`work_needed[${i}].more_found`, `${job.name}: more`, `whether ${job.name} finds more`)]
         : []),
-    ];
+    ].map((one) => said(one, job));
   });
-  turns.push(...claimTurns(inputs));
+  turns.push(...claimTurns(inputs).map((one) => said(one, null)));
   if (inputs.vehicle.ends.length > 0)
-    turns.push({ key: ENDS, name: 'the end', what: `whether the ${facts.vehicleName} comes to its end` });
+    turns.push(said(turn(ENDS, 'the end', `whether the ${facts.vehicleName} comes to its end`), null));
   const parts = [
     ...partsOf(inputs.vehicle, 'vehicle', facts.vehicleName, ctx),
     ...inputs.replacement.flatMap((offer, i) =>
@@ -142,7 +153,7 @@ export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns =>
   ];
   return {
     ranged,
-    turns: distinct([...turns].sort(byName)),
-    parts: distinct([...parts].sort(byName)).sort((a, b) => b.weight - a.weight || byName(a, b)),
+    turns: distinct(turns),
+    parts: distinct(parts).sort((a, b) => b.weight - a.weight || byName(a, b)),
   };
 };

@@ -1,4 +1,5 @@
 import type { Contract, Sink } from '../../cashflow/posting.ts';
+import type { Inputs } from '../../scenario/inputs.ts';
 import type { Context } from '../context.ts';
 import { chanceOfEnd, endsIn } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
@@ -33,15 +34,19 @@ const shared =
     contract(part);
   };
 
-/** What follows once it has come to its end: the cheapest replacement there is to buy, or doing without. */
-const followedBy = (month: number, treatments: Treatments, ctx: Context) => {
-  const { replacement, doingWithout } = ctx.inputs;
-  const sold = soldWalking(month, 'broken', treatments, ctx);
-  const [cheapest] = replacement
+/** Which replacement follows once it has come to its end: the cheapest there is to buy; null where there is none. */
+export const nextAfterEnd = ({ replacement }: Inputs): number | null =>
+  replacement
     .map(({ price, name }, index) => ({ price, name, index }))
-    .sort((a, b) => a.price - b.price || (a.name < b.name ? -1 : 1));
-  if (cheapest) {
-    const next = replacedAt(cheapest.index, month, treatments, [], sold, ctx);
+    .sort((a, b) => a.price - b.price || (a.name < b.name ? -1 : 1))[0]?.index ?? null;
+
+/** What follows once it has come to its end: the cheapest replacement, or doing without. */
+const followedBy = (month: number, treatments: Treatments, ctx: Context) => {
+  const { doingWithout } = ctx.inputs;
+  const sold = soldWalking(month, 'broken', treatments, ctx);
+  const cheapest = nextAfterEnd(ctx.inputs);
+  if (cheapest !== null) {
+    const next = replacedAt(cheapest, month, treatments, [], sold, ctx);
     return { contracts: next.changeOver?.contracts ?? [], valueAt: next.valueAt, owedAt: next.owedAt };
   }
   const about = doingWithout ? [gettingAbout(doingWithout, month + 1, ctx)] : [];
@@ -53,14 +58,16 @@ const followedBy = (month: number, treatments: Treatments, ctx: Context) => {
 };
 
 /**
- * A plan that holds the present vehicle to the end of month `until`, when the vehicle may come to its end before: in a
+ * A plan that holds the present vehicle to the end of month `until`, when the vehicle may come to its end by then: in a
  * drawn future it does or does not; expected, the plan counts for the chance that it is still there, and what follows
- * each possible end for the chance of that end. A forced change is paid from what there is: no card is counted for it.
+ * each possible end for the chance of that end. What month `until` finds out comes before the change that is planned at its
+ * end; on the last day of all nobody asks any more. A forced change is paid from what there is: no card is counted for it.
  */
 export const mayEnd = (plan: Plan, until: number, treatments: Treatments, ctx: Context): Plan => {
   if (ctx.inputs.vehicle.ends.length === 0 || until === 0) return plan;
+  const before = until < ctx.horizon ? until + 1 : until;
   if (ctx.future.kind === 'drawn') {
-    const end = endsIn(ctx, until);
+    const end = endsIn(ctx, before);
     if (end === null) return plan;
     const next = followedBy(end, treatments, ctx);
     return {
@@ -73,7 +80,7 @@ export const mayEnd = (plan: Plan, until: number, treatments: Treatments, ctx: C
   }
   const chances = chanceOfEnd(ctx.inputs.vehicle, until);
   const months: number[] = [];
-  for (let m = 1; m < until; m++) if ((chances[m] as number) > 0) months.push(m);
+  for (let m = 1; m < before; m++) if ((chances[m] as number) > 0) months.push(m);
   /** The chance that it is still there after the ends of the months before this one. */
   const there = (month: number): number =>
     months.reduce((left, m) => (m < month ? left * (1 - (chances[m] as number)) : left), 1);
@@ -92,7 +99,7 @@ export const mayEnd = (plan: Plan, until: number, treatments: Treatments, ctx: C
     ],
     changeOver: plan.changeOver && {
       month: plan.changeOver.month,
-      contracts: plan.changeOver.contracts.map((contract) => shared(contract, () => there(until), [])),
+      contracts: plan.changeOver.contracts.map((contract) => shared(contract, () => there(before), [])),
     },
     valueAt: (at, reading) => mixed(at, plan.valueAt(at, reading), (end) => end.valueAt(at, reading)),
     owedAt: (at) => mixed(at, plan.owedAt(at), (end) => end.owedAt(at)),

@@ -1,6 +1,6 @@
 import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
-import { mayWait } from '../neededWork.ts';
+import { mayWait, type Treatments } from '../neededWork.ts';
 import { presentClosed, replacementClosed } from '../openWays.ts';
 import { cashIn, type Plan } from '../plan.ts';
 import {
@@ -18,6 +18,13 @@ import { months, replacementIds } from './names.ts';
 import { replacedAt, type Sold } from './replaced.ts';
 import type { Way, Ways } from './way.ts';
 
+/** How a plan that replaces at the end of month k meets the needed work: what can wait beyond k waits. */
+export const laterTreatments = (month: number, ctx: Context): Treatments =>
+  treatmentsOf(ctx, (i) => {
+    const job = ctx.inputs.workNeeded[i];
+    return job && mayWait(job, Math.max(1, month), ctx.facts) ? 'wait' : 'done';
+  });
+
 /**
  * Keeping to the end of month k, then replacing. k = 0 sells as it stands and skips the needed work; from k = 1 it is
  * done, save what can wait beyond k; k = H never replaces.
@@ -26,10 +33,7 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
   const id = `later/${replacementIds(ctx.facts.replacementNames)[index]}/${month}`;
   const name = ctx.facts.replacementNames[index] as string;
   const label = `Keep it for ${months(month)}, then get the ${name}`;
-  const treatments = treatmentsOf(ctx, (i) => {
-    const job = ctx.inputs.workNeeded[i];
-    return job && mayWait(job, Math.max(1, month), ctx.facts) ? 'wait' : 'done';
-  });
+  const treatments = laterTreatments(month, ctx);
   const work = treatments.includes('wait') ? 'left' : 'mended';
   if (month >= ctx.horizon) {
     const kept = mayEnd(keepPlan(id, label, work, treatments, ctx), ctx.horizon, treatments, ctx);

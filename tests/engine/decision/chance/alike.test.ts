@@ -1,0 +1,159 @@
+/** Ways meet one future each alike: what an end costs, when it comes, and what is shared between ways. */
+import { describe, expect, it } from 'vitest';
+import { bundled } from '../../../../src/engine/cashflow/bundle.ts';
+import { detailFor } from '../../../../src/engine/decision/chance/detail.ts';
+import { drawerOf } from '../../../../src/engine/decision/chance/futures.ts';
+import { coursesOf } from '../../../../src/engine/decision/chance/keepCourse.ts';
+import { chancesOf } from '../../../../src/engine/decision/chance/summary.ts';
+import { unknownsOf } from '../../../../src/engine/decision/chance/unknowns.ts';
+import { type Context, contextOf, EXPECTED } from '../../../../src/engine/decision/context.ts';
+import { presentCostOf } from '../../../../src/engine/decision/project.ts';
+import { laterPlan } from '../../../../src/engine/decision/ways/later.ts';
+import { walkPlan } from '../../../../src/engine/decision/ways/walk.ts';
+import { waysOf } from '../../../../src/engine/decision/ways/ways.ts';
+import { keepingFrom } from '../../../../src/engine/policy/course.ts';
+import type { Inputs } from '../../../../src/engine/scenario/inputs.ts';
+import { drawn } from '../../../support/drawn.ts';
+import { inputs as base } from '../../../support/household.ts';
+import { component, household, lease, scenarioOf } from './scene.ts';
+
+const done = ['done', 'done'] as const;
+const at = (of: Inputs): Context => contextOf(of, scenarioOf(of).facts, EXPECTED, 'unrounded');
+const rusty = { ends: [{ what: 'rust', chanceAYear: 0.3, risesAYear: 0.1 }] };
+
+/** A second, cheaper replacement to buy, which the comparison need not be about. */
+const two = (of: Inputs): Inputs => ({
+  ...of,
+  replacement: of.replacement.flatMap((one) => [
+    one,
+    { ...one, name: 'a cheap one', price: 4000, worthDayAfter: 3600, averageUpkeep: 1 },
+  ]),
+});
+
+describe('an end of the vehicle', () => {
+  it('costs the rule what it costs the plan of keeping, whichever replacement is compared, savings or none', () => {
+    for (const savings of [null, 200]) {
+      const of = two(household({ household: { savings }, vehicle: rusty }));
+      const ctx = at(of);
+      const keep = waysOf(ctx).open.find((way) => way.id === 'keep');
+      const costs = [0, 1].map((replacement) => {
+        const K = keepingFrom(coursesOf(done, replacement, ctx).looking(0, 60, 'then'), 0);
+        const firstDay =
+          presentCostOf(walkPlan(replacement, 0, 'running', done, ctx), ctx).counted - (K[0] as number);
+        return firstDay + (K[60] as number);
+      });
+      const planned = keep ? presentCostOf(keep.build(ctx), ctx).counted : Number.NaN;
+      for (const cost of costs) expect(cost).toBeCloseTo(planned, 6);
+    }
+  });
+
+  it('found out in the month of a planned change comes before it, as it does for the rule', () => {
+    const ctx = at(household({ household: { savings: null }, vehicle: { ...rusty, loan: null } }));
+    const K = keepingFrom(coursesOf(done, 0, ctx).looking(0, 60, 'then'), 0);
+    const cost = (k: number): number => presentCostOf(laterPlan(0, k, ctx), ctx).counted;
+    const first = cost(11) - (K[11] as number);
+    for (const k of [12, 13, 24, 36]) expect(cost(k) - (K[k] as number), `month ${k}`).toBeCloseTo(first, 6);
+  });
+});
+
+describe('what is shared between ways', () => {
+  it('costs each of them what it costs unshared, in every future and reading', () => {
+    const of = two(
+      household({
+        household: { savings: 1000 },
+        vehicle: {
+          ...rusty,
+          components: [component('gearbox')],
+          loan: { owed: 3000, note: 0.1, monthsLeft: 40 },
+        },
+        replacement: { components: [component('pump', { run: 30_000 })] },
+      }),
+    );
+    const leased: Inputs = {
+      ...of,
+      replacement: of.replacement.map((one, i) =>
+        i ? one : { ...one, payment: { kind: 'lease', ...lease } },
+      ),
+    };
+    for (const inputs of [of, leased]) {
+      const scenario = scenarioOf(inputs);
+      const drawer = drawerOf(scenario, unknownsOf(scenario), 1, 0);
+      const ctx = contextOf(inputs, scenario.facts, drawer.future, 'unrounded');
+      for (let draw = 0; draw < 12; draw++) {
+        drawer.moveTo(draw, null);
+        const builds = [
+          ...waysOf(ctx).open.map((way) => () => way.build(ctx)),
+          ...[5, 12, 30].map((month) => () => laterPlan(0, month, ctx)),
+        ];
+        const together = builds.map((build) => presentCostOf(build(), ctx));
+        const alone = builds.map((build) => {
+          drawer.future.recall.clear();
+          // A sink of its own is shown every posting, so nothing is taken as a whole.
+          return presentCostOf(build(), ctx, detailFor(ctx.horizon).sink);
+        });
+        together.forEach((cost, w) => {
+          for (const reading of ['counted', 'cash', 'shop'] as const)
+            expect(cost[reading]).toBeCloseTo(alone[w]?.[reading] as number, 6);
+        });
+      }
+    }
+  });
+
+  it('a bundle is its contracts, one after the other, for whoever takes no whole', () => {
+    const seen: string[] = [];
+    const all = ['a', 'b'].map((name) => () => void seen.push(name));
+    const sink = detailFor(12).sink;
+    bundled(all, 3)(sink);
+    expect(seen).toEqual(['a', 'b']);
+  });
+});
+
+describe('the cash of walking away', () => {
+  it('has in its lumps what pays the loan off and what a lease takes to start, and no level payment', () => {
+    const of = household({
+      household: { savings: null },
+      vehicle: { loan: { owed: 3000, note: 0.12, monthsLeft: 48 } },
+    });
+    const leased = household({
+      household: { savings: null },
+      replacement: { payment: { kind: 'lease', ...lease } },
+    });
+    const lumpsAt = (inputs: Inputs, month: number): number => {
+      const ctx = at(inputs);
+      const detail = detailFor(ctx.horizon);
+      presentCostOf(walkPlan(0, 20, 'running', done, ctx), ctx, detail.sink);
+      return detail.lumps[month] as number;
+    };
+    const free = household({ household: { savings: null } });
+    expect(lumpsAt(of, 20) - lumpsAt(free, 20)).toBeGreaterThan(1700);
+    expect(lumpsAt(of, 19)).toBeCloseTo(lumpsAt(free, 19), 8);
+    const bought = household({ household: { savings: null }, replacement: { payment: { kind: 'cash' } } });
+    expect(lumpsAt(leased, 20)).toBeLessThan(lumpsAt(bought, 20));
+    expect(lumpsAt(leased, 21)).toBeCloseTo(lumpsAt(bought, 21), 8);
+  });
+});
+
+describe('work that can wait', () => {
+  it('is left by the rule too, where a date before it is due is cheapest', () => {
+    const of = household({
+      vehicle: { averageUpkeep: 0.9 },
+      workNeeded: base.workNeeded.map((job) => ({
+        ...job,
+        by: 'shop' as const,
+        canWait: 9,
+        safety: false,
+        immobilises: false,
+        left: { aMonth: 300, valueLost: 100 },
+      })),
+    });
+    const scenario = scenarioOf(of);
+    const { subject, draws } = drawn(scenario, 8);
+    const { rule } = chancesOf(scenario, draws, { difference: 0, payment: null, exactGuesses: 0 }, subject);
+    expect(subject.options[subject.keep ?? -1]?.id).toBe('keep');
+    expect(subject.fixed?.label).toContain('month');
+    expect(subject.ruleWay?.treatments).toEqual(['wait', 'wait']);
+    expect(rule?.against).toHaveLength(3);
+    for (const { saves, id } of rule?.against ?? [])
+      expect(saves.value, id).toBeGreaterThanOrEqual(-3 * saves.error - 1);
+  });
+});
