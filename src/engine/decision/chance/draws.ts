@@ -193,8 +193,7 @@ export const drawFutures = (
   const turns = unknowns.turns.map(() => new Float64Array(n));
   const firstFailure = unknowns.parts.map(() => new Float64Array(n));
   const failures = unknowns.parts.map(() => new Float64Array(n));
-  const fund: Fund = {
-    savings: scenario.inputs.household.savings,
+  const putBy = {
     setAside: subject.setAside,
     monthsWithoutIncome: facts.chance.monthsWithoutIncome,
   };
@@ -211,6 +210,8 @@ export const drawFutures = (
     drawer.moveTo(from + i, null);
     joint.setTo(drawer.ranged);
     const ctx: Context = contextOf(joint.inputs, facts, drawer.future, 'unrounded');
+    // Savings may be a range too.
+    const fund: Fund = { ...putBy, savings: joint.inputs.household.savings };
     for (let r = 0; r < ranged.length; r++) (ranged[r] as Float64Array)[i] = drawer.ranged[r] as number;
     ways.forEach((way, w) => {
       const detail = w === subject.keep ? keepDetail : w === subject.replace ? replaceDetail : null;
