@@ -64,7 +64,7 @@ const statement = {
 
 const byReading = (units: number) => ({ counted: cents(units), cash: cents(units), shop: cents(units) });
 
-export const claimView: ClaimView = {
+const claimView: ClaimView = {
   payer: 'own',
   place: claimFacts.place,
   comparables: null,
@@ -133,7 +133,7 @@ export const claimView: ClaimView = {
   ],
 };
 
-export const coverView: CoverView = {
+const coverView: CoverView = {
   value: 5900,
   chanceAYear: { collision: 0.035, comprehensive: null },
   mustKeep: 'the lender requires it',
