@@ -90,6 +90,9 @@ export interface Look {
   readonly clears: number;
 }
 
+/** How many independent scrambles of the points are drawn beside each other. */
+export const SCRAMBLES = 16;
+
 /** How the future is drawn and what is asked of it. */
 export interface Chance {
   readonly seed: number;

@@ -10,8 +10,7 @@ import { type Drawer, drawerOf, type Group } from './futures.ts';
 import { type JointInputs, jointInputs } from './jointInputs.ts';
 import { type Subject, subjectOf } from './subject.ts';
 
-/** How many independent scrambles of the points are drawn. */
-export const SCRAMBLES = 16;
+export { SCRAMBLES } from '../../scenario/scenario.ts';
 
 /** Points of one scramble, from `from` up to and not including `to`. */
 export interface DrawSetting {

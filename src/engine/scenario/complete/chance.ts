@@ -1,13 +1,10 @@
 import { copulaOf } from '../../quantity/rankCorrelation.ts';
 import { DEFAULTS } from '../defaults.ts';
 import { type Finding, type Path, showValue } from '../problems.ts';
-import type { Chance, Correlation, Quantity } from '../scenario.ts';
+import { type Chance, type Correlation, type Quantity, SCRAMBLES } from '../scenario.ts';
 import type { Sparse } from '../schema/scenario.ts';
 
 const D = DEFAULTS.chance;
-
-/** Points of one scrambled sequence come in powers of two; so many sequences are drawn beside each other. */
-const SCRAMBLES = 16;
 
 /** With fewer no chance would be worth saying. */
 const FEWEST = 256;
