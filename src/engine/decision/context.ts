@@ -80,6 +80,24 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding
   };
 };
 
+/**
+ * The same evaluation in another future. Every field by name: a spread would make an object that the optimizing compiler
+ * takes for something else, and it would throw away what it compiled for the first kind.
+ */
+export const inFuture = (future: Future, ctx: Context): Context => ({
+  inputs: ctx.inputs,
+  facts: ctx.facts,
+  future,
+  rounding: ctx.rounding,
+  horizon: ctx.horizon,
+  distanceAMonth: ctx.distanceAMonth,
+  levels: ctx.levels,
+  work: ctx.work,
+  ownHourAt: ctx.ownHourAt,
+  oneOffLevel: ctx.oneOffLevel,
+  vehiclePriceLevel: ctx.vehiclePriceLevel,
+});
+
 /** How often something of chance `chance` happens: its chance when expected; in a drawn future once or not at all. */
 export const timesOf = (chance: number, what: string, future: Future): number =>
   chance === 0 || future.kind === 'expected' ? chance : future.turnsOut(what) < chance ? 1 : 0;

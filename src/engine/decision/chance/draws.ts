@@ -1,10 +1,13 @@
+import { remember } from '../../quantity/remember.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import { type Context, contextOf } from '../context.ts';
+import { type Context, contextOf, inFuture } from '../context.ts';
+import type { Plan } from '../plan.ts';
 import { presentCostOf } from '../project.ts';
 import { walkPlan } from '../ways/walk.ts';
 import type { Way } from '../ways/way.ts';
 import { type Detail, detailFor } from './detail.ts';
-import { failsWithinMonths, failuresOf } from './failureCounts.ts';
+import { type DetailDraws, detailDraws, type Fund, fanMonths, record } from './detailDraws.ts';
+import { type Counted, failsWithinMonths, failuresOf } from './failureCounts.ts';
 import { followRule } from './followRule.ts';
 import { type Drawer, drawerOf, type Group } from './futures.ts';
 import { type JointInputs, jointInputs } from './jointInputs.ts';
@@ -18,25 +21,6 @@ export interface DrawSetting {
   readonly scramble: number;
   readonly from: number;
   readonly to: number;
-}
-
-/** What is kept of one way's money in each future; arrays by draw. Cash in currency units. */
-export interface DetailDraws {
-  readonly worstMonth: Float64Array;
-  readonly worstYear: Float64Array;
-  /** The largest single repair bill within two years; 0 for none. */
-  readonly worstBill: Float64Array;
-  /** Cash paid out by the end of each fan month; fan months in a row for each draw. */
-  readonly fan: Float32Array;
-  /** The fund to start with so that it never runs dry. */
-  readonly needed: Float64Array;
-  /** Month in which the fund of savings first runs dry; 0: never, or savings are not known. */
-  readonly dryIn: Int16Array;
-  /** 1 where the fund does not last through months without income. */
-  readonly incomeDry: Uint8Array;
-  readonly stopsFirstYear: Float32Array;
-  readonly stops: Float32Array;
-  readonly days: Float32Array;
 }
 
 /** What one run of draws of one scramble gives: plain arrays, by draw. */
@@ -65,106 +49,182 @@ export interface ScrambleDraws extends DrawSetting {
   };
 }
 
-/** Months at whose end the fan is looked at: about ten of them, the horizon the last. */
-export const fanMonths = (horizon: number): number[] => {
-  const step = Math.max(1, Math.round(horizon / 10));
-  const months: number[] = [];
-  for (let m = 0; m < horizon; m += step) months.push(m);
-  return [...months, horizon];
-};
-
 /** One in so many draws is also mixed with another, for the shares of the variance. */
 const MIXED = 32;
 
-/** From when on months without income are looked at: the first year has gone well. */
-const FIRST_YEAR = 12;
+/** Which of the details is which. */
+const [KEEP, REPLACE, RULE] = [0, 1, 2] as const;
 
-const detailDraws = (n: number, fan: number): DetailDraws => ({
-  worstMonth: new Float64Array(n),
-  worstYear: new Float64Array(n),
-  worstBill: new Float64Array(n),
-  fan: new Float32Array(n * fan),
-  needed: new Float64Array(n),
-  dryIn: new Int16Array(n),
-  incomeDry: new Uint8Array(n),
-  stopsFirstYear: new Float32Array(n),
-  stops: new Float32Array(n),
-  days: new Float32Array(n),
-});
-
-/** The household's side of a fund: what it starts with, what goes in, what a month costs above keeping. */
-interface Fund {
-  readonly savings: number | null;
-  readonly setAside: number;
-  readonly monthsWithoutIncome: number;
+/** What one run of draws reads and writes: made once, filled future by future. */
+interface Run {
+  readonly subject: Subject;
+  readonly drawer: Drawer;
+  readonly joint: JointInputs;
+  readonly fan: readonly number[];
+  readonly ways: readonly Way[];
+  /** Where the event of a look is seen; undefined where the component is not kept. By look. */
+  readonly looked: readonly (Counted | null | undefined)[];
+  /** Of the best keep, the best replace and the rule, filled anew for each future. */
+  readonly scratch: readonly Detail[];
+  readonly out: Omit<ScrambleDraws, keyof DrawSetting | 'mixed'>;
+  readonly mixed: {
+    readonly own: number[];
+    readonly other: number[];
+    readonly groups: readonly number[][];
+  };
 }
 
-/** Writes what one way's detail of one draw says. `regularAt`: what the way takes a month besides lumps. */
-const record = (
-  into: DetailDraws,
-  i: number,
-  detail: Detail,
-  regularAt: (month: number) => number,
-  keepRegular: number,
-  fund: Fund,
-  fan: readonly number[],
-): void => {
-  const { cash, lumps } = detail;
-  const H = cash.length - 1;
-  let worstMonth = 0;
-  let worstYear = 0;
-  let running = 0;
-  let paid = cash[0] as number;
-  let next = 0;
-  if (fan[next] === 0) into.fan[i * fan.length + next++] = paid;
-  let level = 0;
-  let lowest = 0;
-  let dryIn = 0;
-  const start = fund.savings === null ? null : fund.savings - (cash[0] as number);
-  let stops = 0;
-  let days = 0;
-  for (let m = 1; m <= H; m++) {
-    const out = cash[m] as number;
-    if (out > worstMonth) worstMonth = out;
-    running += out - (m > 12 ? (cash[m - 12] as number) : 0);
-    if (running > worstYear) worstYear = running;
-    paid += out;
-    if (fan[next] === m) into.fan[i * fan.length + next++] = paid;
-    level += fund.setAside - (regularAt(m) - keepRegular) - (lumps[m] as number);
-    if (level < lowest) lowest = level;
-    if (start !== null && dryIn === 0 && start + level < 0) dryIn = m;
-    if (m === Math.min(FIRST_YEAR, H)) {
-      const mustPay = fund.monthsWithoutIncome * regularAt(m);
-      into.incomeDry[i] = start !== null && start + level < mustPay ? 1 : 0;
-      into.stopsFirstYear[i] = stops + (detail.stops[m] as number);
-    }
-    stops += detail.stops[m] as number;
-    days += detail.days[m] as number;
-  }
-  into.worstMonth[i] = worstMonth;
-  into.worstYear[i] = worstYear;
-  into.worstBill[i] = detail.worst.bill;
-  into.needed[i] = -lowest;
-  into.dryIn[i] = dryIn;
-  into.stops[i] = stops;
-  into.days[i] = days;
+const columns = <T>(of: readonly T[], n: number): Float64Array[] => of.map(() => new Float64Array(n));
+
+const runFor = (subject: Subject, n: number, drawer: Drawer): Run => {
+  const { scenario, unknowns, options, fixed, rule, horizon } = subject;
+  const { looks } = scenario.facts.chance;
+  const fan = fanMonths(horizon);
+  const ways = [...options, ...(fixed ? [fixed] : [])];
+  const has = [subject.keep !== null, subject.replace !== null, rule !== null];
+  return {
+    subject,
+    drawer,
+    joint: jointInputsOf(subject),
+    fan,
+    ways,
+    looked: looks.map(({ component }) =>
+      subject.counted.find((one) => one?.part.vehicle === 'vehicle' && one.part.component === component),
+    ),
+    scratch: has.map(() => detailFor(horizon)),
+    out: {
+      costs: columns([...ways, ...(rule ? [rule] : [])], n),
+      details: has.map((there) => (there ? detailDraws(n, fan.length) : null)),
+      walkedIn: new Int16Array(n),
+      ranged: columns(unknowns.ranged, n),
+      turns: columns(unknowns.turns, n),
+      firstFailure: columns(unknowns.parts, n),
+      failures: columns(unknowns.parts, n),
+      events: looks.map(() => new Uint8Array(n)),
+    },
+    mixed: { own: [], other: [], groups: subject.groups.map(() => []) },
+  };
 };
 
-/** D of the pair at a draw, with a group from the other draw. */
-const differenceAt = (
-  subject: Subject,
-  drawer: Drawer,
-  joint: JointInputs,
-  draw: number,
-  group: Group | 'all',
-): number => {
-  if (subject.keep === null || subject.replace === null) return 0;
+/** Moves to a draw, a group of it taken from the other draw of the same number. */
+const contextAt = ({ subject, drawer, joint }: Run, draw: number, group: Group | 'all' | null): Context => {
   drawer.moveTo(draw, group);
   joint.setTo(drawer.ranged);
-  const ctx = contextOf(joint.inputs, subject.scenario.facts, drawer.future, 'unrounded');
-  const cost = (way: Way): number => presentCostOf(way.build(ctx), ctx).counted;
-  return cost(subject.options[subject.replace] as Way) - cost(subject.options[subject.keep] as Way);
+  return contextOf(joint.inputs, subject.scenario.facts, drawer.future, 'unrounded');
 };
+
+/** What is kept of the unknowns themselves: where they lie, how they turned out, what failed. */
+const drawUnknowns = (run: Run, i: number, ctx: Context): void => {
+  const { drawer, subject, out, looked } = run;
+  const { ranged, turns, parts } = subject.unknowns;
+  for (let r = 0; r < ranged.length; r++) (out.ranged[r] as Float64Array)[i] = drawer.ranged[r] as number;
+  turns.forEach(({ key }, t) => {
+    (out.turns[t] as Float64Array)[i] = drawer.future.turnsOut(key);
+  });
+  parts.forEach(({ vehicle, component }, p) => {
+    (out.firstFailure[p] as Float64Array)[i] = drawer.future.luckOf(vehicle, component).exponential(0);
+  });
+  subject.counted.forEach((counted, p) => {
+    if (counted) (out.failures[p] as Float64Array)[i] = failuresOf(counted, ctx);
+  });
+  ctx.facts.chance.looks.forEach(({ within }, l) => {
+    const counted = looked[l];
+    if (counted && failsWithinMonths(counted, within, ctx)) (out.events[l] as Uint8Array)[i] = 1;
+  });
+};
+
+/** What a plan costs; its details go into one of the three. */
+const costOf = (run: Run, plan: Plan, which: 0 | 1 | 2 | null, ctx: Context): number => {
+  const detail = which === null ? null : (run.scratch[which] as Detail);
+  detail?.clear();
+  return presentCostOf(plan, ctx, detail?.sink).counted;
+};
+
+const note = (run: Run, i: number, into: 0 | 1 | 2, from: 0 | 1 | 2, kept: number, ctx: Context): void => {
+  const draws = run.out.details[into];
+  if (!draws) return;
+  const { subject } = run;
+  const fund: Fund = {
+    // Savings may be a range too.
+    savings: ctx.inputs.household.savings,
+    setAside: subject.setAside,
+    monthsWithoutIncome: ctx.facts.chance.monthsWithoutIncome,
+    regular: subject.regular,
+  };
+  record(draws, i, run.scratch[from] as Detail, kept, fund, run.fan);
+};
+
+const drawWays = (run: Run, i: number, ctx: Context): void => {
+  const { keep, replace, horizon } = run.subject;
+  run.ways.forEach((way, w) => {
+    const which = w === keep ? KEEP : w === replace ? REPLACE : null;
+    (run.out.costs[w] as Float64Array)[i] = costOf(run, way.build(ctx), which, ctx);
+  });
+  note(run, i, KEEP, KEEP, horizon, ctx);
+  note(run, i, REPLACE, REPLACE, 0, ctx);
+};
+
+/** Follows the rule, which costs what keeping or replacing costs where it comes to the same. */
+const drawRule = (run: Run, i: number, ctx: Context): void => {
+  const { subject, drawer, out } = run;
+  const { rule, ruleWay, keep, replace, replacement, horizon, options } = subject;
+  if (!rule || !ruleWay || keep === null || replacement === null) return;
+  const cost = out.costs[run.ways.length] as Float64Array;
+  if (subject.walksToday && replace !== null) {
+    out.walkedIn[i] = -1;
+    cost[i] = (out.costs[replace] as Float64Array)[i] as number;
+    note(run, i, RULE, REPLACE, 0, ctx);
+    return;
+  }
+  const treatments = ruleWay.treatments ?? [];
+  const walk = followRule(rule, treatments, ctx);
+  if (walk !== null) {
+    const { month, how } = walk;
+    out.walkedIn[i] = month;
+    const at: Context = how === 'broken' ? inFuture(drawer.givenUp(month), ctx) : ctx;
+    cost[i] = costOf(run, walkPlan(replacement, month, how, treatments, at), RULE, at);
+    note(run, i, RULE, RULE, month, ctx);
+  } else if (ruleWay === options[keep]) {
+    cost[i] = (out.costs[keep] as Float64Array)[i] as number;
+    note(run, i, RULE, KEEP, horizon, ctx);
+  } else {
+    cost[i] = costOf(run, ruleWay.build(ctx), RULE, ctx);
+    note(run, i, RULE, RULE, horizon, ctx);
+  }
+};
+
+/** D of the pair at a draw, at its other draw, and with each group from the other. Moves the drawer. */
+const drawMixed = (run: Run, i: number, draw: number): void => {
+  const { subject, out, mixed } = run;
+  const { keep, replace, options, groups } = subject;
+  if (keep === null || replace === null) return;
+  const drawn = (w: number): number => (out.costs[w] as Float64Array)[i] as number;
+  const differenceAt = (group: Group | 'all'): number => {
+    const ctx = contextAt(run, draw, group);
+    const cost = (w: number): number => presentCostOf((options[w] as Way).build(ctx), ctx).counted;
+    return cost(replace) - cost(keep);
+  };
+  mixed.own.push(drawn(replace) - drawn(keep));
+  mixed.other.push(differenceAt('all'));
+  groups.forEach((group, g) => {
+    mixed.groups[g]?.push(differenceAt(group));
+  });
+};
+
+const drawOne = (run: Run, i: number, draw: number): void => {
+  const ctx = contextAt(run, draw, null);
+  drawWays(run, i, ctx);
+  drawRule(run, i, ctx);
+  drawUnknowns(run, i, ctx);
+  if (draw % MIXED === 0) drawMixed(run, i, draw);
+};
+
+/** One copy of the inputs serves one scramble after another: each future sets every ranged number anew. */
+const jointInputsOf = remember(
+  ({ scenario, unknowns }: Subject) => jointInputs(scenario.inputs, unknowns.ranged),
+  ([a], [b]) => a === b,
+  1,
+);
 
 /** Draws futures for a subject that is prepared already, unless told otherwise from scrambled points. */
 export const drawFutures = (
@@ -172,123 +232,21 @@ export const drawFutures = (
   setting: DrawSetting,
   drawer = drawerOf(subject.scenario, subject.unknowns, setting.seed, setting.scramble),
 ): ScrambleDraws => {
-  const { scenario, unknowns, options, fixed, rule, ruleWay, horizon } = subject;
   const { from, to } = setting;
-  const n = to - from;
-  const joint = jointInputs(scenario.inputs, unknowns.ranged);
-  const { facts } = scenario;
-  const fan = fanMonths(horizon);
-  const ways = [...options, ...(fixed ? [fixed] : [])];
-  const costs = Array.from({ length: ways.length + (rule ? 1 : 0) }, () => new Float64Array(n));
-  const has = [subject.keep !== null, subject.replace !== null, rule !== null];
-  const details = has.map((there) => (there ? detailDraws(n, fan.length) : null));
-  const [keepDetail, replaceDetail, ruleDetail] = [0, 1, 2].map(() => detailFor(horizon)) as [
-    Detail,
-    Detail,
-    Detail,
-  ];
-  const walkedIn = new Int16Array(n);
-  const ranged = unknowns.ranged.map(() => new Float64Array(n));
-  const turns = unknowns.turns.map(() => new Float64Array(n));
-  const firstFailure = unknowns.parts.map(() => new Float64Array(n));
-  const failures = unknowns.parts.map(() => new Float64Array(n));
-  const putBy = {
-    setAside: subject.setAside,
-    monthsWithoutIncome: facts.chance.monthsWithoutIncome,
-  };
-  const { regular } = subject;
-  const events = facts.chance.looks.map(() => new Uint8Array(n));
-  const looked = facts.chance.looks.map(({ component }) =>
-    subject.counted.find((one) => one?.part.vehicle === 'vehicle' && one.part.component === component),
-  );
-  const keepRegular = regular.keep;
-  const mixedOwn: number[] = [];
-  const mixedOther: number[] = [];
-  const mixedGroups = subject.groups.map((): number[] => []);
-  for (let i = 0; i < n; i++) {
-    drawer.moveTo(from + i, null);
-    joint.setTo(drawer.ranged);
-    const ctx: Context = contextOf(joint.inputs, facts, drawer.future, 'unrounded');
-    // Savings may be a range too.
-    const fund: Fund = { ...putBy, savings: joint.inputs.household.savings };
-    for (let r = 0; r < ranged.length; r++) (ranged[r] as Float64Array)[i] = drawer.ranged[r] as number;
-    ways.forEach((way, w) => {
-      const detail = w === subject.keep ? keepDetail : w === subject.replace ? replaceDetail : null;
-      detail?.clear();
-      (costs[w] as Float64Array)[i] = presentCostOf(way.build(ctx), ctx, detail?.sink).counted;
-    });
-    if (details[0]) record(details[0], i, keepDetail, () => regular.keep, keepRegular, fund, fan);
-    if (details[1]) record(details[1], i, replaceDetail, () => regular.replace, keepRegular, fund, fan);
-    unknowns.turns.forEach(({ key }, t) => {
-      (turns[t] as Float64Array)[i] = drawer.future.turnsOut(key);
-    });
-    unknowns.parts.forEach(({ vehicle, component }, p) => {
-      const luck = drawer.future.luckOf(vehicle, component);
-      (firstFailure[p] as Float64Array)[i] = luck.exponential(0);
-    });
-    if (rule && ruleWay && details[2] && subject.keep !== null && subject.replacement !== null) {
-      const treatments = ruleWay.treatments ?? [];
-      const walk = subject.walksToday ? null : followRule(rule, treatments, ctx);
-      const w = costs.length - 1;
-      walkedIn[i] = subject.walksToday ? -1 : (walk?.month ?? 0);
-      if (subject.walksToday && subject.replace !== null) {
-        (costs[w] as Float64Array)[i] = (costs[subject.replace] as Float64Array)[i] as number;
-        record(details[2], i, replaceDetail, () => regular.replace, keepRegular, fund, fan);
-      } else if (walk === null && ruleWay === options[subject.keep]) {
-        (costs[w] as Float64Array)[i] = (costs[subject.keep] as Float64Array)[i] as number;
-        record(details[2], i, keepDetail, () => regular.keep, keepRegular, fund, fan);
-      } else if (walk === null) {
-        ruleDetail.clear();
-        (costs[w] as Float64Array)[i] = presentCostOf(ruleWay.build(ctx), ctx, ruleDetail.sink).counted;
-        record(details[2], i, ruleDetail, () => regular.keep, keepRegular, fund, fan);
-      } else {
-        const at: Context =
-          walk.how === 'broken' ? { ...ctx, future: { ...drawer.future, givenUpIn: walk.month } } : ctx;
-        const plan = walkPlan(subject.replacement, walk.month, walk.how, treatments, at);
-        ruleDetail.clear();
-        (costs[w] as Float64Array)[i] = presentCostOf(plan, at, ruleDetail.sink).counted;
-        const regularAt = (m: number): number => (m <= walk.month ? regular.keep : regular.replace);
-        record(details[2], i, ruleDetail, regularAt, keepRegular, fund, fan);
-      }
-    }
-    subject.counted.forEach((counted, p) => {
-      if (counted) (failures[p] as Float64Array)[i] = failuresOf(counted, ctx);
-    });
-    facts.chance.looks.forEach(({ within }, l) => {
-      const counted = looked[l];
-      if (counted && failsWithinMonths(counted, within, ctx)) (events[l] as Uint8Array)[i] = 1;
-    });
-    if ((from + i) % MIXED === 0 && subject.keep !== null && subject.replace !== null) {
-      const cost = (w: number): number => (costs[w] as Float64Array)[i] as number;
-      mixedOwn.push(cost(subject.replace) - cost(subject.keep));
-      mixedOther.push(differenceAt(subject, drawer, joint, from + i, 'all'));
-      subject.groups.forEach((group, g) => {
-        mixedGroups[g]?.push(differenceAt(subject, drawer, joint, from + i, group));
-      });
-    }
-  }
+  const run = runFor(subject, to - from, drawer);
+  for (let i = 0; i < to - from; i++) drawOne(run, i, from + i);
+  const { own, other, groups } = run.mixed;
   return {
     ...setting,
-    costs,
-    details,
-    walkedIn,
-    ranged,
-    turns,
-    firstFailure,
-    failures,
-    events,
+    ...run.out,
     mixed: {
-      own: Float64Array.from(mixedOwn),
-      other: Float64Array.from(mixedOther),
-      groups: mixedGroups.map((all) => Float64Array.from(all)),
+      own: Float64Array.from(own),
+      other: Float64Array.from(other),
+      groups: groups.map((all) => Float64Array.from(all)),
     },
   };
 };
 
-let latest: Subject | null = null;
-
 /** Draws futures of one scramble of a scenario. What is settled beforehand is kept for the next scramble of it. */
-export const simulateScramble = (scenario: Scenario, setting: DrawSetting): ScrambleDraws => {
-  latest = latest?.scenario === scenario ? latest : subjectOf(scenario);
-  return drawFutures(latest, setting);
-};
+export const simulateScramble = (scenario: Scenario, setting: DrawSetting): ScrambleDraws =>
+  drawFutures(subjectOf(scenario), setting);

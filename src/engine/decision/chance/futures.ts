@@ -23,6 +23,8 @@ export interface Drawer {
   /** In (0, 1), correlated where the file says so: the place of each ranged number in its range. */
   readonly ranged: Float64Array;
   readonly future: DrawnFuture;
+  /** The same future, the present vehicle given up at the end of a month. */
+  readonly givenUp: (month: number) => DrawnFuture;
 }
 
 /** Which coordinate of the point each unknown reads; -1: none, it is counted off. */
@@ -140,27 +142,34 @@ export const drawerOf = (
   const rangedStreams = ranged.map((quantity) => streamOf(nameOf(quantity)));
   const placeIn = (from: typeof own, r: number): number =>
     r < most ? (from.point[r] as number) : uniformAt(seed, from.draw(), rangedStreams[r] as number, 0);
-  const recall = new Map<string, readonly unknown[]>();
-  const future: DrawnFuture = {
+  const turnsOut = (what: string): number => {
+    const t = turnAt.get(what);
+    if (t === undefined) return 0.5;
+    const from = fromOther.turns[t] ? other : own;
+    const dimension = layout.turn[t] as number;
+    return dimension >= 0
+      ? (from.point[dimension] as number)
+      : uniformAt(seed, from.draw(), turnStreams[t] as number, 0);
+  };
+  // Made at one place, so that all are of one kind to the optimizing compiler.
+  const futureWith = (recall: DrawnFuture['recall'], givenUpIn: number | null): DrawnFuture => ({
     kind: 'drawn',
     luckOf,
     recall,
-    givenUpIn: null,
-    turnsOut: (what) => {
-      const t = turnAt.get(what);
-      if (t === undefined) return 0.5;
-      const from = fromOther.turns[t] ? other : own;
-      const dimension = layout.turn[t] as number;
-      return dimension >= 0
-        ? (from.point[dimension] as number)
-        : uniformAt(seed, from.draw(), turnStreams[t] as number, 0);
-    },
-  };
+    turnsOut,
+    givenUpIn,
+  });
+  let future = futureWith(new Map(), null);
   return {
     ranged: places,
-    future,
+    get future() {
+      return future;
+    },
+    givenUp: (month) => futureWith(future.recall, month),
     moveTo: (draw, group) => {
-      recall.clear();
+      // A new map, not the old one cleared: a cleared map's old tables lead to its new one, and once one of them has
+      // grown old it holds all that follow until the next full collection.
+      future = futureWith(new Map(), null);
       own.moveTo(draw);
       for (let r = 0; r < ranged.length; r++) places[r] = placeIn(own, r);
       copula.apply(places);

@@ -1,4 +1,5 @@
-import type { DetailDraws, ScrambleDraws } from './draws.ts';
+import type { DetailDraws } from './detailDraws.ts';
+import type { ScrambleDraws } from './draws.ts';
 
 type Column = Float64Array | Float32Array | Int16Array | Uint8Array;
 

@@ -1,6 +1,7 @@
 import { type Estimate, meanOf, quantileOf, quantileOfSorted, shareOf } from '../../chance/estimates.ts';
 import type { LumpyWay } from './chances.ts';
-import { type DetailDraws, fanMonths, type ScrambleDraws } from './draws.ts';
+import { type DetailDraws, fanMonths } from './detailDraws.ts';
+import type { ScrambleDraws } from './draws.ts';
 import { RULE } from './ruleWay.ts';
 import type { Subject } from './subject.ts';
 

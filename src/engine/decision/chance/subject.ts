@@ -1,3 +1,4 @@
+import { remember } from '../../quantity/remember.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import { type Context, contextOf, EXPECTED } from '../context.ts';
 import { presentCostOf } from '../project.ts';
@@ -104,8 +105,7 @@ const cheapestOf = (options: readonly Way[], costs: readonly number[], side: Way
   return best;
 };
 
-/** Everything that is settled before the first future is drawn, from average inputs. */
-export const subjectOf = (scenario: Scenario): Subject => {
+const prepare = (scenario: Scenario): Subject => {
   const { inputs, facts } = scenario;
   const ctx = contextOf(inputs, facts, EXPECTED, 'unrounded');
   const options = waysOf(ctx).open;
@@ -167,3 +167,6 @@ export const subjectOf = (scenario: Scenario): Subject => {
     ),
   };
 };
+
+/** Everything that is settled before the first future is drawn, from average inputs; of the latest scenario kept. */
+export const subjectOf: (scenario: Scenario) => Subject = remember(prepare, ([a], [b]) => a === b, 1);

@@ -78,9 +78,9 @@ describe('what is shared between ways', () => {
     for (const inputs of [of, leased]) {
       const scenario = scenarioOf(inputs);
       const drawer = drawerOf(scenario, unknownsOf(scenario), 1, 0);
-      const ctx = contextOf(inputs, scenario.facts, drawer.future, 'unrounded');
       for (let draw = 0; draw < 12; draw++) {
         drawer.moveTo(draw, null);
+        const ctx = contextOf(inputs, scenario.facts, drawer.future, 'unrounded');
         const builds = [
           ...waysOf(ctx).open.map((way) => () => way.build(ctx)),
           ...[5, 12, 30].map((month) => () => laterPlan(0, month, ctx)),
