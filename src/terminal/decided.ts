@@ -2,21 +2,23 @@ import { decideAtAverage, withChances } from '../engine/decision/decide.ts';
 import type { Decision } from '../engine/decision/decision.ts';
 import type { Scenario } from '../engine/scenario/scenario.ts';
 import { drawFutures, type Simulator } from './drawing.ts';
-import type { Effects } from './effects.ts';
+import type { Crew, Effects } from './effects.ts';
 import { startProgress } from './progress.ts';
 
 /**
  * The whole decision, with as many futures as the scenario says; with none of them, what can be said at average
  * inputs. While the crew draws, this thread works out the latter. Told to stop, it sends the crew home and leaves the
  * terminal's line as it was.
+ *
+ * @param crew null where nothing is to be drawn
  */
 export const decided = async (
   scenario: Scenario,
   simulator: Simulator,
+  crew: Crew | null,
   effects: Effects,
 ): Promise<Decision> => {
-  if (scenario.facts.chance.futures === 0) return decideAtAverage(scenario, effects.version);
-  const crew = effects.crew(scenario);
+  if (crew === null || scenario.facts.chance.futures === 0) return decideAtAverage(scenario, effects.version);
   const progress = startProgress(effects);
   const end = (): void => {
     crew.end();

@@ -15,6 +15,12 @@ export interface Simulator {
   readonly settled: (scenario: Scenario, draws: readonly ScrambleDraws[]) => boolean;
 }
 
+/**
+ * In milliseconds. This thread has not drawn before, and code that has not run before runs slowly for about a second:
+ * it joins the crew only in what takes long.
+ */
+const JOINS_AFTER = 2500;
+
 /** How often the number of futures may be doubled before what is printed counts as settled as it will get. */
 const DOUBLINGS = 3;
 
@@ -46,11 +52,19 @@ export const drawFutures = async (
       await pause();
       return simulator.simulate(scenario, setting);
     };
-    await crew.draw(settings, here, (place, drawn) => {
-      draws[place] = drawn;
-      sets += 1;
-      tell();
+    let forget = (): void => {};
+    const joins = new Promise<void>((done) => {
+      forget = later(JOINS_AFTER, done);
     });
+    try {
+      await crew.draw(scenario, settings, { draw: here, joins }, (place, drawn) => {
+        draws[place] = drawn;
+        sets += 1;
+        tell();
+      });
+    } finally {
+      forget();
+    }
     const whole: ScrambleDraws[] = [];
     for (const [place, setting] of settings.entries()) {
       let drawn = draws[place];

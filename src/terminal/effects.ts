@@ -24,21 +24,29 @@ export interface Effects {
   readonly progress: ((line: string) => void) | null;
   /** If the program is told to stop, runs `clean` and stops it. The result takes that back. */
   readonly onStop: (clean: () => void) => () => void;
-  /** Calls in those who draw the futures of a scenario beside this thread. */
-  readonly crew: (scenario: Scenario) => Crew;
+  /** Calls in those who draw futures beside this thread. */
+  readonly crew: () => Crew;
+}
+
+/** This thread's own share in drawing. */
+export interface Here {
+  readonly draw: (setting: DrawSetting) => Promise<ScrambleDraws>;
+  /** When it joins the others. Where there are none it does not wait. */
+  readonly joins: Promise<void>;
 }
 
 /** Those who draw futures. How many they are, and who draws what, changes no figure. */
 export interface Crew {
   /**
-   * Hands out one scramble after another to whoever is free, this thread among them (`here`; null: it has other things
-   * to do), and tells each as it
-   * comes, in any order, by its place among `settings`. Resolves when nothing more will come: what nobody could draw is
-   * then missing.
+   * Hands out one scramble after another to whoever is free, this thread among them, and tells each as it comes, in any
+   * order, by its place among `settings`. Resolves when nothing more will come: what nobody could draw is then missing.
+   *
+   * @param here null where this thread has other things to do
    */
   readonly draw: (
+    scenario: Scenario,
     settings: readonly DrawSetting[],
-    here: ((setting: DrawSetting) => Promise<ScrambleDraws>) | null,
+    here: Here | null,
     drawn: (place: number, draws: ScrambleDraws) => void,
   ) => Promise<void>;
   /** Sends them home, whatever they are at. */

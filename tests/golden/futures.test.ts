@@ -90,10 +90,10 @@ describe('the built worker', () => {
   }));
 
   it.each([1, 2, 3])('draws what this thread draws, with %i of them', async (size) => {
-    const crew = callCrew(pathToFileURL(resolve('dist/worker.js')), size, scenario);
+    const crew = callCrew(pathToFileURL(resolve('dist/worker.js')), size);
     const drawn: (ScrambleDraws | undefined)[] = settings.map(() => undefined);
     try {
-      await crew.draw(settings, null, (place, draws) => {
+      await crew.draw(scenario, settings, null, (place, draws) => {
         drawn[place] = draws;
       });
     } finally {

@@ -22,12 +22,12 @@ let crew: Crew | null = null;
 afterEach(() => crew?.end());
 
 const drawn = async (size: number, does: object, program = WORKER): Promise<Map<number, Said>> => {
-  crew = callCrew(program, size, does as Scenario);
-  return drawnBy(crew);
+  crew = callCrew(program, size);
+  return drawnBy(crew, does);
 };
-const drawnBy = async (by: Crew): Promise<Map<number, Said>> => {
+const drawnBy = async (by: Crew, does: object = {}): Promise<Map<number, Said>> => {
   const found = new Map<number, Said>();
-  await by.draw(SETTINGS, null, (place: number, draws: ScrambleDraws) => {
+  await by.draw(does as Scenario, SETTINGS, null, (place: number, draws: ScrambleDraws) => {
     expect(found.has(place)).toBe(false);
     found.set(place, draws as unknown as Said);
   });
@@ -68,10 +68,11 @@ describe('worker threads', () => {
 
   it('share the work with this thread, which draws all of it where none can start', async () => {
     for (const size of [0, 1]) {
-      crew = callCrew(WORKER, size, {} as unknown as Scenario);
+      crew = callCrew(WORKER, size);
       const found = new Map<number, DrawSetting>();
-      const here = async (setting: DrawSetting) => ({ setting }) as unknown as ScrambleDraws;
-      await crew.draw(SETTINGS, here, (place, draws) => {
+      const draw = async (setting: DrawSetting) => ({ setting }) as unknown as ScrambleDraws;
+      const here = { draw, joins: Promise.resolve() };
+      await crew.draw({} as Scenario, SETTINGS, here, (place, draws) => {
         found.set(place, (draws as unknown as Said).setting);
       });
       expect(SETTINGS.map((_, place) => found.get(place))).toEqual(SETTINGS);
@@ -79,9 +80,22 @@ describe('worker threads', () => {
     }
   });
 
+  it('leave this thread nothing where it joins too late', async () => {
+    crew = callCrew(WORKER, 1);
+    const here = {
+      draw: () => Promise.reject(new Error('this thread drew')),
+      joins: new Promise<void>(() => {}),
+    };
+    const found: number[] = [];
+    await crew.draw({} as Scenario, SETTINGS, here, (place) => {
+      found.push(place);
+    });
+    expect(found.sort((a, b) => a - b)).toEqual([...SETTINGS.keys()]);
+  });
+
   it('stop at whatever they are when sent home', async () => {
-    crew = callCrew(WORKER, 1, { slow: 0 } as unknown as Scenario);
-    const found = drawnBy(crew);
+    crew = callCrew(WORKER, 1);
+    const found = drawnBy(crew, { slow: 0 });
     crew.end();
     expect((await found).size).toBeLessThan(16);
     expect((await drawnBy(crew)).size).toBe(0);

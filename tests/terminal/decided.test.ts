@@ -3,6 +3,7 @@ import type { DrawSetting } from '../../src/engine/decision/chance/draws.ts';
 import { parseScenario } from '../../src/engine/scenario/parse.ts';
 import { decided } from '../../src/terminal/decided.ts';
 import type { Simulator } from '../../src/terminal/drawing.ts';
+import type { Crew } from '../../src/terminal/effects.ts';
 import { withFutures } from '../../src/terminal/futures.ts';
 import { SHORT } from './scenario.ts';
 import { world } from './world.ts';
@@ -24,28 +25,30 @@ const scenario = (futures: number) => {
 
 it('calls in nobody where there is nothing to draw', async () => {
   const { effects } = world();
-  const crew = (): never => {
-    throw new Error('called');
+  const crew: Crew = {
+    draw: () => {
+      throw new Error('called');
+    },
+    end: () => {},
   };
-  expect(await decided(scenario(0), never, { ...effects, crew })).toMatchObject({ chances: null });
+  expect(await decided(scenario(0), never, crew, effects)).toMatchObject({ chances: null });
+  expect(await decided(scenario(1024), never, null, effects)).toMatchObject({ chances: null });
 });
 
 it('sends the crew home and clears the line when told to stop while they draw', async () => {
   let asked: readonly DrawSetting[] = [];
   let ended = 0;
-  const made = world({
-    terminal: true,
-    crew: {
-      draw: (settings) => {
-        asked = settings;
-        return new Promise(() => {});
-      },
-      end: () => {
-        ended += 1;
-      },
+  const crew: Crew = {
+    draw: (_, settings) => {
+      asked = settings;
+      return new Promise(() => {});
     },
-  });
-  void decided(scenario(1024), never, made.effects);
+    end: () => {
+      ended += 1;
+    },
+  };
+  const made = world({ terminal: true });
+  void decided(scenario(1024), never, crew, made.effects);
   expect(asked).toHaveLength(16);
   made.wait(500);
   expect(made.progress).toEqual(['Drawing futures: 0 of 1,024']);
@@ -57,14 +60,12 @@ it('sends the crew home and clears the line when told to stop while they draw', 
 
 it('sends the crew home when something goes wrong', async () => {
   let ended = 0;
-  const { effects } = world({
-    crew: {
-      draw: () => Promise.reject(new Error('broken')),
-      end: () => {
-        ended += 1;
-      },
+  const crew: Crew = {
+    draw: () => Promise.reject(new Error('broken')),
+    end: () => {
+      ended += 1;
     },
-  });
-  await expect(decided(scenario(1024), never, effects)).rejects.toThrow('broken');
+  };
+  await expect(decided(scenario(1024), never, crew, world().effects)).rejects.toThrow('broken');
   expect(ended).toBeGreaterThan(0);
 });

@@ -32,7 +32,7 @@ const scenario = (futures: number): Scenario =>
 
 /** Draws some of the settings, the last first, and leaves those of `missing` undone. */
 const crewThat = (missing: readonly number[]): Crew => ({
-  draw: async (settings, _here, drawn) => {
+  draw: async (_scenario, settings, _here, drawn) => {
     for (const place of [...settings.keys()].reverse()) {
       await Promise.resolve();
       const setting = settings[place];

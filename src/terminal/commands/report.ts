@@ -8,7 +8,7 @@ import { decisionJson } from '../../report/exports/json.ts';
 import { isPrivate } from '../../report/privacy.ts';
 import { decided } from '../decided.ts';
 import type { Simulator } from '../drawing.ts';
-import type { Effects } from '../effects.ts';
+import type { Crew, Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
 import { drawnOtherwise, withFutures } from '../futures.ts';
 import { load } from '../load.ts';
@@ -29,11 +29,27 @@ export const reportCommand = async (file: string, options: Options, effects: Eff
     await effects.err('--json prints to standard output and writes no file: leave out --out.\n');
     return EXIT.misuse;
   }
+  // They are called in before it is known whether there is anything to draw: starting takes them as long as reading does.
+  const crew = options.futures === 0 ? null : effects.crew();
+  try {
+    return await reportWith(crew, file, path, options, effects);
+  } finally {
+    crew?.end();
+  }
+};
+
+const reportWith = async (
+  crew: Crew | null,
+  file: string,
+  path: string | null,
+  options: Options,
+  effects: Effects,
+): Promise<number> => {
   const loaded = await load(file, effects);
   if (typeof loaded === 'number') return loaded;
   const { scenario, told } = withFutures(loaded.scenario, options, SCRAMBLES);
   if (told !== null) await effects.err(`${told}\n`);
-  const deciding = decided(scenario, SIMULATOR, effects);
+  const deciding = decided(scenario, SIMULATOR, crew, effects);
   if (options.json || path === null) {
     await effects.out(`${JSON.stringify(decisionJson(await deciding), null, 2)}\n`);
     return EXIT.done;

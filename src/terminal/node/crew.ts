@@ -1,10 +1,11 @@
 import { Worker } from 'node:worker_threads';
 import type { DrawSetting, ScrambleDraws } from '../../engine/decision/chance/draws.ts';
 import type { Scenario } from '../../engine/scenario/scenario.ts';
-import type { Crew } from '../effects.ts';
+import type { Crew, Here } from '../effects.ts';
 
 /** What a worker is asked: the settings, and the shared count of those that somebody has taken already. */
 export interface Asked {
+  readonly scenario: Scenario;
   readonly settings: readonly DrawSetting[];
   readonly taken: Int32Array;
 }
@@ -13,17 +14,16 @@ export interface Asked {
 export type Told = { readonly place: number; readonly draws: ScrambleDraws } | 'nothing left';
 
 /**
- * Worker threads that draw a scenario's futures. Each takes the next scramble from a count they share, so that a slow
- * one holds nobody up and none waits while this thread is busy; this thread takes its share when it is free, for it is
- * warm already where a new thread starts cold. One that cannot start, or breaks, takes no more.
+ * Worker threads that draw futures. Each takes the next scramble from a count they share, so that a slow one holds
+ * nobody up and none waits while this thread is busy. One that cannot start, or breaks, takes no more.
  *
  * @param program the worker's own program, beside this one
  * @param size how many to call in at most
  */
-export const callCrew = (program: URL, size: number, scenario: Scenario): Crew => {
+export const callCrew = (program: URL, size: number): Crew => {
   const workers = new Set<Worker>();
   for (let i = 0; i < size; i += 1) {
-    const worker = startWorker(program, scenario);
+    const worker = startWorker(program);
     if (worker === null) break;
     workers.add(worker);
     // What broke it shows when its share is drawn here; unheard, the error would end the program.
@@ -31,12 +31,15 @@ export const callCrew = (program: URL, size: number, scenario: Scenario): Crew =
     worker.once('exit', () => workers.delete(worker));
   }
   return {
-    draw: async (settings, here, drawn) => {
-      const taken = new Int32Array(new SharedArrayBuffer(4));
-      await Promise.all([
-        ...[...workers].map((worker) => askOne(worker, { settings, taken }, drawn)),
-        here && takeShare({ settings, taken }, here, drawn),
-      ]);
+    draw: async (scenario, settings, here, drawn) => {
+      const asked: Asked = { scenario, settings, taken: new Int32Array(new SharedArrayBuffer(4)) };
+      const others = Promise.all([...workers].map((worker) => askOne(worker, asked, drawn)));
+      if (here !== null) {
+        // Resolves at once where there are no others, and takes nothing where they leave nothing.
+        await Promise.race([here.joins, others]);
+        await takeShare(asked, here, drawn);
+      }
+      await others;
     },
     end: () => {
       for (const worker of workers) void worker.terminate();
@@ -48,7 +51,7 @@ export const callCrew = (program: URL, size: number, scenario: Scenario): Crew =
 /** This thread takes its share of the same count, one after the other, whenever it has nothing else to do. */
 const takeShare = async (
   { settings, taken }: Asked,
-  here: (setting: DrawSetting) => Promise<ScrambleDraws>,
+  here: Here,
   drawn: (place: number, draws: ScrambleDraws) => void,
 ): Promise<void> => {
   for (;;) {
@@ -56,14 +59,14 @@ const takeShare = async (
     const place = Atomics.add(taken, 0, 1);
     const setting = settings[place];
     if (setting === undefined) return;
-    drawn(place, await here(setting));
+    drawn(place, await here.draw(setting));
   }
 };
 
 /** Null where this process may have no threads. Node's own options are not for them. */
-const startWorker = (program: URL, scenario: Scenario): Worker | null => {
+const startWorker = (program: URL): Worker | null => {
   try {
-    return new Worker(program, { workerData: scenario, execArgv: [] });
+    return new Worker(program, { execArgv: [] });
   } catch {
     return null;
   }

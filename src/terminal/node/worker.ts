@@ -1,14 +1,12 @@
-import { parentPort, workerData } from 'node:worker_threads';
+import { parentPort } from 'node:worker_threads';
 import { simulateScramble } from '../../engine/decision/chance/draws.ts';
-import type { Scenario } from '../../engine/scenario/scenario.ts';
 import { buffersOf } from './buffers.ts';
 import type { Asked, Told } from './crew.ts';
 
-/** A worker's whole life: draws scrambles of one scenario, each time until none is left to take. */
-const scenario: Scenario = workerData;
+/** A worker's whole life: draws scrambles of the scenario it is handed, each time until none is left to take. */
 const tell = (told: Told): void => parentPort?.postMessage(told, buffersOf(told));
 
-parentPort?.on('message', ({ settings, taken }: Asked) => {
+parentPort?.on('message', ({ scenario, settings, taken }: Asked) => {
   for (;;) {
     const place = Atomics.add(taken, 0, 1);
     const setting = settings[place];
