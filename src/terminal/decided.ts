@@ -1,4 +1,4 @@
-import { decideAtAverage, withChances } from '../engine/decision/decide.ts';
+import { beforeDraws, decideAtAverage, withChances } from '../engine/decision/decide.ts';
 import type { Decision } from '../engine/decision/decision.ts';
 import type { Scenario } from '../engine/scenario/scenario.ts';
 import { drawFutures, type Simulator } from './drawing.ts';
@@ -28,7 +28,10 @@ export const decided = async (
   try {
     const [draws, atAverage] = await Promise.all([
       drawFutures(scenario, simulator, crew, effects.later, progress.say),
-      Promise.resolve().then(() => decideAtAverage(scenario, effects.version)),
+      Promise.resolve().then(() => {
+        beforeDraws(scenario);
+        return decideAtAverage(scenario, effects.version);
+      }),
     ]);
     crew.end();
     progress.say('Working out what they show');

@@ -1,3 +1,5 @@
+import quickselect from 'quickselect';
+
 /**
  * Figures from drawn futures, each with its standard error. Values are scramble-major: scramble s holds the s-th equal
  * stretch, so `values.length` is a multiple of `scrambles`. Points within a scramble are not independent; whole
@@ -58,25 +60,40 @@ export const meanOf = (values: Float64Array, scrambles: number): Estimate => ({
   error: errorOf(byScramble(values, scrambles).map(average)),
 });
 
+const rising = (a: number, b: number): number => (a < b ? -1 : a > b ? 1 : 0);
+
 /**
- * The p-point of values in ascending order, p from 0 to 1, linear between the order statistics (Hyndman and Fan, "Sample
- * Quantiles in Statistical Packages", 1996, definition 7). At least one value.
+ * The points of values, in any order, below which the shares `ps` of them lie: linear between the order statistics
+ * (Hyndman and Fan, "Sample Quantiles in Statistical Packages", 1996, definition 7). At least one value; `values` is
+ * not changed.
+ *
+ * @param ps from 0 to 1, rising
  */
-export const quantileOfSorted = (sorted: ArrayLike<number>, p: number): number => {
-  const at = p * (sorted.length - 1);
-  const k = Math.floor(at);
-  const low = sorted[k] as number;
-  const high = sorted[Math.min(k + 1, sorted.length - 1)] as number;
-  return low === high ? low : low + (at - k) * (high - low);
+export const pointsOf = (values: Float64Array, ps: readonly number[]): number[] => {
+  const partly = values.slice();
+  const last = partly.length - 1;
+  // Up to here the order statistics are in place: a few of them are found much sooner than all are sorted.
+  let placed = -1;
+  const statistic = (k: number): number => {
+    if (k > placed) quickselect(partly as unknown as number[], k, placed + 1, last, rising);
+    placed = Math.max(placed, k);
+    return partly[k] as number;
+  };
+  return ps.map((p) => {
+    const at = p * last;
+    const k = Math.floor(at);
+    const low = statistic(k);
+    const high = statistic(Math.min(k + 1, last));
+    return low === high ? low : low + (at - k) * (high - low);
+  });
 };
 
-/** The points of `values` at each of `ps`: over all draws, with errors from the scrambles' own points. Sorts copies. */
+/** The points of `values` at each of `ps`, rising: over all draws, with errors from the scrambles' own points. */
 export const quantilesOf = (values: Float64Array, ps: readonly number[], scrambles: number): Estimate[] => {
-  const sorted = values.slice().sort();
-  const each = byScramble(values, scrambles).map((stretch) => stretch.slice().sort());
-  return ps.map((p) => ({
-    value: quantileOfSorted(sorted, p),
-    error: errorOf(each.map((stretch) => quantileOfSorted(stretch, p))),
+  const each = byScramble(values, scrambles).map((stretch) => pointsOf(stretch, ps));
+  return pointsOf(values, ps).map((value, i) => ({
+    value,
+    error: errorOf(each.map((points) => points[i] as number)),
   }));
 };
 

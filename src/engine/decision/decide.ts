@@ -1,4 +1,5 @@
 import { inUnits } from '../quantity/money.ts';
+import { remember } from '../quantity/remember.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { decideAtAverage } from './atAverage.ts';
 import type { Chances, PairChances } from './chance/chances.ts';
@@ -35,6 +36,22 @@ const verdictWith = (verdict: Verdict, pair: PairChances | null): Verdict => {
 };
 
 /**
+ * What is said of chance before any future is known: what is drawn for, and when to walk away. Kept for the latest
+ * scenario, so that whoever waits for draws can have it worked out meanwhile.
+ */
+export const beforeDraws: (scenario: Scenario) => {
+  readonly subject: Subject;
+  readonly walkAway: Decision['walkAway'];
+} = remember(
+  (scenario) => {
+    const subject = subjectOf(scenario);
+    return { subject, walkAway: walkAwayOf(scenario, pairIn(subject)) };
+  },
+  ([a], [b]) => a === b,
+  1,
+);
+
+/**
  * The decision with what drawn futures say of it.
  *
  * @param draws whole scrambles, in order; none at all leaves the decision as it is
@@ -45,7 +62,7 @@ export const withChances = (
   draws: readonly ScrambleDraws[],
 ): Decision => {
   if (draws.length === 0) return decision;
-  const subject = subjectOf(scenario);
+  const { subject, walkAway } = beforeDraws(scenario);
   const chances: Chances = chancesOf(
     scenario,
     draws,
@@ -60,7 +77,7 @@ export const withChances = (
     ...decision,
     chances,
     verdict: verdictWith(decision.verdict, chances.pair),
-    walkAway: walkAwayOf(scenario, pairIn(subject)),
+    walkAway,
   };
 };
 

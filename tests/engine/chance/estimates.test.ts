@@ -4,8 +4,8 @@ import {
   average,
   leaveOneOut,
   meanOf,
+  pointsOf,
   quantileOf,
-  quantileOfSorted,
   quantilesOf,
   shareOf,
   standardDeviation,
@@ -47,10 +47,21 @@ describe('a mean over drawn futures', () => {
 
 describe('points of drawn futures', () => {
   it('lie between the order statistics', () => {
-    expect([0, 0.25, 0.5, 0.9, 1].map((p) => quantileOfSorted([10, 20, 30, 60, 100], p))).toEqual([
+    expect(pointsOf(Float64Array.of(60, 20, 100, 10, 30), [0, 0.25, 0.5, 0.9, 1])).toEqual([
       10, 20, 30, 84, 100,
     ]);
-    expect(quantileOfSorted([7], 0.3)).toBe(7);
+    expect(pointsOf(Float64Array.of(7), [0.3])).toEqual([7]);
+  });
+
+  it('are those of the values in order, ties and repeated shares too', () => {
+    const values = draws(999, 3).map((u) => Math.round(40 * u));
+    const sorted = values.slice().sort();
+    const ps = Array.from({ length: 200 }, (_, k) => (k >> 1) / 99);
+    pointsOf(values, ps).forEach((point, i) => {
+      const at = (ps[i] as number) * 998;
+      const [low, high] = [sorted[Math.floor(at)] as number, sorted[Math.ceil(at)] as number];
+      expect(point).toBeCloseTo(low + (at - Math.floor(at)) * (high - low), 9);
+    });
   });
 
   it('are those of all draws; the error is the spread of the scrambles own points', () => {

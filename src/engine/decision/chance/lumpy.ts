@@ -1,5 +1,6 @@
-import { type Estimate, meanOf, quantileOf, quantileOfSorted, shareOf } from '../../chance/estimates.ts';
+import { type Estimate, meanOf, pointsOf, quantileOf, shareOf } from '../../chance/estimates.ts';
 import type { LumpyWay } from './chances.ts';
+import { gatherer } from './columns.ts';
 import { type DetailDraws, fanMonths } from './detailDraws.ts';
 import type { ScrambleDraws } from './draws.ts';
 import { RULE } from './ruleWay.ts';
@@ -10,15 +11,9 @@ type Column = (detail: DetailDraws) => ArrayLike<number>;
 /** A repair bill of more than so many payments is a bad one. */
 const PAYMENTS = 3;
 
-/** The points of a column below which the shares lie; sorted once. */
-const pointsOf = (values: Float64Array, ...shares: readonly number[]): number[] => {
-  const sorted = values.slice().sort();
-  return shares.map((p) => quantileOfSorted(sorted, p));
-};
-
 /** The middle and the bad case of a column. */
 const middleAndBad = (values: Float64Array): { readonly middle: number; readonly bad: number } => {
-  const [middle = 0, bad = 0] = pointsOf(values, 0.5, 0.9);
+  const [middle = 0, bad = 0] = pointsOf(values, [0.5, 0.9]);
   return { middle, bad };
 };
 
@@ -62,23 +57,16 @@ const lumpyWay = (
   const { horizon, scenario } = subject;
   const { chance } = scenario.facts;
   const { savings } = scenario.inputs.household;
-  const all = (column: Column): Float64Array => {
-    const columns = draws.map(({ details }) => column(details[which] as DetailDraws));
-    const whole = new Float64Array(columns.reduce((sum, one) => sum + one.length, 0));
-    let at = 0;
-    for (const one of columns) {
-      whole.set(one, at);
-      at += one.length;
-    }
-    return whole;
-  };
+  const gather = gatherer(draws);
+  const all = (column: Column): Float64Array =>
+    gather(({ details }) => column(details[which] as DetailDraws));
   const months = fanMonths(horizon);
   const fans = all(({ fan }) => fan);
-  const fanAt = (k: number): Float64Array =>
-    Float64Array.from(
-      { length: fans.length / months.length },
-      (_, i) => fans[i * months.length + k] as number,
-    );
+  const fanAt = (k: number): Float64Array => {
+    const paid = new Float64Array(fans.length / months.length);
+    for (let i = 0; i < paid.length; i++) paid[i] = fans[i * months.length + k] as number;
+    return paid;
+  };
   const mean = (column: Column): Estimate => meanOf(all(column), scrambles);
   const years = horizon / 12;
   const aYear = (column: Column): Estimate => {
@@ -91,7 +79,7 @@ const lumpyWay = (
   for (const m of dryIn) if (m > 0) dryBy[m] = (dryBy[m] as number) + 1 / dryIn.length;
   for (let m = 1; m <= horizon; m++) dryBy[m] = (dryBy[m] as number) + (dryBy[m - 1] as number);
   const worstBill = all((detail) => detail.worstBill);
-  const [bad = 0] = pointsOf(worstBill, 0.9);
+  const [bad = 0] = pointsOf(worstBill, [0.9]);
   const regular = regularOf(subject, which, draws);
   return {
     ...way,
@@ -99,7 +87,7 @@ const lumpyWay = (
     worstMonth: middleAndBad(all((detail) => detail.worstMonth)),
     worstYear: middleAndBad(all((detail) => detail.worstYear)),
     fan: months.map((month, k) => {
-      const [good = 0, middle = 0, bad = 0] = pointsOf(fanAt(k), 0.1, 0.5, 0.9);
+      const [good = 0, middle = 0, bad = 0] = pointsOf(fanAt(k), [0.1, 0.5, 0.9]);
       return { month, good, middle, bad };
     }),
     fund: {
