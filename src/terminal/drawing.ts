@@ -19,7 +19,7 @@ export interface Simulator {
  * In milliseconds. This thread has not drawn before, and code that has not run before runs slowly for about a second:
  * it joins the crew only in what takes long.
  */
-const JOINS_AFTER = 2500;
+const JOINS_AFTER = 4000;
 
 /** How often the number of futures may be doubled before what is printed counts as settled as it will get. */
 const DOUBLINGS = 3;

@@ -81,11 +81,11 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding
 };
 
 /**
- * The same evaluation in another future. Every field by name: a spread would make an object that the optimizing compiler
- * takes for something else, and it would throw away what it compiled for the first kind.
+ * The same evaluation of other inputs or in another future. Every field by name: a spread would make an object that the
+ * optimizing compiler takes for something else, and it would throw away what it compiled for the first kind.
  */
-export const inFuture = (future: Future, ctx: Context): Context => ({
-  inputs: ctx.inputs,
+const contextWith = (inputs: Inputs, future: Future, ctx: Context): Context => ({
+  inputs,
   facts: ctx.facts,
   future,
   rounding: ctx.rounding,
@@ -97,6 +97,13 @@ export const inFuture = (future: Future, ctx: Context): Context => ({
   oneOffLevel: ctx.oneOffLevel,
   vehiclePriceLevel: ctx.vehiclePriceLevel,
 });
+
+/** The same inputs in another future. */
+export const inFuture = (future: Future, ctx: Context): Context => contextWith(ctx.inputs, future, ctx);
+
+/** The same future for another vehicle in the present one's place. What the household is like must not differ. */
+export const withVehicle = (vehicle: Inputs['vehicle'], ctx: Context): Context =>
+  contextWith({ ...ctx.inputs, vehicle }, ctx.future, ctx);
 
 /** How often something of chance `chance` happens: its chance when expected; in a drawn future once or not at all. */
 export const timesOf = (chance: number, what: string, future: Future): number =>
@@ -111,3 +118,7 @@ export const recalled = <T>(future: DrawnFuture, key: string, draw: () => readon
   future.recall.set(key, drawn);
   return drawn;
 };
+
+/** Worked out once within a drawn future; anew where failures are expected, for there a solver moves the inputs. */
+export const onceIn = <T>(future: Future, key: string, compute: () => T): T =>
+  future.kind === 'drawn' ? (recalled(future, key, () => [compute()])[0] as T) : compute();

@@ -6,7 +6,7 @@ import { workOnce } from '../../cashflow/contracts/work.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import type { ClaimWork, Rebuild } from '../../scenario/claim.ts';
 import type { PresentVehicle } from '../../scenario/inputs.ts';
-import { type Context, timesOf } from '../context.ts';
+import { type Context, onceIn, timesOf, withVehicle } from '../context.ts';
 import { jobShopPrice } from '../neededWork.ts';
 import { gettingAbout } from '../ways/without.ts';
 import { line } from './day.ts';
@@ -15,11 +15,17 @@ import { claimOf, estimateIn, paidForMore, shareFromOther } from './settled.ts';
 /** What becomes of the damage while it is kept. */
 export type Deed = 'shop' | 'own' | 'safe' | 'left' | 'rebuild';
 
+/** The estimate with its tax, as if all of it were done. */
+const repairCost = (ctx: Context): number =>
+  onceIn(ctx.future, 'repair cost', () => {
+    const { claim } = claimOf(ctx.inputs, ctx.facts);
+    return estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total;
+  });
+
 /** What the damage takes off the price as it stands; the needed work takes the rest, by shop price. */
 const damageLoss = (ctx: Context): number => {
-  const { claim } = claimOf(ctx.inputs, ctx.facts);
   const { running, asItStands } = ctx.inputs.vehicle.sellsFor;
-  const repair = estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total;
+  const repair = repairCost(ctx);
   const jobs = ctx.inputs.workNeeded.reduce((sum, job) => sum + jobShopPrice(job, ctx), 0);
   const share = repair + jobs > 0 ? repair / (repair + jobs) : 1;
   return Math.max(0, running - asItStands) * share;
@@ -53,7 +59,7 @@ export const afterwards = (deed: Deed, owed: number, ctx: Context): Context => {
     },
     loan: vehicle.loan && owed > 0 ? { ...vehicle.loan, owed } : null,
   };
-  return { ...ctx, inputs: { ...ctx.inputs, vehicle: changed } };
+  return withVehicle(changed, ctx);
 };
 
 /** Needed to have it safe again, whoever repairs it; a shop's estimate may hold it already. */
@@ -114,12 +120,11 @@ const lostValuePaid = (ctx: Context): Contract[] => {
 const byShop = (claimed: boolean, ctx: Context): Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const { shopHour, days } = claim.estimate;
-  const estimate = estimateIn(UNROUNDED, claim, false);
   const bill =
     ctx.rounding === 'unrounded'
-      ? estimateTotals(UNROUNDED, estimate, true).total
+      ? repairCost(ctx)
       : estimateTotals(TO_THE_CENT, estimateIn(TO_THE_CENT, claim, false), true).total / 100;
-  const gap = shopHour === null ? 0 : labourRateGap(UNROUNDED, estimate, shopHour);
+  const gap = shopHour === null ? 0 : labourRateGap(UNROUNDED, estimateIn(UNROUNDED, claim, false), shopHour);
   const without = claim.rental ? 0 : days * ctx.work.dayWithout;
   const work = 'work needed now';
   return [

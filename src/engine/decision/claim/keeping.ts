@@ -3,7 +3,7 @@ import { owedAt } from '../../cashflow/contracts/loan.ts';
 import { oneOff } from '../../cashflow/contracts/recurring.ts';
 import type { Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
 import type { Contract } from '../../cashflow/posting.ts';
-import { type Context, timesOf } from '../context.ts';
+import { type Context, onceIn, timesOf } from '../context.ts';
 import type { Plan } from '../plan.ts';
 import { holdPresent, payOff, presentLoan } from '../presentVehicle.ts';
 import { mayEnd } from '../ways/ending.ts';
@@ -50,7 +50,11 @@ interface Laid {
   readonly after: Context;
 }
 
-const layOut = (course: Course, ctx: Context): Laid => {
+/** Within a drawn future a course is laid out once, whether it is kept or replaced later. */
+const layOut = (course: Course, ctx: Context): Laid =>
+  onceIn(ctx.future, course.id, () => layOutAnew(course, ctx));
+
+const layOutAnew = (course: Course, ctx: Context): Laid => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const asked = askedOf(course, ctx);
   const split: Split<number> | null = asked && settled(ctx, asked);

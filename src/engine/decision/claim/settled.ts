@@ -23,7 +23,7 @@ import {
 import type { Claim, ClaimFacts } from '../../scenario/claim.ts';
 import type { Inputs } from '../../scenario/inputs.ts';
 import type { Facts } from '../../scenario/scenario.ts';
-import type { Context } from '../context.ts';
+import { type Context, onceIn } from '../context.ts';
 
 /** What the insurer is asked for: the repair once done, money instead, or a total loss given up or kept. */
 export type Settles = 'repair done' | 'repair in money' | 'given up' | 'kept';
@@ -154,7 +154,14 @@ export const settleIn = <N extends number>(
 
 /** The settlement in currency units, rounded as the context has it. */
 export const settled = (ctx: Context, asked: Asked): Split<number> => {
-  if (ctx.rounding === 'unrounded') return settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split;
+  if (ctx.rounding === 'unrounded') {
+    const { how, replaced, days, more } = asked;
+    return onceIn(
+      ctx.future,
+      `settled ${how} ${replaced} ${days} ${more}`,
+      () => settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split,
+    );
+  }
   const { split } = settleIn(TO_THE_CENT, ctx.inputs, ctx.facts, asked);
   const [payment, owed, lender, owner, shop, gap, stillOwed] = [
     split.payment,

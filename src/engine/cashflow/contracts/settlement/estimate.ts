@@ -68,11 +68,13 @@ export const estimateTotals = <N extends number>(
   const byKind: Partial<Record<LineKind, N>> = {};
   lines.forEach((line, k) => {
     const amount = amounts[k] ?? (0 as N);
-    noSign({
-      [line.what]: amount,
-      [`betterment of ${line.what}`]: line.betterment,
-      [`${line.what} less its betterment`]: amount - line.betterment,
-    });
+    // The names are only made where one is needed: an estimate is added up in every future.
+    if (!(amount >= 0 && line.betterment >= 0 && line.betterment <= amount))
+      noSign({
+        [line.what]: amount,
+        [`betterment of ${line.what}`]: line.betterment,
+        [`${line.what} less its betterment`]: amount - line.betterment,
+      });
     byKind[line.kind] = sum([byKind[line.kind] ?? (0 as N), amount]);
   });
   noSign({ 'the tax rate': taxRate });
