@@ -36,9 +36,9 @@ export const drawnCosts = (scenario: Scenario, ways: readonly Way[], points: num
   const costs = ways.map(() => new Float64Array(SCRAMBLES * points));
   for (let scramble = 0; scramble < SCRAMBLES; scramble++) {
     const drawer = drawerOf(scenario, unknowns, 1, scramble);
-    const ctx = contextOf(scenario.inputs, scenario.facts, drawer.future, 'unrounded');
     for (let i = 0; i < points; i++) {
-      drawer.moveTo(i, null);
+      const future = drawer.moveTo(i, null);
+      const ctx = contextOf(scenario.inputs, scenario.facts, future, 'unrounded');
       ways.forEach((way, w) => {
         (costs[w] as Float64Array)[scramble * points + i] = presentCostOf(way.build(ctx), ctx).counted;
       });

@@ -23,6 +23,29 @@ export interface Plan
   readonly purchase: { readonly terms: PurchaseTerms; readonly financing: Financing } | null;
 }
 
+/** What a plan is called, and what becomes of the present vehicle in it. */
+type Name = Pick<Plan, 'id' | 'label' | 'work' | 'letGo'>;
+
+/** A plan before it has a name. */
+export type Nameless = Omit<Plan, keyof Name>;
+
+/** A plan under a name of its own, perhaps with other contracts. Field by field: plans are built by the ten thousand. */
+export const named = (plan: Nameless, by: Name & Partial<Pick<Plan, 'side' | 'contracts'>>): Plan => ({
+  id: by.id,
+  side: by.side ?? plan.side,
+  label: by.label,
+  replacement: plan.replacement,
+  work: by.work,
+  letGo: by.letGo,
+  replaceMonth: plan.replaceMonth,
+  contracts: by.contracts ?? plan.contracts,
+  changeOver: plan.changeOver,
+  valueAt: plan.valueAt,
+  owedAt: plan.owedAt,
+  vehicleAtEnd: plan.vehicleAtEnd,
+  purchase: plan.purchase,
+});
+
 /** What contracts post in one month, in each reading: what that day takes in cash. */
 export const cashIn = (contracts: readonly Contract[], month: number, ctx: Context): ByReading<number> => {
   const { flows } = contracts.reduce((sink, contract) => {

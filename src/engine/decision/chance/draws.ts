@@ -108,21 +108,23 @@ const runFor = (subject: Subject, n: number, drawer: Drawer): Run => {
 
 /** Moves to a draw, a group of it taken from the other draw of the same number. */
 const contextAt = ({ subject, drawer, joint }: Run, draw: number, group: Group | 'all' | null): Context => {
-  drawer.moveTo(draw, group);
+  const future = drawer.moveTo(draw, group);
   joint.setTo(drawer.ranged);
-  return contextOf(joint.inputs, subject.scenario.facts, drawer.future, 'unrounded');
+  return contextOf(joint.inputs, subject.scenario.facts, future, 'unrounded');
 };
 
 /** What is kept of the unknowns themselves: where they lie, how they turned out, what failed. */
 const drawUnknowns = (run: Run, i: number, ctx: Context): void => {
   const { drawer, subject, out, looked } = run;
   const { ranged, turns, parts } = subject.unknowns;
+  const { future } = ctx;
+  if (future.kind !== 'drawn') return;
   for (let r = 0; r < ranged.length; r++) (out.ranged[r] as Float64Array)[i] = drawer.ranged[r] as number;
   turns.forEach(({ key }, t) => {
-    (out.turns[t] as Float64Array)[i] = drawer.future.turnsOut(key);
+    (out.turns[t] as Float64Array)[i] = future.turnsOut(key);
   });
   parts.forEach(({ vehicle, component }, p) => {
-    (out.firstFailure[p] as Float64Array)[i] = drawer.future.luckOf(vehicle, component).exponential(0);
+    (out.firstFailure[p] as Float64Array)[i] = future.luckOf(vehicle, component).exponential(0);
   });
   subject.counted.forEach((counted, p) => {
     if (counted) (out.failures[p] as Float64Array)[i] = failuresOf(counted, ctx);

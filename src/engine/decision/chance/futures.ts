@@ -18,12 +18,14 @@ export interface Group {
 
 /** One future: the ranged numbers' places in their ranges, and what every contract reads. */
 export interface Drawer {
-  /** Moves to a draw; with a group, that group is taken from the other draw of the same number. */
-  readonly moveTo: (draw: number, other: Group | 'all' | null) => void;
+  /**
+   * The future of a draw; with a group, that group is taken from the other draw of the same number. Good until the next
+   * move, for what it draws from is moved.
+   */
+  readonly moveTo: (draw: number, other: Group | 'all' | null) => DrawnFuture;
   /** In (0, 1), correlated where the file says so: the place of each ranged number in its range. */
   readonly ranged: Float64Array;
-  readonly future: DrawnFuture;
-  /** The same future, the present vehicle given up at the end of a month. */
+  /** The future moved to, the present vehicle given up at the end of a month. */
   readonly givenUp: (month: number) => DrawnFuture;
 }
 
@@ -162,9 +164,6 @@ export const drawerOf = (
   let future = futureWith(new Map(), null);
   return {
     ranged: places,
-    get future() {
-      return future;
-    },
     givenUp: (month) => futureWith(future.recall, month),
     moveTo: (draw, group) => {
       // A new map, not the old one cleared: a cleared map's old tables lead to its new one, and once one of them has
@@ -175,7 +174,7 @@ export const drawerOf = (
       copula.apply(places);
       fromOther.turns.fill(group === 'all' ? 1 : 0);
       partFromOther.fill(group === 'all' ? 1 : 0);
-      if (group === null) return;
+      if (group === null) return future;
       other.moveTo(draw);
       for (let r = 0; r < ranged.length; r++) otherPlaces[r] = placeIn(other, r);
       copula.apply(otherPlaces);
@@ -185,6 +184,7 @@ export const drawerOf = (
         for (const t of group.turns) fromOther.turns[t] = 1;
         for (const p of group.parts) partFromOther[p] = 1;
       }
+      return future;
     },
   };
 };

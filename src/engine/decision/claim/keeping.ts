@@ -4,7 +4,7 @@ import { oneOff } from '../../cashflow/contracts/recurring.ts';
 import type { Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import { type Context, onceIn, timesOf } from '../context.ts';
-import type { Plan } from '../plan.ts';
+import { named, type Plan } from '../plan.ts';
 import { holdPresent, payOff, presentLoan } from '../presentVehicle.ts';
 import { mayEnd } from '../ways/ending.ts';
 import { allDone, keepPlan } from '../ways/keep.ts';
@@ -152,7 +152,7 @@ const mayBeRefused = (plan: Plan, course: Course, ctx: Context): Plan => {
 const joined = (id: string, label: string, plan: Plan, course: Course, { day, after }: Laid): Plan => {
   const run = mayBeRefused(plan, course, after);
   const work = course.deed === 'left' ? 'left' : course.deed === 'safe' ? 'patched' : 'mended';
-  return { ...run, id, label, work, contracts: [...day, ...run.contracts] };
+  return named(run, { id, label, work, letGo: run.letGo, contracts: [...day, ...run.contracts] });
 };
 
 /** The course, then kept to the horizon. */

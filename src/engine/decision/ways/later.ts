@@ -2,7 +2,7 @@ import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
 import { mayWait, type Treatments } from '../neededWork.ts';
 import { presentClosed, replacementClosed } from '../openWays.ts';
-import { cashIn, type Plan } from '../plan.ts';
+import { cashIn, named, type Plan } from '../plan.ts';
 import {
   holdPresent,
   letGoToday,
@@ -37,7 +37,7 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
   const work = treatments.includes('wait') ? 'left' : 'mended';
   if (month >= ctx.horizon) {
     const kept = mayEnd(keepPlan(id, label, work, treatments, ctx), ctx.horizon, treatments, ctx);
-    return { ...kept, side: 'later' };
+    return named(kept, { id, label, work, letGo: kept.letGo, side: 'later' });
   }
   const offer = month === 0 ? offersToday(ctx).find((o) => !o.mended && o.privately) : undefined;
   const held = offer ? [] : holdPresent(treatments, month, presentLoan(ctx), ctx);
@@ -47,13 +47,12 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
         proceeds: presentValueAt(treatments, month, month, ctx),
         contracts: [sellLater(treatments, month, ctx)],
       };
-  const plan: Plan = {
-    ...replacedAt(index, month, treatments, held, sold, ctx),
+  const plan = named(replacedAt(index, month, treatments, held, sold, ctx), {
     id,
     label,
     work: offer ? 'skipped' : work,
     letGo: offer ? 'as it stands' : 'private',
-  };
+  });
   return mayEnd(plan, month, treatments, ctx);
 };
 
@@ -105,7 +104,10 @@ export const drivingOnWays = (ctx: Context): Ways => {
         side: 'later',
         label,
         treatments: null,
-        build: (at) => ({ ...laterPlan(index, saving, at), id, label }),
+        build: (at) => {
+          const plan = laterPlan(index, saving, at);
+          return named(plan, { id, label, work: plan.work, letGo: plan.letGo });
+        },
       });
   });
   return { open, closed };

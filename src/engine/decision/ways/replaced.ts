@@ -3,7 +3,7 @@ import type { Contract } from '../../cashflow/posting.ts';
 import { type Bought, bought, NOTHING_BROUGHT } from '../bought.ts';
 import type { Context } from '../context.ts';
 import type { Treatments } from '../neededWork.ts';
-import type { Plan } from '../plan.ts';
+import type { Nameless } from '../plan.ts';
 import { netValue, payOff, presentLoan, presentValueAt } from '../presentVehicle.ts';
 
 /** What the old one brings, before what selling it costs, and the contracts of letting it go. */
@@ -20,7 +20,7 @@ export const replacedAt = (
   held: readonly Contract[],
   sold: Sold,
   ctx: Context,
-): Omit<Plan, 'id' | 'label' | 'work' | 'letGo'> => {
+): Nameless => {
   const loan = presentLoan(ctx);
   const payoff = loan ? owedAt(loan, month) : 0;
   const brought = { ...NOTHING_BROUGHT, payoff, proceeds: sold.proceeds };

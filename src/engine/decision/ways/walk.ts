@@ -3,7 +3,7 @@ import { levelAt } from '../../cashflow/levels.ts';
 import { type Category, type Contract, postMoney, type Reading } from '../../cashflow/posting.ts';
 import type { Context } from '../context.ts';
 import type { Treatments } from '../neededWork.ts';
-import type { Plan } from '../plan.ts';
+import { named, type Plan } from '../plan.ts';
 import { holdPresent, netValue, presentLoan, presentValueAt, sellLater } from '../presentVehicle.ts';
 import { keepPlan } from './keep.ts';
 import { replacedAt, type Sold } from './replaced.ts';
@@ -59,6 +59,7 @@ const inAHurry =
     const { dayWithout } = ctx.inputs.household;
     const level = ctx.oneOffLevel(month);
     const days = dayWithout * levelAt(ctx.levels.general, month);
+    if (hurry.days !== 0) sink.stands?.(month, 0, hurry.days);
     const add = (category: Category, what: string, key: string, reason: string, amount: number): void => {
       if (amount !== 0)
         postMoney(sink, { category, what, path: `vehicle.in_a_hurry.${key}`, reason }, month, amount);
@@ -121,11 +122,10 @@ export const walkPlan = (
   }
   const sold = soldWalking(month, how, treatments, ctx);
   const held = holdPresent(treatments, month, presentLoan(ctx), ctx);
-  return {
-    ...replacedAt(replacement, month, treatments, held, sold, ctx),
+  return named(replacedAt(replacement, month, treatments, held, sold, ctx), {
     id,
     label,
     work,
     letGo: how === 'running' ? 'private' : 'as it stands',
-  };
+  });
 };

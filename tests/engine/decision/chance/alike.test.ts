@@ -79,15 +79,15 @@ describe('what is shared between ways', () => {
       const scenario = scenarioOf(inputs);
       const drawer = drawerOf(scenario, unknownsOf(scenario), 1, 0);
       for (let draw = 0; draw < 12; draw++) {
-        drawer.moveTo(draw, null);
-        const ctx = contextOf(inputs, scenario.facts, drawer.future, 'unrounded');
+        const future = drawer.moveTo(draw, null);
+        const ctx = contextOf(inputs, scenario.facts, future, 'unrounded');
         const builds = [
           ...waysOf(ctx).open.map((way) => () => way.build(ctx)),
           ...[5, 12, 30].map((month) => () => laterPlan(0, month, ctx)),
         ];
         const together = builds.map((build) => presentCostOf(build(), ctx));
         const alone = builds.map((build) => {
-          drawer.future.recall.clear();
+          future.recall.clear();
           // A sink of its own is shown every posting, so nothing is taken as a whole.
           return presentCostOf(build(), ctx, detailFor(ctx.horizon).sink);
         });
