@@ -21,8 +21,6 @@ export interface Brought {
   readonly proceeds: number;
 }
 
-export const NOTHING_BROUGHT: Brought = { tradeIn: 0, payoff: 0, proceeds: 0 };
-
 /** A purchase put together: its contracts, and what would be owned and owed at a later month. */
 export interface Bought {
   readonly contracts: Contract[];
@@ -95,8 +93,8 @@ export const bought = (
   const rolled = rollsIn(offer) ? shortfallOf(brought) : 0;
   const key = `bought ${index} ${month} ${financing} ${brought.tradeIn} ${rolled}`;
   const [shared] = recalled(ctx.future, key, () => {
-    const one = boughtAnew(offer, index, month, brought, financing, ctx);
-    return [{ ...one, contracts: [bundled(one.contracts, month)] }];
+    const { contracts, valueAt, owedAt, purchase } = boughtAnew(offer, index, month, brought, financing, ctx);
+    return [{ contracts: [bundled(contracts, month)], valueAt, owedAt, purchase }];
   });
   return shared as Bought;
 };
@@ -122,19 +120,19 @@ const grownLaw = (law: ValueLaw, level: number): ValueLaw =>
     ? { ...law, points: law.points.map(({ month, value }) => ({ month, value: value * level })) }
     : { ...law, perDistance: law.perDistance * level };
 
-const worth =
-  (offer: Replacement, month: number, ctx: Context): Bought['valueAt'] =>
-  (at, reading) => {
-    const level = ctx.vehiclePriceLevel(month);
-    const terms = {
-      now: offer.worthDayAfter * level,
-      law: grownLaw(offer.value, level),
-      floor: offer.floor,
-      brandFactor: offer.brandFactor,
-    };
+const worth = (offer: Replacement, month: number, ctx: Context): Bought['valueAt'] => {
+  const level = ctx.vehiclePriceLevel(month);
+  const terms = {
+    now: offer.worthDayAfter * level,
+    law: grownLaw(offer.value, level),
+    floor: offer.floor,
+    brandFactor: offer.brandFactor,
+  };
+  return (at, reading) => {
     const value = marketValue(terms, at - month, (at - month) * ctx.distanceAMonth);
     return netValue(offer, value, at, reading, ctx);
   };
+};
 
 const owned = (
   offer: Replacement,

@@ -196,9 +196,9 @@ const unnamed = (vehicle: RunningCosts, span: Span, line: LineOf, free: number, 
   const at = line('repairs', 'repairs nobody can name yet', 'repairs', why);
   if (ctx.future.kind === 'drawn' && bill.mean > 0) {
     const givenUp = span.bought ? null : ctx.future.givenUpIn;
-    const happened = unnamedDrawn(vehicle, span, ctx.future, ctx).map((one) =>
-      one.month === givenUp ? { ...one, bill: 0 } : one,
-    );
+    const all = unnamedDrawn(vehicle, span, ctx.future, ctx);
+    const happened =
+      givenUp === null ? all : all.map((one) => (one.month === givenUp ? { ...one, bill: 0 } : one));
     return [unnamedThatHappened(at, happened, atHome, ctx.work, start, end, free)];
   }
   const aMonth = unnamedAMonth(vehicle, ctx);

@@ -1,6 +1,6 @@
 import { owedAt } from '../../cashflow/contracts/loan.ts';
 import type { Contract } from '../../cashflow/posting.ts';
-import { type Bought, bought, NOTHING_BROUGHT } from '../bought.ts';
+import { type Bought, bought } from '../bought.ts';
 import type { Context } from '../context.ts';
 import type { Treatments } from '../neededWork.ts';
 import type { Nameless } from '../plan.ts';
@@ -23,7 +23,7 @@ export const replacedAt = (
 ): Nameless => {
   const loan = presentLoan(ctx);
   const payoff = loan ? owedAt(loan, month) : 0;
-  const brought = { ...NOTHING_BROUGHT, payoff, proceeds: sold.proceeds };
+  const brought = { tradeIn: 0, payoff, proceeds: sold.proceeds };
   const next: Bought = bought(index, month, brought, 'as offered', ctx);
   return {
     side: 'later',
