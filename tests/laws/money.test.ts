@@ -90,6 +90,7 @@ const timesMoney = (inputs: Inputs, k: number): Inputs => {
       ...costs(deal),
       price: deal.price * k,
       worthDayAfter: deal.worthDayAfter * k,
+      tradeInCredit: deal.tradeInCredit === null ? null : deal.tradeInCredit * k,
       rebate: deal.rebate * k,
       fees: deal.fees.map((fee) => ({ ...fee, amount: fee.amount * k })),
       addOns: deal.addOns.map((fee) => ({ ...fee, amount: fee.amount * k })),

@@ -225,7 +225,7 @@ const replacement: fc.Arbitrary<Replacement> = fc
     fc.record({
       price: fc.integer({ min: 6000, max: 40000 }),
       salesTax: rate(0.1),
-      tradeInLowersTax: fc.boolean(),
+      tradeInCredit: fc.constantFrom(0, null, 400),
       rebate: amount(2000),
       fees,
       addOns: fees,

@@ -109,7 +109,7 @@ export const replacement: Replacement = {
   price: 17800,
   worthDayAfter: 16020,
   salesTax: 0,
-  tradeInLowersTax: false,
+  tradeInCredit: 0,
   rebate: 0,
   fees: [],
   addOns: [],

@@ -41,7 +41,7 @@ const purchaseTerms = (
   return {
     price: grown(offer.price),
     salesTax: offer.salesTax,
-    tradeInLowersTax: offer.tradeInLowersTax,
+    tradeInCredit: offer.tradeInCredit === null ? null : grown(offer.tradeInCredit),
     rebate: financing === 'low rate' ? 0 : grown(offer.rebate),
     extras: [...offer.fees, ...offer.addOns].map((fee) => ({ ...fee, amount: grown(fee.amount) })),
     tradeIn: brought.tradeIn,

@@ -267,8 +267,8 @@ export interface Replacement extends RunningCosts {
   /** Market value the day after it is bought, privately. */
   readonly worthDayAfter: number;
   readonly salesTax: number;
-  /** Whether the tax is on the price less the trade-in. */
-  readonly tradeInLowersTax: boolean;
+  /** At most so much of a trade-in lowers what is taxed; 0: none of it; null: all of it. */
+  readonly tradeInCredit: number | null;
   readonly rebate: number;
   readonly fees: readonly Fee[];
   /** Voluntary: part of the cost, never a finance charge. */

@@ -68,6 +68,27 @@ export type TradeInCredit =
   | { readonly kind: 'no sales tax' }
   | { readonly kind: 'not known' };
 
+/**
+ * The most of a trade-in that lowers what is taxed in a calendar year, in currency units: infinite where all of it does,
+ * 0 where none does or nothing is taxed. Not known, and null, before the first year that caps are given for.
+ */
+export const mostCredited = (credit: TradeInCredit, year: number): number | null => {
+  switch (credit.kind) {
+    case 'full':
+      return Number.POSITIVE_INFINITY;
+    case 'none':
+    case 'no sales tax':
+      return 0;
+    case 'not known':
+      return null;
+    case 'capped': {
+      if (year < credit.from) return null;
+      const cap = credit.cap + credit.risesAYear * (year - credit.from);
+      return cap > credit.lastCap ? Number.POSITIVE_INFINITY : cap;
+    }
+  }
+};
+
 /** What is left of a claim on the other driver when the owner is partly at fault. */
 export type FaultRule = 'in proportion' | 'nothing from half' | 'nothing above half' | 'nothing if any';
 

@@ -11,6 +11,8 @@ import { dueMonths } from '../../../src/engine/cashflow/contracts/upkeep.ts';
 import { brokenValue, marketValue, netOfSelling } from '../../../src/engine/cashflow/contracts/value.ts';
 import type { Contract, Line } from '../../../src/engine/cashflow/posting.ts';
 import { monthlySink } from '../../../src/engine/cashflow/sinks.ts';
+import { mostCredited } from '../../../src/engine/scenario/placeRule.ts';
+import { placeByCode } from '../../../src/engine/scenario/places.ts';
 
 const line: Line = { category: 'lease', what: 'a test', path: 'nowhere', reason: 'to see' };
 const leaseLine = (): Line => line;
@@ -79,7 +81,7 @@ describe('a purchase', () => {
   const terms: PurchaseTerms = {
     price: 20000,
     salesTax: 0.06,
-    tradeInLowersTax: true,
+    tradeInCredit: null,
     rebate: 1000,
     extras: [
       { name: 'papers', amount: 400, financed: true, financeCharge: false },
@@ -99,7 +101,7 @@ describe('a purchase', () => {
   });
 
   it('a trade-in lowers the tax only where the place allows, and never below nil', () => {
-    expect(purchaseFigures({ ...terms, tradeInLowersTax: false }).tax).toBeCloseTo(1200, 9);
+    expect(purchaseFigures({ ...terms, tradeInCredit: 0 }).tax).toBeCloseTo(1200, 9);
     expect(purchaseFigures({ ...terms, tradeIn: 25000 }).tax).toBe(0);
     expect(purchaseFigures({ ...terms, tradeIn: 25000 }).advance).toBe(0);
   });
@@ -108,7 +110,12 @@ describe('a purchase', () => {
   it('taxes the difference, or the whole price (published rule, retrieved)', () => {
     const deal = { ...terms, price: 30000, tradeIn: 12000 };
     expect(purchaseFigures(deal).tax).toBeCloseTo(1080, 9);
-    expect(purchaseFigures({ ...deal, tradeInLowersTax: false }).tax).toBeCloseTo(1800, 9);
+    expect(purchaseFigures({ ...deal, tradeInCredit: 0 }).tax).toBeCloseTo(1800, 9);
+    // The same bulletin's cap for 2022, 8,000 of the 12,000, from the shipped row.
+    const michigan = placeByCode('US-MI')?.tradeIn.credit;
+    const cap = michigan ? mostCredited(michigan, 2022) : null;
+    expect(cap).toBe(8000);
+    expect(purchaseFigures({ ...deal, tradeInCredit: cap }).tax).toBeCloseTo(1320, 9);
   });
 });
 

@@ -6,7 +6,8 @@ import { postMoney } from '../posting.ts';
 export interface PurchaseTerms {
   readonly price: number;
   readonly salesTax: number;
-  readonly tradeInLowersTax: boolean;
+  /** At most so much of the trade-in lowers what is taxed; 0: none of it; null: all of it. */
+  readonly tradeInCredit: number | null;
   readonly rebate: number;
   readonly extras: readonly Fee[];
   /** Given for the present vehicle against this purchase; 0 when it goes another way. Posted by the sale, not here. */
@@ -26,12 +27,16 @@ export interface PurchaseFigures {
   readonly prepaidFinanceCharge: number;
 }
 
+/** What of the trade-in lowers what is taxed. */
+const creditOf = ({ tradeIn, tradeInCredit }: PurchaseTerms): number =>
+  tradeInCredit === null ? tradeIn : Math.min(tradeIn, tradeInCredit);
+
 /**
  * Tax and loan of a purchase. A trade-in lowers the loan once, is no part of the cash down, and lowers only the tax
  * where the place allows. The rebate comes after tax (common practice, no source).
  */
 export const purchaseFigures = (terms: PurchaseTerms): PurchaseFigures => {
-  const taxed = terms.tradeInLowersTax ? Math.max(0, terms.price - terms.tradeIn) : terms.price;
+  const taxed = Math.max(0, terms.price - creditOf(terms));
   const tax = terms.salesTax * taxed;
   const financed = terms.extras.filter((e) => e.financed);
   const sum = (extras: readonly Fee[]): number => extras.reduce((total, e) => total + e.amount, 0);
@@ -66,7 +71,11 @@ export const purchase =
     post(
       'sales tax',
       'sales_tax',
-      terms.tradeInLowersTax ? 'on the price less the trade-in' : 'on the price',
+      terms.tradeInCredit === 0
+        ? 'on the price'
+        : terms.tradeInCredit === null || terms.tradeInCredit >= terms.tradeIn
+          ? 'on the price less the trade-in'
+          : 'on the price less part of the trade-in',
       tax,
     );
     for (const extra of terms.extras)

@@ -136,12 +136,23 @@ const price = (file: SparseReplacement, pen: Pen): number => {
   );
 };
 
-/** One replacement's numbers, complete. `pen` stands at it. */
+/** As the file says; else as the place of a claim has it; where neither is known, the tax is on the whole price. */
+const tradeInCredit = (stated: boolean | undefined, placeCredits: number | null): number | null => {
+  if (stated !== undefined) return stated ? null : 0;
+  return placeCredits === Number.POSITIVE_INFINITY ? null : (placeCredits ?? 0);
+};
+
+/**
+ * One replacement's numbers, complete. `pen` stands at it.
+ *
+ * @param placeCredits the most of a trade-in that lowers what is taxed where the claim is; null: not known
+ */
 export const completeReplacement = (
   file: SparseReplacement,
   pen: Pen,
   date: string,
   shared: Shared,
+  placeCredits: number | null,
 ): { readonly replacement: Replacement; readonly energyUnit: EnergyUnit } => {
   const condition = conditionOf(file);
   const isNew = condition === 'new';
@@ -207,7 +218,7 @@ export const completeReplacement = (
     price: cost,
     worthDayAfter,
     salesTax: pen.take('salesTax', 'sales_tax', PURCHASE.salesTax, file.sales_tax, D.salesTax),
-    tradeInLowersTax: file.trade_in_lowers_tax ?? false,
+    tradeInCredit: tradeInCredit(file.trade_in_lowers_tax, placeCredits),
     rebate: pen.take('rebate', 'rebate', PURCHASE.rebate, file.rebate, D.rebate),
     ...extras(file, pen),
     payment: payment(file, pen),

@@ -1,4 +1,5 @@
 import type { EnergyUnit } from '../../quantity/energy.ts';
+import { mostCredited } from '../placeRule.ts';
 import type { Finding } from '../problems.ts';
 import { economyOf, pricedUnit, usualForm } from '../reading/economy.ts';
 import type { Quantity, Scenario } from '../scenario.ts';
@@ -10,6 +11,7 @@ import { completeClaim } from './claim.ts';
 import type { PumpPrice } from './energy.ts';
 import { completeFacts } from './facts.ts';
 import { completeDoingWithout, completeHousehold } from './household.ts';
+import { completePlace } from './place.ts';
 import { completeReplacement } from './replacement.ts';
 import type { Shared } from './running.ts';
 import { shareNumbers } from './shared.ts';
@@ -71,10 +73,12 @@ export const completeScenario = (
   const present = completeVehicle(file.vehicle, root, date, sharedFor(file.vehicle));
   const parts = present.vehicle.components.map((part) => part.name);
   const jobs = (file.work_needed ?? []).map((job, i) => completeJob(job, i, root, parts));
+  const place = file.claim && completePlace(file.claim.place, date);
+  const placeCredits = place ? mostCredited(place.tradeIn.credit, Number(date.slice(0, 4))) : null;
   const several = Array.isArray(file.replacement);
   const bought = replacements.map((one, i) => {
     const pen = root.at(`replacement.${i}`, several ? `replacement.${i}` : 'replacement', one.what);
-    return completeReplacement(one, pen, date, sharedFor(one));
+    return completeReplacement(one, pen, date, sharedFor(one), placeCredits);
   });
   const doingWithout = completeDoingWithout(file.doing_without, root);
   const claim = completeClaim(file.claim, root, date, present.vehicle);
