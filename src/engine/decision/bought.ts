@@ -7,6 +7,7 @@ import { marketValue } from '../cashflow/contracts/value.ts';
 import type { Contract, Line, Reading } from '../cashflow/posting.ts';
 import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
 import { type Context, recalled } from './context.ts';
+import { deductibles } from './deductibles.ts';
 import type { Financing, Plan } from './plan.ts';
 import { netValue } from './presentVehicle.ts';
 import { runningCosts } from './runningCosts.ts';
@@ -120,7 +121,8 @@ const grownLaw = (law: ValueLaw, level: number): ValueLaw =>
     ? { ...law, points: law.points.map(({ month, value }) => ({ month, value: value * level })) }
     : { ...law, perDistance: law.perDistance * level };
 
-const worth = (offer: Replacement, month: number, ctx: Context): Bought['valueAt'] => {
+/** What a replacement got at the end of `month` is worth later, before what selling it costs. */
+const marketWorth = (offer: Replacement, month: number, ctx: Context): ((at: number) => number) => {
   const level = ctx.vehiclePriceLevel(month);
   const terms = {
     now: offer.worthDayAfter * level,
@@ -128,11 +130,13 @@ const worth = (offer: Replacement, month: number, ctx: Context): Bought['valueAt
     floor: offer.floor,
     brandFactor: offer.brandFactor,
   };
-  return (at, reading) => {
-    const value = marketValue(terms, at - month, (at - month) * ctx.distanceAMonth);
-    return netValue(offer, value, at, reading, ctx);
-  };
+  return (at) => marketValue(terms, at - month, (at - month) * ctx.distanceAMonth);
 };
+
+const worth =
+  (offer: Replacement, worthAt: (at: number) => number, ctx: Context): Bought['valueAt'] =>
+  (at, reading) =>
+    netValue(offer, worthAt(at), at, reading, ctx);
 
 const owned = (
   offer: Replacement,
@@ -157,10 +161,12 @@ const owned = (
     const paid = line('loan', 'loan payment', `${path}.loan`, 'monthly, as the loan says');
     contracts.push(loanPayments(paid, loan, month, ctx.horizon));
   }
-  contracts.push(...runningCosts(offer, boughtSpan(path, name, month, ctx.horizon), ctx));
+  const span = boughtSpan(path, name, month, ctx.horizon);
+  const worthAt = marketWorth(offer, month, ctx);
+  contracts.push(...runningCosts(offer, span, ctx), ...deductibles(worthAt, span, ctx));
   return {
     contracts,
-    valueAt: worth(offer, month, ctx),
+    valueAt: worth(offer, worthAt, ctx),
     owedAt: (at) => (loan ? owedAt(loan, at - month) : 0),
     purchase: loan ? { terms, financing } : null,
   };
@@ -247,13 +253,15 @@ const leased = (
   ctx: Context,
 ): Bought => {
   const contracts: Contract[] = around(offer, name, path, month, ctx);
+  const worthAt = marketWorth(offer, month, ctx);
   for (const span of leaseSpans(payment, month, ctx.horizon)) {
     contracts.push(leaseOf(payment, span, month, name, path, ctx));
     // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
     const runsTo = payment.afterwards === 'buy' ? ctx.horizon : span.end;
-    contracts.push(...runningCosts(offer, boughtSpan(path, name, span.start, runsTo, span.nth), ctx));
+    const held = boughtSpan(path, name, span.start, runsTo, span.nth);
+    contracts.push(...runningCosts(offer, held, ctx), ...deductibles(worthAt, held, ctx));
   }
-  const value = worth(offer, month, ctx);
+  const value = worth(offer, worthAt, ctx);
   return {
     contracts,
     valueAt: (at, reading) => (at >= buyOutMonth(payment, month) ? value(at, reading) : 0),

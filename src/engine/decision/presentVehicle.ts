@@ -5,6 +5,7 @@ import { levelAt } from '../cashflow/levels.ts';
 import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
 import type { Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
 import { type Context, recalled } from './context.ts';
+import { deductibles } from './deductibles.ts';
 import { isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openWays.ts';
 import { runningCosts } from './runningCosts.ts';
@@ -209,7 +210,8 @@ export const sellLater =
 /** The present vehicle's span, held to the end of month `until`; one and the same within a drawn future. */
 export const presentSpan = (treatments: Treatments, until: number, ctx: Context): Span => {
   if (ctx.future.kind === 'expected') return spanOf(treatments, until, ctx);
-  const [span] = recalled(ctx.future, `span ${until} ${treatments.join()}`, () => [
+  const { offTheRoad } = ctx.inputs.vehicle;
+  const [span] = recalled(ctx.future, `span ${until} ${offTheRoad} ${treatments.join()}`, () => [
     spanOf(treatments, until, ctx),
   ]);
   return span as Span;
@@ -221,6 +223,7 @@ const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({
   name: ctx.facts.vehicleName,
   start: 0,
   end: until,
+  idle: Math.min(ctx.inputs.vehicle.offTheRoad, until),
   bought: false,
   renewed: renewedBy(treatments, until, ctx),
   lastYearlyBill: until,
@@ -234,9 +237,12 @@ export const holdPresent = (
   ctx: Context,
 ): Contract[] => {
   const { vehicle } = ctx.inputs;
+  const span = presentSpan(treatments, until, ctx);
+  const worthAt = (month: number): number => presentValueAt(treatments, month, until, ctx);
   const contracts = [
     ...neededWork(treatments, until, ctx),
-    ...runningCosts(vehicle, presentSpan(treatments, until, ctx), ctx),
+    ...runningCosts(vehicle, span, ctx),
+    ...deductibles(worthAt, span, ctx),
   ];
   if (loan) {
     const line: Line = {

@@ -19,7 +19,9 @@ export const guaranteedMonths = (vehicle: RunningCosts, distanceAMonth: number):
 
 /** Everything a vehicle costs to run over a span: energy, bills, upkeep and repairs. Not its price, nor its value. */
 export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): Contract[] => {
-  const { start, end, path } = span;
+  const { start, end, path, idle } = span;
+  // Off the road it is not driven, and whatever wears by distance or by running stands still.
+  const driven: Span = idle === 0 ? span : { ...span, start: start + idle, idle: 0 };
   const { distanceAMonth, levels, work } = ctx;
   const line = (category: Category, what: string, at: string, reason: string): Line => ({
     category,
@@ -50,7 +52,7 @@ export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): C
       energyPerDistance(vehicle.energy.stated, vehicle.energy.economy, vehicle.energy.price),
       distanceAMonth,
       levels.energy,
-      start,
+      driven.start,
       end,
     ),
     bill('insurance', 'insurance', 'insurance_a_year', vehicle.cover, levels.cover),
@@ -76,7 +78,7 @@ export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): C
         () => aMonth,
         atHome,
         work,
-        start,
+        driven.start,
         end,
         0,
       ),
@@ -89,11 +91,12 @@ export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): C
       `upkeep[${i}]`,
       'due by distance or months, whichever is first',
     );
-    contracts.push(scheduledUpkeep(at, item, onTime(item), work, distanceAMonth, start, end));
+    const schedule = idle === 0 ? item : { ...item, sinceMonths: item.sinceMonths + idle };
+    contracts.push(scheduledUpkeep(at, schedule, onTime(item), work, distanceAMonth, driven.start, end));
   });
 
   const free = guaranteedMonths(vehicle, distanceAMonth);
-  contracts.push(...repairs(vehicle, span, line, free, ctx));
+  contracts.push(...repairs(vehicle, driven, line, free, ctx));
   return contracts;
 };
 

@@ -6,6 +6,8 @@ export interface Span {
   /** Runs from the end of `start` to the end of `end`. */
   readonly start: number;
   readonly end: number;
+  /** Months from `start` in which it is off the road: nothing is driven or worn, its bills go on. */
+  readonly idle: number;
   /** A bought vehicle pays its yearly bills at its start, a kept one at their own date. */
   readonly bought: boolean;
   /** The month in which work restarts a component's clock, by the component's position. */
@@ -24,6 +26,7 @@ export const boughtSpan = (path: string, name: string, start: number, end: numbe
   name,
   start,
   end,
+  idle: 0,
   bought: true,
   renewed: NONE,
   luck: nth === 0 ? path : `${path}#${nth}`,

@@ -232,6 +232,8 @@ export interface PresentVehicle extends RunningCosts {
   readonly loan: PresentLoan | null;
   /** A day of standing about unable to move: storage. */
   readonly storageADay: number;
+  /** Months from today in which it is off the road, as a wreck that is being rebuilt is; 0 in every file. */
+  readonly offTheRoad: number;
   readonly ends: readonly EndOfLife[];
   readonly inAHurry: InAHurry;
   /** Of the yearly insurance, what answers for damage to the vehicle itself; null: not told apart. */

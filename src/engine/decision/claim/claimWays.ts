@@ -9,7 +9,7 @@ import { deedClosed, settlementClosed } from './closed.ts';
 import { goings, goingWays } from './going.ts';
 import { COURSES, type Course, keepCourse, laterCourse } from './keeping.ts';
 
-/** Dates tried for replacing later: about this many, evenly over the horizon. */
+/** Dates looked at first for replacing later: about this many, evenly over the horizon. */
 const DATES = 12;
 
 interface Later {
@@ -17,17 +17,29 @@ interface Later {
   readonly month: number;
 }
 
-/** The replacement and month, of those tried, at which the course costs least; null where none serves. */
+/**
+ * The replacement and month at which the course costs least; null where none serves. First among about a dozen dates,
+ * then among every month around the best of them: the cost over the months is smooth but for bills that fall yearly.
+ */
 const bestLater = (course: Course, ctx: Context): Later | null => {
   const smooth: Context = { ...ctx, rounding: 'unrounded' };
   const step = Math.max(1, Math.round(ctx.horizon / DATES));
   let best: (Later & { readonly cost: number }) | null = null;
+  const look = (index: number, month: number): void => {
+    if (month < 1 || month >= ctx.horizon || replacementClosed(index, month, ctx)) return;
+    const cost = presentCostOf(laterCourse(course, index, month, '', '', smooth), smooth).counted;
+    if (best === null || cost < best.cost) best = { index, month, cost };
+  };
   for (let index = 0; index < ctx.inputs.replacement.length; index++)
-    for (let month = step; month < ctx.horizon; month += step) {
-      if (replacementClosed(index, month, ctx)) continue;
-      const cost = presentCostOf(laterCourse(course, index, month, '', '', smooth), smooth).counted;
-      if (best === null || cost < best.cost) best = { index, month, cost };
+    for (let month = step; month < ctx.horizon; month += step) look(index, month);
+  const near: Later | null = best;
+  if (near !== null) {
+    const { index, month } = near as Later;
+    for (let away = 1; away < step; away++) {
+      look(index, month - away);
+      look(index, month + away);
     }
+  }
   return best;
 };
 

@@ -51,6 +51,7 @@ export const afterwards = (deed: Deed, owed: number, ctx: Context): Context => {
   const jobsTake = Math.max(0, running - asItStands) - damageLoss(ctx);
   const changed: PresentVehicle = {
     ...vehicle,
+    offTheRoad: rebuilt ? Math.ceil(rebuilt.monthsOff) : 0,
     brandFactor: vehicle.brandFactor * left * (rebuilt?.titleFactor ?? 1),
     cover: rebuilt ? { ...vehicle.cover, aYear: rebuilt.insuranceAYear } : vehicle.cover,
     sellsFor: {

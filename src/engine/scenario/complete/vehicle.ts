@@ -127,6 +127,7 @@ export const completeVehicle = (
           monthsLeft: loan.take('monthsLeft', 'months_left', PURCHASE.monthsLeft, file.loan.months_left),
         }
       : null,
+    offTheRoad: 0,
     storageADay: pen.take('storageADay', 'storage_a_day', SALE.storage, file.storage_a_day, D.storage),
     ends: endsOf(file.ends, pen),
     inAHurry: inAHurry(file.in_a_hurry, pen.at('inAHurry', 'in_a_hurry')),
