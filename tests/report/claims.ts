@@ -24,14 +24,13 @@ export const claimFacts: ClaimFacts = {
       source: 'a chart of adjusters',
       evidence: 'secondary',
     },
+    mayKeep: null,
     neverAgain: null,
     settlement: { tax: 'after salvage', fees: 'paid', source: 'the rule book', evidence: 'stated' },
     tradeIn: { credit: { kind: 'full' }, note: null, source: 'the rule book', evidence: 'stated' },
     fault: null,
     notes: [],
   },
-  placeWritten: true,
-  valueStated: false,
   comparables: [
     { what: 'one in Eastbury', price: 6400, odometer: 170000, forDistance: -56, adjustment: 0, says: 6344 },
     { what: 'one in Stonely', price: 5800, odometer: 180000, forDistance: 344, adjustment: -88, says: 6056 },
@@ -83,7 +82,13 @@ const claimView: ClaimView = {
       betterment: cents(40),
     },
   },
-  threshold: { result: { status: 'repair' }, tested: cents(3100), salvage: cents(850), from: cents(4340) },
+  threshold: {
+    result: { status: 'repair' },
+    tested: cents(3100),
+    salvage: cents(850),
+    from: cents(4340),
+    left: cents(1148),
+  },
   courses: [
     {
       id: 'no-claim/keep',
@@ -113,6 +118,7 @@ const claimView: ClaimView = {
         lender: cents(2000),
         owner: cents(560),
         shop: cents(0),
+        refund: cents(0),
         gap: cents(0),
         stillOwed: cents(0),
       },

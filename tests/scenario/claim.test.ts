@@ -113,7 +113,7 @@ describe('comparables', () => {
     ]);
     // (3,470 + 3,602.50 + 3,369.25) / 3 = 3,480.5833
     expect(claim.value).toBe(3480.58);
-    expect(facts).toMatchObject({ valueStated: false, comparablesSay: 3480.58, perDistance: 0.055 });
+    expect(facts).toMatchObject({ comparablesSay: 3480.58, perDistance: 0.055 });
     expect(quantityOf(scenario, 'claim.value')).toMatchObject({
       isDefault: false,
       source: 'the mean of 3 comparables',
@@ -127,7 +127,7 @@ describe('comparables', () => {
       c.value = 3300;
     });
     expect(claim.value).toBe(3300);
-    expect(facts).toMatchObject({ valueStated: true, comparablesSay: 3480.58 });
+    expect(facts).toMatchObject({ comparablesSay: 3480.58 });
   });
 
   it('come to what the settlement makes of them, to the cent', () => {
@@ -169,7 +169,6 @@ describe('the place', () => {
       c.place = 'us-va';
     });
     expect(facts.place).toBe(placeByCode('US-VA'));
-    expect(facts.placeWritten).toBe(false);
   });
 
   it('may be written out; what is not said is not known', () => {
@@ -180,6 +179,7 @@ describe('the place', () => {
     expect(written({ name: 'Harbour Province', total_loss: 70 })).toEqual({
       code: 'Harbour Province',
       name: 'Harbour Province',
+      mayKeep: null,
       date: '2026-11',
       totalLoss: {
         test: { kind: 'percent', percent: 70, operator: 'not known' },

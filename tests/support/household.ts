@@ -91,6 +91,7 @@ export const vehicle: PresentVehicle = {
   sellsFor: { running: 3400, asItStands: 900, tradeIn: 600, tradeInMended: null, scrap: 450 },
   loan: null,
   storageADay: 0,
+  damage: 0,
   offTheRoad: 0,
   ends: [],
   inAHurry: { adds: 0, days: 0, refused: 0, refusedCosts: 0 },

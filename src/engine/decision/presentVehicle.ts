@@ -165,7 +165,8 @@ export const presentValueAt = (
     isDoneBy(job, treatments[workNeeded.indexOf(job)] ?? 'done', month, until);
   const running = clean + left * workNeeded.filter(done).reduce((sum, job) => sum + premium(job, ctx), 0);
   const undone = workNeeded.filter((job) => !done(job));
-  if (undone.length === 0) return running;
+  const less = (lost: number): number => Math.max(Math.min(sellsFor.scrap, running), running - lost);
+  if (undone.length === 0) return vehicle.damage === 0 ? running : less(vehicle.damage);
   const gap = clean - brokenValue(clean, today, sellsFor.asItStands * brandFactor, sellsFor.scrap);
   const all = workNeeded.reduce((sum, job) => sum + jobShopPrice(job, ctx), 0);
   const share = (job: Job): number => (all > 0 ? (gap * jobShopPrice(job, ctx)) / all : 0);
@@ -173,7 +174,7 @@ export const presentValueAt = (
     (sum, job) => sum + (job.left.valueLost > 0 ? job.left.valueLost : share(job)),
     0,
   );
-  return Math.max(Math.min(sellsFor.scrap, running), running - lost);
+  return less(lost + vehicle.damage);
 };
 
 /** What a vehicle brings in the one way of selling that all plans use at their end, net of its cost and hours. */

@@ -156,10 +156,6 @@ export interface ClaimFacts {
   readonly pays: Payer;
   readonly insurer: string;
   readonly place: PlaceRule;
-  /** Whether the place's rule was written out in the scenario. */
-  readonly placeWritten: boolean;
-  /** Whether the value was stated; else it is the mean of the comparables. */
-  readonly valueStated: boolean;
   /** What the value rests on, line by line; where none was stated it is their mean, rounded to the cent. */
   readonly comparables: readonly ComparedVehicle[];
   /** What one mile or kilometre more on a comparable adds to its price; 0 without comparables. */

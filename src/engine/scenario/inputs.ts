@@ -232,6 +232,8 @@ export interface PresentVehicle extends RunningCosts {
   readonly loan: PresentLoan | null;
   /** A day of standing about unable to move: storage. */
   readonly storageADay: number;
+  /** Damage that stays, taken off whatever it would bring later, in today's money as undone work is; 0 in every file. */
+  readonly damage: number;
   /** Months from today in which it is off the road, as a wreck that is being rebuilt is; 0 in every file. */
   readonly offTheRoad: number;
   readonly ends: readonly EndOfLife[];

@@ -112,6 +112,8 @@ export interface PlaceRule {
   readonly settlement:
     | (Sourced & { readonly tax: TaxOrder | 'not known'; readonly fees: 'paid' | 'not known' })
     | null;
+  /** Whether an owner may keep a total loss and rebuild it; null: not known. */
+  readonly mayKeep: boolean | null;
   readonly tradeIn: Sourced & { readonly credit: TradeInCredit; readonly note: string | null };
   /** Null: not known. */
   readonly fault: (Sourced & { readonly rule: FaultRule }) | null;

@@ -177,6 +177,7 @@ const placeOf = (
     evidence,
   },
   neverAgain: NEVER_AGAIN[at] ?? null,
+  mayKeep: null,
   settlement: SETTLEMENTS[at] ?? null,
   tradeIn: TRADE_IN[at] ?? UNKNOWN_CREDIT,
   fault: FAULT[at] ?? null,

@@ -22,16 +22,34 @@ const askedFor = ({ id, side }: OptionResult, ctx: Context): Asked | null => {
   return going ? goingAsked(going, side === 'replace') : null;
 };
 
+/** Damage before tax that may still be found below the line; null where no line is known, or it is crossed. */
+const leftToLine = (ctx: Context): Cents | null => {
+  const { claim, said } = claimOf(ctx.inputs, ctx.facts);
+  const { result, tested, value, salvage } = thresholdOf(ctx);
+  const from = totalLossFrom(said.place.totalLoss.test, value, salvage);
+  if (from === null || result.status === 'total loss') return null;
+  return Math.round(Math.max(0, from - tested) / (1 + claim.estimate.tax)) as Cents;
+};
+
 const risksOf = (id: string, ctx: Context): string[] => {
-  const { claim } = claimOf(ctx.inputs, ctx.facts);
-  const opened = ['claim/shop-repair', 'claim/own-repair', 'claim/no-claim-shop', 'claim/no-claim-own'];
+  const { claim, said } = claimOf(ctx.inputs, ctx.facts);
+  const is = (...courses: readonly string[]): boolean => courses.some((course) => of(id, `claim/${course}`));
   const { chance } = claim.estimate.supplement;
   const risks: string[] = [];
-  if (chance > 0 && opened.some((course) => of(id, course)))
-    risks.push('more damage shows once it is opened');
-  if (chance > 0 && ['claim/safe-only', 'claim/left'].some((course) => of(id, course)))
-    risks.push('hidden damage stays hidden: its cost is not counted here');
-  if (of(id, 'claim/rebuild') && (claim.rebuild?.refused ?? 0) > 0) risks.push('the papers may be refused');
+  if (chance > 0) {
+    if (is('shop-repair', 'own-repair', 'rebuild', 'no-claim-shop', 'no-claim-own', 'no-claim-rebuild'))
+      risks.push('more damage shows once it is opened');
+    if (is('safe-only', 'left', 'no-claim-safe', 'no-claim-left'))
+      risks.push('hidden damage stays hidden: its cost is not counted here');
+    if (leftToLine(ctx) !== null && said.pays !== 'nobody' && is('shop-repair', 'own-repair'))
+      risks.push('enough more damage makes it a total loss');
+  }
+  if (is('rebuild', 'no-claim-rebuild') && (claim.rebuild?.refused ?? 0) > 0)
+    risks.push('the papers may be refused');
+  if (is('no-claim-shop', 'no-claim-own', 'no-claim-safe', 'no-claim-left')) {
+    if (thresholdOf(ctx).result.status === 'total loss')
+      risks.push('over the line of a rule still to be checked: its papers may have to be branded');
+  }
   return risks;
 };
 
@@ -43,7 +61,8 @@ const foreclosesOf = (id: string, how: Settles | null, ctx: Context): string[] =
       'damage that was paid for and is not repaired comes off a later claim (not priced here)',
       'cover may be limited until it has been inspected',
     );
-  if (of(id, 'claim/rebuild')) left.push('the papers stay branded, and a buyer must be told');
+  if (of(id, 'claim/rebuild') || of(id, 'claim/no-claim-rebuild'))
+    left.push('the papers stay branded, and a buyer must be told');
   if (how !== null && said.signingCloses !== false)
     left.push(said.signingCloses ? 'signing closes the claim' : 'signing may close the claim: ask first');
   if (how !== null && said.injured !== false)
@@ -106,7 +125,13 @@ export const claimView = (ways: Ways, options: readonly OptionResult[], ctx: Con
       })),
       totals,
     },
-    threshold: { result, tested, salvage, from: totalLossFrom(said.place.totalLoss.test, value, salvage) },
+    threshold: {
+      result,
+      tested,
+      salvage,
+      from: totalLossFrom(said.place.totalLoss.test, value, salvage),
+      left: leftToLine(ctx),
+    },
     courses: options.map((option) => courseView(option, ctx)),
     closed: ways.closed,
     tips: claimTips(ways.open, ctx),

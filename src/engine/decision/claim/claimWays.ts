@@ -24,9 +24,12 @@ interface Later {
 const bestLater = (course: Course, ctx: Context): Later | null => {
   const smooth: Context = { ...ctx, rounding: 'unrounded' };
   const step = Math.max(1, Math.round(ctx.horizon / DATES));
+  // A wreck is not sold as rebuilt before it is.
+  const off = course.deed === 'rebuild' ? (ctx.inputs.claim?.rebuild?.monthsOff ?? 0) : 0;
+  const first = Math.max(1, Math.ceil(off) + 1);
   let best: (Later & { readonly cost: number }) | null = null;
   const look = (index: number, month: number): void => {
-    if (month < 1 || month >= ctx.horizon || replacementClosed(index, month, ctx)) return;
+    if (month < first || month >= ctx.horizon || replacementClosed(index, month, ctx)) return;
     const cost = presentCostOf(laterCourse(course, index, month, '', '', smooth), smooth).counted;
     if (best === null || cost < best.cost) best = { index, month, cost };
   };
@@ -51,8 +54,11 @@ export const claimWays = (ctx: Context): Ways => {
   if (before) return before;
   const open: Way[] = [];
   const closed: ClosedWay[] = [];
+  const nobody = ctx.facts.claim?.pays === 'nobody';
   for (const course of COURSES) {
     const { id, label } = course;
+    // Where an insurer pays, a total loss is rebuilt on its money or not at all.
+    if (course.how === null && course.deed === 'rebuild' && !nobody) continue;
     const why =
       (course.how === null ? null : settlementClosed(course.how, ctx)) ??
       deedClosed(course.deed, course.how !== null, ctx);

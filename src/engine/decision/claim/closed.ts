@@ -8,6 +8,7 @@ import {
 } from '../../cashflow/contracts/settlement/totalLoss.ts';
 import { type Cents, toCents } from '../../quantity/money.ts';
 import type { ClaimWork } from '../../scenario/claim.ts';
+import { toBeChecked } from '../../scenario/placeRule.ts';
 import type { Context } from '../context.ts';
 import { presentClosed } from '../openWays.ts';
 import type { Deed } from './deeds.ts';
@@ -39,10 +40,10 @@ const lenderCloses = (ctx: Context): string | null => {
   const { lender } = said;
   if (!lender) return null;
   if (lender.requiresRepair === true) return `${lender.name} requires the repair`;
-  if (lender.paidFirst !== true) return null;
+  if (lender.paidFirst === false) return null;
   if (lender.cheque === 'only for the repair')
     return `${lender.name} releases the cheque only for the repair`;
-  if (lender.cheque === null)
+  if (lender.paidFirst === true && lender.cheque === null)
     return `${lender.name} must be paid first, and nobody has asked whether it releases the cheque`;
   return null;
 };
@@ -57,6 +58,8 @@ export const settlementClosed = (how: Settles, ctx: Context): string | null => {
     return `under the rule of ${said.place.name} it is no total loss: the estimate is below the line`;
   if (!total && result.status === 'total loss')
     return `under the rule of ${said.place.name} it is a total loss: the estimate is over the line`;
+  if (how === 'kept' && said.place.mayKeep === false)
+    return `${said.place.name} does not let the owner keep a total loss`;
   if (how === 'kept' && claim.salvage === null)
     return 'there is no bid for the wreck, so nobody can say what keeping it costs';
   if (how === 'repair in money') {
@@ -116,25 +119,45 @@ const rebuildClosed = (ctx: Context): string | null => {
     return 'no insurer has quoted for it as rebuilt: get that in writing first';
   if (!said.rebuild.retitlingConfirmed)
     return 'the office has not confirmed that it would be retitled: ask first';
+  if ((claim.rebuild?.monthsOff ?? 0) >= ctx.horizon)
+    return 'it would be off the road for all of the time looked at';
   return null;
+};
+
+/** Why it is not mended without a claim as if nothing had branded it, or rebuilt without one; null where it may be. */
+const unclaimedClosed = (deed: Deed, ctx: Context): string | null => {
+  const { said } = claimOf(ctx.inputs, ctx.facts);
+  const total = thresholdOf(ctx).result.status === 'total loss';
+  if (deed === 'rebuild')
+    return total ? null : `under the rule of ${said.place.name} it is no total loss: its papers stay clean`;
+  // A rule that was not read in the law itself closes nothing: what it would do is a risk of the course.
+  return total && !toBeChecked(said.place.totalLoss)
+    ? `under the rule of ${said.place.name} its papers are branded, claim or not: see rebuilding it`
+    : null;
+};
+
+/** Why the lender does not let the damage stay; null where it does, or nothing is owed. */
+const lenderWantsRepair = (ctx: Context): string | null => {
+  const { said } = claimOf(ctx.inputs, ctx.facts);
+  return said.lender?.requiresRepair === true ? `${said.lender.name} requires the repair` : null;
 };
 
 /** Why this may not be done to it; null where it may. `claimed`: on an insurer's money. */
 export const deedClosed = (deed: Deed, claimed: boolean, ctx: Context): string | null => {
-  const { claim, said } = claimOf(ctx.inputs, ctx.facts);
+  const { claim } = claimOf(ctx.inputs, ctx.facts);
   const needs = presentClosed(ctx.horizon, ctx);
   if (needs) return needs;
-  if (!claimed && deed !== 'rebuild' && thresholdOf(ctx).result.status === 'total loss')
-    return `under the rule of ${said.place.name} its papers are branded, claim or not`;
+  const unclaimed = claimed ? null : unclaimedClosed(deed, ctx);
+  if (unclaimed) return unclaimed;
   switch (deed) {
     case 'shop':
       return null;
     case 'own':
       return handsClosed(claim.ownRepair, ctx);
     case 'safe':
-      return handsClosed(claim.safeOnly, ctx) ?? structureClosed(ctx);
+      return lenderWantsRepair(ctx) ?? handsClosed(claim.safeOnly, ctx) ?? structureClosed(ctx);
     case 'left':
-      return leftClosed(ctx);
+      return lenderWantsRepair(ctx) ?? leftClosed(ctx);
     case 'rebuild':
       return rebuildClosed(ctx);
   }

@@ -16,16 +16,20 @@ const partView = (
   kind: CoverPartView['kind'],
   part: CoverPart,
   value: number,
+  wreck: number,
   savings: number | null,
 ): CoverPartView => {
   const cover = { premium: part.aYear, deductible: part.deductible };
   const losses = lossesOf(part.totalShare, part.meanLoss);
-  const exposure: Exposure = { claims: part.chanceAYear, losses, value };
+  // Without cover a total loss still leaves the wreck to sell.
+  const atStake = Math.max(0, value - wreck);
+  const exposure: Exposure = { claims: part.chanceAYear, losses, value: atStake };
   const total = lossesOf(1, 0);
   const worst = {
-    withIt: worstLoss(cover, { losses: total, value }),
-    without: worstLoss(null, { losses: total, value }),
+    withIt: worstLoss(cover, { losses: total, value: atStake }),
+    without: worstLoss(null, { losses: total, value: atStake }),
   };
+  const valueTip = valueToPay(cover, exposure);
   const { other } = part;
   const change =
     other && changeDeductible(cover, { premium: other.aYear, deductible: other.deductible }, exposure);
@@ -39,7 +43,7 @@ const partView = (
     savingsAfter:
       savings === null ? null : { withIt: savings - worst.withIt, without: savings - worst.without },
     claimsTip: claimsToPay(cover, exposure),
-    valueTip: valueToPay(cover, exposure),
+    valueTip: valueTip.status === 'at' ? { ...valueTip, at: valueTip.at + wreck } : valueTip,
     other:
       other && change ? { ...other, gain: change.gain, worst: change.worst, claimsTip: change.tips } : null,
   };
@@ -54,9 +58,10 @@ export const coverView = (
   const { collision, comprehensive } = vehicle.ownDamage;
   if (!collision && !comprehensive) return null;
   const value = vehicle.sellsFor.running * vehicle.brandFactor;
+  const wreck = vehicle.sellsFor.scrap;
   const parts = [
-    collision && partView('collision', collision, value, household.savings),
-    comprehensive && partView('comprehensive', comprehensive, value, household.savings),
+    collision && partView('collision', collision, value, wreck, household.savings),
+    comprehensive && partView('comprehensive', comprehensive, value, wreck, household.savings),
   ].filter((one) => one !== null);
   return {
     value,

@@ -3,11 +3,9 @@ import { oneOff, yearly } from '../../cashflow/contracts/recurring.ts';
 import { TO_THE_CENT, UNROUNDED } from '../../cashflow/contracts/settlement/arithmetic.ts';
 import { type FirstDayLine, firstDay, type Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
 import { shareCollected } from '../../cashflow/contracts/settlement/otherInsurer.ts';
-import { unusedRefund } from '../../cashflow/contracts/settlement/refund.ts';
 import type { Category, Contract, Line } from '../../cashflow/posting.ts';
-import { toCents } from '../../quantity/money.ts';
 import { type Context, timesOf } from '../context.ts';
-import { claimOf, rentalPaid, shareFromOther, storagePaid, towPaid } from './settled.ts';
+import { claimOf, refundOf, rentalPaid, shareFromOther, storagePaid, towPaid } from './settled.ts';
 
 export const line = (category: Category, what: string, path: string, reason: string): Line => ({
   category,
@@ -66,8 +64,12 @@ const recovered = (split: Split<number>, ctx: Context): Contract[] => {
   ];
 };
 
-/** What a claim brings beside the settlement, and what it costs later. None of it where no claim is made. */
-export const byClaim = (split: Split<number>, days: number, ctx: Context): Contract[] => {
+/**
+ * What a claim brings beside the settlement, and what it costs later. None of it where no claim is made.
+ *
+ * @param insured whether a vehicle is insured afterwards, for insurance to be dearer
+ */
+export const byClaim = (split: Split<number>, days: number, insured: boolean, ctx: Context): Contract[] => {
   const { claim, said } = claimOf(ctx.inputs, ctx.facts);
   // The other driver's insurer pays these within its statement.
   if (said.pays !== 'own') return [];
@@ -78,7 +80,7 @@ export const byClaim = (split: Split<number>, days: number, ctx: Context): Contr
     paid('tow', 'tow', towPaid(claim)),
     paid('storage', 'storage', storagePaid(claim)),
     ...recovered(split, ctx),
-    surcharge(ctx),
+    ...(insured ? [surcharge(ctx)] : []),
   ];
 };
 
@@ -103,12 +105,10 @@ export const byCollision = (days: number, seats: boolean, ctx: Context): Contrac
 /** What was paid ahead and comes back once the vehicle is gone. */
 export const refunds = (ctx: Context): Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  return claim.refunds.map(({ what, paid, months, left, fee }, i) => {
-    const of = Math.max(months, left);
+  return claim.refunds.map((ahead, i) => {
     const back =
-      ctx.rounding === 'unrounded'
-        ? unusedRefund(UNROUNDED, { paid, of, unused: left, fee })
-        : unusedRefund(TO_THE_CENT, { paid: toCents(paid), of, unused: left, fee: toCents(fee) }) / 100;
-    return oneOff(line('settlement', `${what}, unused`, `claim.refunds[${i}]`, 'in proportion'), 0, -back);
+      ctx.rounding === 'unrounded' ? refundOf(UNROUNDED, ahead) : refundOf(TO_THE_CENT, ahead) / 100;
+    const at = `claim.refunds[${i}]`;
+    return oneOff(line('settlement', `${ahead.what}, unused`, at, 'in proportion'), 0, -back);
   });
 };

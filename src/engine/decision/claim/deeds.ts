@@ -3,6 +3,7 @@ import { oneOff } from '../../cashflow/contracts/recurring.ts';
 import { TO_THE_CENT, UNROUNDED } from '../../cashflow/contracts/settlement/arithmetic.ts';
 import { estimateTotals, labourRateGap } from '../../cashflow/contracts/settlement/estimate.ts';
 import { workOnce } from '../../cashflow/contracts/work.ts';
+import { levelAt } from '../../cashflow/levels.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import type { ClaimWork, Rebuild } from '../../scenario/claim.ts';
 import type { PresentVehicle } from '../../scenario/inputs.ts';
@@ -10,7 +11,7 @@ import { type Context, onceIn, timesOf, withVehicle } from '../context.ts';
 import { jobShopPrice } from '../neededWork.ts';
 import { gettingAbout } from '../ways/without.ts';
 import { line } from './day.ts';
-import { claimOf, estimateIn, paidForMore, shareFromOther } from './settled.ts';
+import { claimOf, estimateIn, paidForMore, settled, shareFromOther } from './settled.ts';
 
 /** What becomes of the damage while it is kept. */
 export type Deed = 'shop' | 'own' | 'safe' | 'left' | 'rebuild';
@@ -46,13 +47,13 @@ export const afterwards = (deed: Deed, owed: number, ctx: Context): Context => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const { vehicle, workNeeded } = ctx.inputs;
   const { running, asItStands } = vehicle.sellsFor;
-  const left = running > 0 ? Math.max(0, running - lostAfter(deed, ctx)) / running : 1;
   const rebuilt = deed === 'rebuild' ? claim.rebuild : null;
   const jobsTake = Math.max(0, running - asItStands) - damageLoss(ctx);
   const changed: PresentVehicle = {
     ...vehicle,
     offTheRoad: rebuilt ? Math.ceil(rebuilt.monthsOff) : 0,
-    brandFactor: vehicle.brandFactor * left * (rebuilt?.titleFactor ?? 1),
+    brandFactor: vehicle.brandFactor * (rebuilt?.titleFactor ?? 1),
+    damage: lostAfter(deed, ctx),
     cover: rebuilt ? { ...vehicle.cover, aYear: rebuilt.insuranceAYear } : vehicle.cover,
     sellsFor: {
       ...vehicle.sellsFor,
@@ -80,12 +81,11 @@ const extras = (byEstimate: boolean, ctx: Context): Contract[] => {
   );
 };
 
+/** How the insurer is asked for a repair; null where it is not, or not any more. */
+type Claimed = 'repair done' | 'repair in money' | null;
+
 /** Damage that shows once it is opened, and what the insurer pays of it where it may still be asked. */
-const foundLater = (
-  claimed: 'repair done' | 'repair in money' | null,
-  days: number,
-  ctx: Context,
-): Contract[] => {
+const foundLater = (claimed: Claimed, days: number, ctx: Context): Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const { chance, amount } = claim.estimate.supplement;
   const times = timesOf(chance, 'claim.supplement', ctx.future);
@@ -103,12 +103,24 @@ const foundLater = (
   ];
 };
 
-/** What a claim for lost market value brings, by its chance: only for a vehicle that was repaired. */
-const lostValuePaid = (ctx: Context): Contract[] => {
+/**
+ * What a claim for lost market value brings, by its chance: only for a vehicle that was repaired, and from the other
+ * driver's policy no more than the damage has left of its limit.
+ */
+const lostValuePaid = (claimed: Claimed, days: number, ctx: Context): Contract[] => {
   const { claim, said } = claimOf(ctx.inputs, ctx.facts);
-  if (!claim.lostValue) return [];
+  if (!claim.lostValue || claimed === null) return [];
   const times = timesOf(claim.lostValue.paid, 'claim.lost_value', ctx.future);
-  const amount = claim.lostValue.claimed * shareFromOther(claim, said) * times;
+  const theirs = claim.lostValue.claimed * shareFromOther(claim, said);
+  const { chance } = claim.estimate.supplement;
+  const asked = { how: claimed, replaced: false, days, more: 0 };
+  const left =
+    said.pays !== 'other' || claim.otherLimit === null
+      ? theirs
+      : claim.otherLimit -
+        settled(ctx, asked).payment -
+        paidForMore(ctx, asked) * timesOf(chance, 'claim.supplement', ctx.future);
+  const amount = Math.max(0, Math.min(theirs, left)) * times;
   return [
     oneOff(
       line('settlement', 'lost market value', 'claim.lost_value', 'its chance, a claim of its own'),
@@ -184,7 +196,15 @@ const offTheRoad = ({ monthsOff }: Rebuild, ctx: Context): Contract[] => {
     'claim.rebuild.months_off_road',
     'every day of it',
   );
-  return [oneOff(about, 0, (monthsOff * 365.25 * household.dayWithout) / 12)];
+  const aMonth = (365.25 * household.dayWithout) / 12;
+  return [
+    (sink) => {
+      for (let m = 1; m <= until; m++) {
+        const amount = aMonth * Math.min(1, monthsOff - m + 1) * levelAt(ctx.levels.general, m);
+        if (amount !== 0) sink.post(about, m, amount, amount, amount);
+      }
+    },
+  ];
 };
 
 /** Days without the vehicle, for a rental. */
@@ -198,20 +218,19 @@ export const daysOf = (deed: Deed, ctx: Context): number => {
 export const deedContracts = (deed: Deed, claimed: boolean, ctx: Context): Contract[] => {
   const { claim, said } = claimOf(ctx.inputs, ctx.facts);
   const days = daysOf(deed, ctx);
-  const lost = claimed ? lostValuePaid(ctx) : [];
+  const lost = (how: Claimed): Contract[] => (claimed ? lostValuePaid(how, days, ctx) : []);
   switch (deed) {
     case 'shop':
-      return [...byShop(claimed, ctx), ...extras(true, ctx), ...lost];
+      return [...byShop(claimed, ctx), ...extras(true, ctx), ...lost('repair done')];
     case 'own': {
       const open = claimed && said.signingCloses === false ? 'repair in money' : null;
       const work = claim.ownRepair ? byPlan(claim.ownRepair, 'own_repair', days, ctx) : [];
-      return [...work, ...foundLater(open, days, ctx), ...extras(false, ctx), ...lost];
+      return [...work, ...foundLater(open, days, ctx), ...extras(false, ctx), ...lost('repair in money')];
     }
     case 'safe':
       return [
         ...(claim.safeOnly ? byPlan(claim.safeOnly, 'safe_only', days, ctx) : []),
         ...extras(false, ctx),
-        ...lost,
       ];
     case 'left':
       return [];
@@ -226,6 +245,7 @@ export const deedContracts = (deed: Deed, claimed: boolean, ctx: Context): Contr
       );
       return [
         ...byPlan(rebuild, 'rebuild', 0, ctx),
+        ...foundLater(null, 0, ctx),
         ...extras(false, ctx),
         oneOff(papers, 0, rebuild.inspection + rebuild.retitling),
         ...offTheRoad(rebuild, ctx),

@@ -96,13 +96,13 @@ const goesOn = (
   const asked = goingAsked(going, replaced);
   const split = asked && settled(ctx, asked);
   const around = [
-    ...(split ? [...settlement(split, going.offer === null), ...byClaim(split, 0, ctx)] : []),
+    ...(split ? [...settlement(split, going.offer === null), ...byClaim(split, 0, replaced, ctx)] : []),
     ...byCollision(0, true, ctx),
     ...refunds(ctx),
   ];
   const owed = ctx.inputs.vehicle.loan?.owed ?? 0;
   if (going.offer === null) {
-    const proceeds = split ? split.payment + split.gap : 0;
+    const proceeds = split ? split.payment + split.refund + split.gap : 0;
     return { brought: { tradeIn: 0, payoff: owed, proceeds }, contracts: around };
   }
   const loan = presentLoan(afterwards('left', split ? split.stillOwed : owed, ctx));

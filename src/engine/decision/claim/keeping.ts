@@ -6,7 +6,7 @@ import type { Contract } from '../../cashflow/posting.ts';
 import { type Context, onceIn, timesOf } from '../context.ts';
 import { named, type Plan } from '../plan.ts';
 import { holdPresent, payOff, presentLoan } from '../presentVehicle.ts';
-import { mayEnd } from '../ways/ending.ts';
+import { mayEnd, nextAfterEnd } from '../ways/ending.ts';
 import { allDone, keepPlan } from '../ways/keep.ts';
 import { laterPlan } from '../ways/later.ts';
 import { replacedAt } from '../ways/replaced.ts';
@@ -39,6 +39,12 @@ export const COURSES: readonly Course[] = [
   { id: 'claim/no-claim-own', label: 'No claim, mend it ourselves', how: null, deed: 'own' },
   { id: 'claim/no-claim-safe', label: 'No claim, make it safe and legal', how: null, deed: 'safe' },
   { id: 'claim/no-claim-left', label: 'No claim, leave the damage', how: null, deed: 'left' },
+  {
+    id: 'claim/no-claim-rebuild',
+    label: 'No claim, rebuild it under branded papers',
+    how: null,
+    deed: 'rebuild',
+  },
 ];
 
 export const askedOf = ({ how, deed }: Course, ctx: Context): Asked | null =>
@@ -65,7 +71,7 @@ const layOutAnew = (course: Course, ctx: Context): Laid => {
   const seats = !(course.deed === 'shop' && claim.childSeats?.inEstimate);
   return {
     day: [
-      ...(split ? [...settlement(split, total), ...byClaim(split, days, ctx)] : []),
+      ...(split ? [...settlement(split, total), ...byClaim(split, days, true, ctx)] : []),
       ...byCollision(days, seats, ctx),
       ...deedContracts(course.deed, split !== null, ctx),
     ],
@@ -88,19 +94,17 @@ const part =
 
 /** The papers are refused once it is rebuilt: it goes as scrap, and the cheapest replacement takes its place. */
 const refusedPlan = (plan: Plan, month: number, ctx: Context): Plan => {
-  const { replacement, vehicle, doingWithout } = ctx.inputs;
+  const { vehicle, doingWithout } = ctx.inputs;
   const scrap: Contract = oneOff(
     line('selling the old one', 'sold: scrap', 'claim.rebuild.refused', 'it may not be driven again'),
     month,
     -vehicle.sellsFor.scrap,
   );
   const held = holdPresent(allDone(ctx), month, presentLoan(ctx), ctx);
-  const [cheapest] = replacement
-    .map(({ price }, index) => ({ price, index }))
-    .sort((a, b) => a.price - b.price);
-  if (cheapest) {
+  const cheapest = nextAfterEnd(ctx.inputs);
+  if (cheapest !== null) {
     const sold = { proceeds: vehicle.sellsFor.scrap, contracts: [scrap] };
-    const next = replacedAt(cheapest.index, month, allDone(ctx), held, sold, ctx);
+    const next = replacedAt(cheapest, month, allDone(ctx), held, sold, ctx);
     return {
       ...plan,
       contracts: [...next.contracts, ...(next.changeOver?.contracts ?? [])],

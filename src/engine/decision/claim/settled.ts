@@ -3,6 +3,7 @@ import {
   type Arithmetic,
   less,
   lesser,
+  sum,
   TO_THE_CENT,
   UNROUNDED,
 } from '../../cashflow/contracts/settlement/arithmetic.ts';
@@ -20,7 +21,8 @@ import {
   totalLossPayment,
   underRule,
 } from '../../cashflow/contracts/settlement/payment.ts';
-import type { Claim, ClaimFacts } from '../../scenario/claim.ts';
+import { unusedRefund } from '../../cashflow/contracts/settlement/refund.ts';
+import type { Claim, ClaimFacts, PaidAheadFor } from '../../scenario/claim.ts';
 import type { Inputs } from '../../scenario/inputs.ts';
 import type { Facts } from '../../scenario/scenario.ts';
 import { type Context, onceIn } from '../context.ts';
@@ -91,6 +93,18 @@ export const towPaid = ({ tow }: Claim): number => (tow ? Math.min(tow.paid, tow
 export const storagePaid = ({ storage }: Claim): number =>
   storage ? storage.aDay * Math.min(storage.days, storage.paidDays) : 0;
 
+/** What comes back of something paid ahead. */
+export const refundOf = <N extends number>(
+  money: Arithmetic<N>,
+  { paid, months, left, fee }: PaidAheadFor,
+): N =>
+  unusedRefund(money, {
+    paid: money.units(paid),
+    of: Math.max(months, left),
+    unused: left,
+    fee: money.units(fee),
+  });
+
 /** The share that can be had from the other driver; where the place's rule is not known, the least it can be. */
 export const shareFromOther = ({ fault }: Claim, { place }: ClaimFacts): number =>
   recoverableShare(fault, place.fault?.rule ?? 'nothing if any');
@@ -145,9 +159,16 @@ export const settleIn = <N extends number>(
     limit: claim.gap.limit === null ? null : money.units(claim.gap.limit),
     excluded: money.units(claim.gap.notCovered),
   };
-  const cheque = (said.lender?.paidFirst === true && said.lender.cheque) || 'released to the owner';
+  const named = said.lender !== null && said.lender.paidFirst !== false;
+  const cheque = (named && said.lender?.cheque) || 'released to the owner';
   const split = total
-    ? splitTotalLoss(statement.payment, owed, gap)
+    ? splitTotalLoss(
+        statement.payment,
+        owed,
+        gap,
+        // A wreck that is kept keeps what was paid ahead for it.
+        how === 'given up' ? sum(claim.refunds.map((ahead) => refundOf(money, ahead))) : (0 as N),
+      )
     : splitRepair(statement.payment, owed, cheque);
   return { statement, most, split };
 };
@@ -163,16 +184,17 @@ export const settled = (ctx: Context, asked: Asked): Split<number> => {
     );
   }
   const { split } = settleIn(TO_THE_CENT, ctx.inputs, ctx.facts, asked);
-  const [payment, owed, lender, owner, shop, gap, stillOwed] = [
+  const [payment, owed, lender, owner, shop, refund, gap, stillOwed] = [
     split.payment,
     split.owed,
     split.lender,
     split.owner,
     split.shop,
+    split.refund,
     split.gap,
     split.stillOwed,
-  ].map((cents) => cents / 100) as [number, number, number, number, number, number, number];
-  return { payment, owed, lender, owner, shop, gap, stillOwed };
+  ].map((cents) => cents / 100) as [number, number, number, number, number, number, number, number];
+  return { payment, owed, lender, owner, shop, refund, gap, stillOwed };
 };
 
 /** What the insurer pays more once it has seen what was found later. */

@@ -63,6 +63,8 @@ export interface ClaimView {
     readonly salvage: Cents | null;
     /** The least repair cost that is surely a total loss; null where no rule says so. */
     readonly from: Cents | null;
+    /** Damage before tax that may still be found below it; null where no line is known, or it is crossed. */
+    readonly left: Cents | null;
   };
   readonly courses: readonly CourseView[];
   readonly closed: readonly ClosedWay[];

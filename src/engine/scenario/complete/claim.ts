@@ -168,8 +168,6 @@ const factsOf = (
   pays: file.pays,
   insurer: file.insurer ?? '',
   place: completePlace(file.place, date),
-  placeWritten: typeof file.place !== 'string',
-  valueStated: file.value !== undefined,
   ...compared,
   lender: file.lender
     ? {

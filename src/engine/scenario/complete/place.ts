@@ -35,6 +35,7 @@ const writtenRule = (written: WrittenPlace, date: string): PlaceRule => {
     neverAgain: written.never_again
       ? { ...said, percent: inHundred(written.never_again.value), operator: 'not known' }
       : null,
+    mayKeep: written.may_be_kept ?? null,
     settlement:
       written.tax === undefined && !written.fees_paid
         ? null

@@ -127,6 +127,7 @@ export const completeVehicle = (
           monthsLeft: loan.take('monthsLeft', 'months_left', PURCHASE.monthsLeft, file.loan.months_left),
         }
       : null,
+    damage: 0,
     offTheRoad: 0,
     storageADay: pen.take('storageADay', 'storage_a_day', SALE.storage, file.storage_a_day, D.storage),
     ends: endsOf(file.ends, pen),

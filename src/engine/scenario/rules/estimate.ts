@@ -58,6 +58,29 @@ export const linesPriced = (raw: Raw): Finding[] =>
     ];
   });
 
+/** Kinds of line that have a place of their own in a claim, and what stands there. */
+const ELSEWHERE = [
+  ['towing', 'tow', 'The tow'],
+  ['storage', 'storage', 'Storage'],
+  ['rental', 'rental', 'A rental'],
+] as const;
+
+/** Nothing is paid twice: what a claim tells by itself is no line of the estimate too. */
+export const linesOnce = (raw: Raw): Finding[] =>
+  raw.each(LINES).flatMap((line): Finding[] => {
+    const kind = raw.at([...line, 'kind']);
+    const twice = ELSEWHERE.find(([of, key]) => of === kind && raw.has(['claim', key]));
+    if (!twice) return [];
+    return [
+      {
+        kind: 'either or',
+        path: [...line, 'kind'],
+        message: `${twice[2]} is on the estimate, and under "${twice[1]}:" of the claim as well.`,
+        remedy: 'Keep one of the two: it would be paid twice.',
+      },
+    ];
+  });
+
 /** There is something on the estimate, and its lines and tax come to the total that stands on it, to the cent. */
 export const estimateSums = (raw: Raw): Finding[] => {
   if (!raw.has(['claim', 'estimate'])) return [];

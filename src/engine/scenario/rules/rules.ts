@@ -9,7 +9,7 @@ import {
   placeKnown,
 } from './claim.ts';
 import { coverFits } from './cover.ts';
-import { estimateSums, linesPriced } from './estimate.ts';
+import { estimateSums, linesOnce, linesPriced } from './estimate.ts';
 import {
   currencyGiven,
   distanceGiven,
@@ -87,6 +87,7 @@ export const applyRules = (raw: Raw): Verdict => {
         claimBounds,
         claimDates,
         linesPriced,
+        linesOnce,
         estimateSums,
         coverFits,
       ].flatMap((rule) => rule(raw)),

@@ -13,7 +13,6 @@ const KINDS = [
   'towing',
   'storage',
   'rental',
-  'lost market value',
   'hail damage',
   'other',
 ] as const;
@@ -41,6 +40,7 @@ export const placeRule = (units: Units) =>
       ),
       line_counts: maybe(yesNo('Whether a repair exactly on that line is a total loss already.')),
       left_out: maybe(list(oneOf(LEFT_OUT, 'What is left out of the repair cost held against the value.'))),
+      may_be_kept: maybe(yesNo('Whether an owner may keep a total loss and rebuild it.')),
       never_again: maybe(num(CLAIM.percentOfValue, units)),
       tax: maybe(
         oneOf(

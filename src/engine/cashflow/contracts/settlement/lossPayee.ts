@@ -10,7 +10,7 @@ export interface GapCover<N extends number = Cents> {
   readonly excluded: N;
 }
 
-/** Every part positive. lender + owner + shop = payment; lender + gap + stillOwed = what was owed. */
+/** Every part positive. lender + owner + shop = payment; lender + refund + gap + stillOwed = what was owed. */
 export interface Split<N extends number = Cents> {
   readonly payment: N;
   readonly owed: N;
@@ -18,6 +18,8 @@ export interface Split<N extends number = Cents> {
   readonly owner: N;
   /** Of a cheque that may only be spent on the repair. */
   readonly shop: N;
+  /** Of what was paid ahead and comes back, what goes to the lender: before gap cover pays anything. */
+  readonly refund: N;
   /** From gap cover, to the lender. */
   readonly gap: N;
   /** The shortfall: the owner's to pay, though the vehicle is gone. */
@@ -28,18 +30,21 @@ const checkedSplit = <N extends number>(payment: N, owed: N): void =>
   noSign({ 'the payment': payment, 'the balance of the loan': owed });
 
 /**
- * A total loss with a lender as loss payee: the lender first, up to its balance; the owner the rest; gap cover, if any,
- * what is short. Nothing owed: all the owner's. Exact; nothing is rounded.
+ * A total loss with a lender as loss payee: the lender first, up to its balance; the owner the rest. Of what is short,
+ * refunds of what was paid ahead come first, then gap cover, if any. Nothing owed: all the owner's. Exact; nothing is
+ * rounded.
  * Source: loss-payable clause of auto policies, general insurance texts; gap cover: common practice, no source.
  */
 export const splitTotalLoss = <N extends number>(
   payment: N,
   owed: N,
   cover: GapCover<N> | null,
+  refunds: N = 0 as N,
 ): Split<N> => {
   checkedSplit(payment, owed);
   const lender = lesser(payment, owed);
-  const short = less(owed, lender);
+  const refund = lesser(refunds, less(owed, lender));
+  const short = less(less(owed, lender), refund);
   const covered = cover === null ? (0 as N) : atLeastNil(less(short, cover.excluded));
   const gap = cover === null || cover.limit === null ? covered : lesser(covered, cover.limit);
   return {
@@ -48,6 +53,7 @@ export const splitTotalLoss = <N extends number>(
     lender,
     owner: less(payment, lender),
     shop: 0 as N,
+    refund,
     gap,
     stillOwed: less(short, gap),
   };
@@ -71,6 +77,7 @@ export const splitRepair = <N extends number>(payment: N, owed: N, cheque: Joint
     lender,
     owner: less(less(payment, lender), shop),
     shop,
+    refund: 0 as N,
     gap: 0 as N,
     stillOwed: less(owed, lender),
   };
@@ -91,7 +98,8 @@ export type FirstDayLine<N extends number = Cents> = {
 /**
  * The settlement as flows of month 0, lines of nothing left out. What the insurer pays is a receipt in full, whoever
  * gets it: the owner's and the lender's parts together are the payment, so a payment higher by x costs x less. What
- * reaches the lender repays the loan, a cost of the same day; `payOff` says whether the shortfall falls due too, as it
+ * reaches the lender, refunds among it, repays the loan, a cost of the same day (a refund itself is posted by its own
+ * line); `payOff` says whether the shortfall falls due too, as it
  * does when the vehicle is gone, or the loan goes on. With gap cover, a payment higher by x lowers what the gap cover
  * pays by as much for as long as there is a shortfall, and the first day costs the same.
  */
@@ -101,7 +109,7 @@ export const firstDay = <N extends number>(split: Split<N>, payOff: boolean): re
     { item: 'insurer pays the lender', amount: turned(split.lender) },
     { item: 'insurer pays the shop', amount: turned(split.shop) },
     { item: 'gap cover pays the lender', amount: turned(split.gap) },
-    { item: 'lender is paid', amount: sum([split.lender, split.gap]) },
+    { item: 'lender is paid', amount: sum([split.lender, split.refund, split.gap]) },
     { item: 'shortfall is paid', amount: payOff ? split.stillOwed : (0 as N) },
   ];
   return lines.filter(({ amount }) => amount !== 0);
