@@ -29,8 +29,10 @@ export const decided = async (
     const [draws, atAverage] = await Promise.all([
       drawFutures(scenario, simulator, crew, effects.later, progress.say),
       Promise.resolve().then(() => {
+        const atAverage = decideAtAverage(scenario, effects.version);
+        // The crew is still drawing by then.
         beforeDraws(scenario);
-        return decideAtAverage(scenario, effects.version);
+        return atAverage;
       }),
     ]);
     crew.end();
