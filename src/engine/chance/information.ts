@@ -46,14 +46,21 @@ export const perfectInformation = (costs: readonly Float64Array[], scrambles: nu
   );
 };
 
-/** Groups of equal count by the size of a number, at most GROUPS; equal numbers share one, so there may be fewer. */
-const groupsBySize = (about: Float64Array): { groupOf: Uint8Array; sizes: number[] } => {
+/** The least number of each group but the first; a yes or no makes two groups, however rare it is. */
+const edgesOf = (about: Float64Array): number[] => {
+  if (about.every((value) => value === 0 || value === 1)) return [1];
   const most = Math.max(1, Math.min(GROUPS, Math.floor(about.length / LEAST_IN_A_GROUP)));
   const sorted = about.slice().sort();
-  const edges = Array.from(
+  return Array.from(
     { length: most - 1 },
     (_, g) => sorted[Math.floor(((g + 1) * about.length) / most)] as number,
   );
+};
+
+/** Groups of equal count by the size of a number, at most GROUPS; equal numbers share one, so there may be fewer. */
+const groupsBySize = (about: Float64Array): { groupOf: Uint8Array; sizes: number[] } => {
+  const edges = edgesOf(about);
+  const most = edges.length + 1;
   const sizes = Array<number>(most).fill(0);
   const groupOf = new Uint8Array(about.length);
   about.forEach((value, k) => {

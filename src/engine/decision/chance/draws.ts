@@ -33,7 +33,7 @@ export interface ScrambleDraws extends DrawSetting {
   readonly walkedIn: Int16Array;
   /** The place of each ranged number in its range. */
   readonly ranged: readonly Float64Array[];
-  /** In (0, 1): how each chance turned out, lower for what comes true; by turn. */
+  /** How each chance turned out, 1 for what came true; in (0, 1), lower for sooner, where it is about when. By turn. */
   readonly turns: readonly Float64Array[];
   /** How long each part's luck lets it live at first: grows with the life of the part that is in. By part. */
   readonly firstFailure: readonly Float64Array[];
@@ -120,8 +120,9 @@ const drawUnknowns = (run: Run, i: number, ctx: Context): void => {
   const { future } = ctx;
   if (future.kind !== 'drawn') return;
   for (let r = 0; r < ranged.length; r++) (out.ranged[r] as Float64Array)[i] = drawer.ranged[r] as number;
-  turns.forEach(({ key }, t) => {
-    (out.turns[t] as Float64Array)[i] = future.turnsOut(key);
+  turns.forEach(({ key, chance }, t) => {
+    const lies = future.turnsOut(key);
+    (out.turns[t] as Float64Array)[i] = chance === null ? lies : lies < chance(ctx.inputs) ? 1 : 0;
   });
   parts.forEach(({ vehicle, component }, p) => {
     (out.firstFailure[p] as Float64Array)[i] = future.luckOf(vehicle, component).exponential(0);

@@ -1,5 +1,5 @@
 import { shopPriceOf } from '../../cashflow/contracts/work.ts';
-import type { RunningCosts } from '../../scenario/inputs.ts';
+import type { Inputs, RunningCosts } from '../../scenario/inputs.ts';
 import type { Quantity, Scenario } from '../../scenario/scenario.ts';
 import { claimTurns } from '../claim/turns.ts';
 import { type Context, contextOf, EXPECTED } from '../context.ts';
@@ -28,6 +28,8 @@ export interface Turn {
   readonly key: string;
   readonly name: string;
   readonly what: string;
+  /** The chance that it comes true; null where it is about when, not whether. */
+  readonly chance: ((inputs: Inputs) => number) | null;
 }
 
 /** Everything about a scenario that a future settles. */
@@ -116,7 +118,12 @@ const partsOf = (
 export const luckOfReplacement = (index: number, count: number): string =>
   count === 1 ? 'replacement' : `replacement[${index}]`;
 
-const turn = (key: string, name: string, what: string): Turn => ({ key, name, what });
+const turn = (key: string, name: string, what: string, chance: Turn['chance']): Turn => ({
+  key,
+  name,
+  what,
+  chance,
+});
 
 /** Every unknown of a scenario, in an order that the file's own does not change. */
 export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns => {
@@ -130,16 +137,30 @@ export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns =>
     const uncertain = (chance: number): boolean => chance > 0 && chance < 1;
     return [
       ...(uncertain(job.notCured.chance)
-        ? [turn(`work_needed[${i}].not_cured`, `${job.name}: not cured`, `whether ${job.name} cures it`)]
+        ? [
+            turn(
+              `work_needed[${i}].not_cured`,
+              `${job.name}: not cured`,
+              `whether ${job.name} cures it`,
+              ({ workNeeded }) => workNeeded[i]?.notCured.chance ?? 0,
+            ),
+          ]
         : []),
       ...(uncertain(job.moreFound.chance)
-        ? [turn(`work_needed[${i}].more_found`, `${job.name}: more`, `whether ${job.name} finds more`)]
+        ? [
+            turn(
+              `work_needed[${i}].more_found`,
+              `${job.name}: more`,
+              `whether ${job.name} finds more`,
+              ({ workNeeded }) => workNeeded[i]?.moreFound.chance ?? 0,
+            ),
+          ]
         : []),
     ].map((one) => said(one, job));
   });
   turns.push(...claimTurns(inputs).map((one) => said(one, null)));
   if (inputs.vehicle.ends.length > 0)
-    turns.push(said(turn(ENDS, 'the end', `whether the ${facts.vehicleName} comes to its end`), null));
+    turns.push(said(turn(ENDS, 'the end', `whether the ${facts.vehicleName} comes to its end`, null), null));
   const parts = [
     ...partsOf(inputs.vehicle, 'vehicle', facts.vehicleName, ctx),
     ...inputs.replacement.flatMap((offer, i) =>
