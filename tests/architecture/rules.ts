@@ -21,6 +21,7 @@ export const RULES: Rules = {
   ],
   homes: {
     'decimal.js': ['src/engine/quantity', 'src/engine/cashflow'],
+    quickselect: ['src/engine/chance'],
     zod: ['src/engine/scenario'],
     yaml: ['src/engine/scenario'],
     '@observablehq/plot': ['src/report/charts'],
