@@ -3,7 +3,7 @@ import { compare } from '../comparables.ts';
 import { nearest } from '../nearest.ts';
 import { PLACES, placeByCode } from '../places.ts';
 import { type Finding, type Path, showValue } from '../problems.ts';
-import { RUNNING } from '../specs.ts';
+import { RUNNING, SALE } from '../specs.ts';
 import { isMapping, type Raw } from './raw.ts';
 
 const at = (...keys: Path): Path => ['claim', ...keys];
@@ -276,5 +276,23 @@ export const claimDatesPast = (raw: Raw): Finding[] => {
       'The insurer stopped paying for storage on %.',
       'From then on each day is yours: have it moved.',
     ),
+  ];
+};
+
+/** With a claim the vehicle is damaged, and so is what a dealer takes in. */
+export const tradeInDamaged = (raw: Raw): Finding[] => {
+  const path: Path = ['vehicle', 'sells_for', 'trade_in'];
+  const price = raw.has(at()) ? raw.num(path, SALE.tradeIn) : undefined;
+  const asItStands = raw.num(['vehicle', 'sells_for', 'as_it_stands'], SALE.asItStands);
+  if (price === undefined || asItStands === undefined || price <= asItStands) return [];
+  return [
+    {
+      kind: 'caution',
+      path,
+      value: raw.at(path),
+      message:
+        'With a claim, the trade-in is what a dealer gives for it damaged, and here it is above as_it_stands.',
+      remedy: 'If it is the price of before the collision, ask again: a damaged one brings less.',
+    },
   ];
 };

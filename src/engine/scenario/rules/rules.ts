@@ -7,6 +7,7 @@ import {
   lenderFits,
   payerFits,
   placeKnown,
+  tradeInDamaged,
 } from './claim.ts';
 import { coverFits } from './cover.ts';
 import { estimateSums, linesOnce, linesPriced } from './estimate.ts';
@@ -104,6 +105,7 @@ export const applyRules = (raw: Raw): Verdict => {
         someRepairs,
         datesPast,
         claimDatesPast,
+        tradeInDamaged,
         longLoan,
       ].flatMap((rule) => rule(raw)),
     ],

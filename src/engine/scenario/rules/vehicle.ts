@@ -87,16 +87,6 @@ export const salePrices = (raw: Raw): { problems: Finding[]; warnings: Finding[]
       },
     ];
   });
-  const damaged = raw.has(['claim']) ? raw.num([...at, 'trade_in'], SALE.tradeIn) : undefined;
-  if (damaged !== undefined && asItStands !== undefined && damaged > asItStands)
-    warnings.push({
-      kind: 'caution',
-      path: [...at, 'trade_in'],
-      value: raw.at([...at, 'trade_in']),
-      message:
-        'With a claim, the trade-in is what a dealer gives for it damaged, and here it is above as_it_stands.',
-      remedy: 'If it is the price of before the collision, ask again: a damaged one brings less.',
-    });
   return { problems, warnings };
 };
 
