@@ -229,13 +229,21 @@ const jointInputsOf = remember(
   1,
 );
 
+/** One source of futures serves one scramble after another: what is made anew has to be compiled anew. */
+const drawerFor = remember(
+  ({ scenario, unknowns }: Subject) => drawerOf(scenario, unknowns, 0, 0),
+  ([a], [b]) => a === b,
+  1,
+);
+
 /** Draws futures for a subject that is prepared already, unless told otherwise from scrambled points. */
 export const drawFutures = (
   subject: Subject,
   setting: DrawSetting,
-  drawer = drawerOf(subject.scenario, subject.unknowns, setting.seed, setting.scramble),
+  drawer = drawerFor(subject),
 ): ScrambleDraws => {
-  const { from, to } = setting;
+  const { seed, scramble, from, to } = setting;
+  drawer.restart(seed, scramble);
   const run = runFor(subject, to - from, drawer);
   for (let i = 0; i < to - from; i++) drawOne(run, i, from + i);
   const { own, other, groups } = run.mixed;

@@ -1,7 +1,7 @@
 import { streamOf, uniformAt } from '../../chance/counter.ts';
 import { MOST_DIMENSIONS } from '../../chance/directions.ts';
 import type { Luck } from '../../chance/failureTimes.ts';
-import { scrambledSobol } from '../../chance/sobol.ts';
+import { type Points, scrambledSobol } from '../../chance/sobol.ts';
 import { copulaOf } from '../../quantity/rankCorrelation.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { DrawnFuture } from '../context.ts';
@@ -18,6 +18,8 @@ export interface Group {
 
 /** One future: the ranged numbers' places in their ranges, and what every contract reads. */
 export interface Drawer {
+  /** Begins anew with a scramble, of this seed or another. */
+  readonly restart: (seed: number, scramble: number) => void;
   /**
    * The future of a draw; with a group, that group is taken from the other draw of the same number. Good until the next
    * move, for what it draws from is moved.
@@ -80,31 +82,44 @@ const COUNT = 2 ** 22;
 export const drawerOf = (
   scenario: Scenario,
   unknowns: Unknowns,
-  seed: number,
+  firstSeed: number,
   scramble: number,
   most = MOST_DIMENSIONS,
 ): Drawer => {
   const { ranged, turns, parts } = unknowns;
+  let seed = firstSeed;
   const layout = layoutOf(unknowns, most);
   const copula = copulaOf(ranged.length, togetherIn(scenario, unknowns));
   if ('refused' in copula) throw new RangeError('These ranges cannot go together as the file says');
-  const source = (number: number) => {
-    const points = scrambledSobol(layout.dimensions, seed, number);
+  const source = () => {
+    let points: Points | null = null;
+    let number = 0;
     const point = new Float64Array(layout.dimensions);
     let draw = 0;
     let at = -1;
     return {
       point,
+      restart: (scramble: number): void => {
+        number = scramble;
+        points = scrambledSobol(layout.dimensions, seed, number);
+        at = -1;
+      },
       moveTo: (to: number): void => {
-        if (to !== at) points.fill(to, point);
+        if (to !== at) points?.fill(to, point);
         at = to;
         draw = number * COUNT + to;
       },
       draw: () => draw,
     };
   };
-  const own = source(scramble);
-  const other = source(OTHER + scramble);
+  const own = source();
+  const other = source();
+  const restart = (newSeed: number, scramble: number): void => {
+    seed = newSeed;
+    own.restart(scramble);
+    other.restart(OTHER + scramble);
+  };
+  restart(seed, scramble);
   const places = new Float64Array(ranged.length);
   const otherPlaces = new Float64Array(ranged.length);
   const fromOther = { ranged: new Uint8Array(ranged.length), turns: new Uint8Array(turns.length) };
@@ -163,6 +178,7 @@ export const drawerOf = (
   });
   let future = futureWith(new Map(), null);
   return {
+    restart,
     ranged: places,
     givenUp: (month) => futureWith(future.recall, month),
     moveTo: (draw, group) => {
