@@ -70,8 +70,14 @@ const claimView: ClaimView = {
   value: cents(6200),
   estimate: {
     lines: [
-      { what: 'tailgate', kind: 'parts', amount: cents(2070) },
-      { what: 'take off and refit', kind: 'labour', amount: cents(930) },
+      { what: 'tailgate', kind: 'parts', part: 'used', amount: cents(2070), betterment: cents(40) },
+      {
+        what: 'take off and refit',
+        kind: 'labour',
+        part: 'not said',
+        amount: cents(930),
+        betterment: cents(0),
+      },
     ],
     totals: {
       amounts: [cents(2070), cents(930)],

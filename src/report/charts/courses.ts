@@ -1,5 +1,5 @@
 import * as Plot from '@observablehq/plot';
-import { fitting, frame, HALO, HATCH, INK, isNarrow, KEEP, type Look, REPLACE, SOFT, short } from './look.ts';
+import { fitting, frame, HALO, HATCH, INK, isNarrow, KEEP, type Look, REPLACE, SOFT } from './look.ts';
 
 export interface CourseRow {
   readonly id: string;
@@ -50,6 +50,8 @@ export const coursesChart = (
   heads: { readonly inHand: string; readonly cost: string },
   look: Look,
 ): Plot.PlotOptions => {
+  // A long name takes two lines above its bars: cut off, it would be told from another by nothing.
+  const wraps = rows.some(({ label }) => label.length > fitting(look));
   const edge = Math.round(look.width * (isNarrow(look) ? 0.5 : 0.42));
   const left = panel(
     4,
@@ -82,9 +84,14 @@ export const coursesChart = (
     marginBottom: 6,
     marginLeft: 0,
     marginRight: 0,
-    height: rows.length * 42 + 36,
+    height: rows.length * (wraps ? 64 : 44) + 36,
     x: { type: 'identity', axis: null },
-    y: { domain: rows.map((row) => row.id), axis: null, paddingInner: 0.62, paddingOuter: 0.4 },
+    y: {
+      domain: rows.map((row) => row.id),
+      axis: null,
+      paddingInner: wraps ? 0.75 : 0.64,
+      paddingOuter: wraps ? 0.55 : 0.4,
+    },
     marks: [
       ...bars(rows, left, (row) => row.inHand),
       ...bars(rows, right, (row) => row.cost),
@@ -93,9 +100,11 @@ export const coursesChart = (
       Plot.text(rows, {
         y: 'id',
         x: 4,
-        text: (row: CourseRow) => short(row.label, fitting(look)),
+        text: 'label',
         textAnchor: 'start',
-        dy: -18,
+        lineAnchor: 'bottom',
+        lineWidth: (look.width - 8) / 13,
+        dy: -13,
         fill: INK,
         ...HALO,
       }),

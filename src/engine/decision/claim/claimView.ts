@@ -118,10 +118,12 @@ export const claimView = (ways: Ways, options: readonly OptionResult[], ctx: Con
           },
     value: toCents(claim.value),
     estimate: {
-      lines: claim.estimate.lines.map(({ what, kind }, i) => ({
+      lines: claim.estimate.lines.map(({ what, kind, betterment }, i) => ({
         what,
         kind,
+        part: said.estimate.parts[i] ?? 'not said',
         amount: totals.amounts[i] as Cents,
+        betterment: toCents(betterment),
       })),
       totals,
     },

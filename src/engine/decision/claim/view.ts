@@ -4,7 +4,7 @@ import type { Statement } from '../../cashflow/contracts/settlement/payment.ts';
 import type { TotalLoss } from '../../cashflow/contracts/settlement/totalLoss.ts';
 import type { ByReading } from '../../cashflow/posting.ts';
 import type { Cents } from '../../quantity/money.ts';
-import type { Payer } from '../../scenario/claim.ts';
+import type { PartKind, Payer } from '../../scenario/claim.ts';
 import type { PlaceRule } from '../../scenario/placeRule.ts';
 import type { Tips } from '../../valuation/cover.ts';
 import type { ClosedWay, Side } from '../side.ts';
@@ -52,7 +52,14 @@ export interface ClaimView {
   } | null;
   readonly value: Cents;
   readonly estimate: {
-    readonly lines: readonly { readonly what: string; readonly kind: LineKind; readonly amount: Cents }[];
+    readonly lines: readonly {
+      readonly what: string;
+      readonly kind: LineKind;
+      readonly part: PartKind;
+      readonly amount: Cents;
+      /** Of the amount, what is not paid because the part is newer than the one it replaces. */
+      readonly betterment: Cents;
+    }[];
     /** As repaired: with tax that is paid only once the work is done. */
     readonly totals: EstimateTotals;
   };

@@ -2,6 +2,7 @@ import type { ClaimView, CourseView } from '../../../engine/decision/claim/view.
 import { PLACES_STATEMENT } from '../../../engine/scenario/places.ts';
 import { ledgerCents } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
+import { aroundTheClaim } from '../../words/claim/around.ts';
 import { fallsWords, lenderWords, sourceWords, taxWords, testWords } from '../../words/claim/rule.ts';
 import { block, type Chapter, notes, type Page, paragraphs, pick } from '../page.ts';
 import { comparablesTable, estimateTable, statementTable } from './offerTables.ts';
@@ -23,7 +24,9 @@ const thresholdPart = (page: Page, { threshold: test, value }: ClaimView): Html 
   const place = page.d.facts.claim?.place;
   if (!place) return null;
   const line =
-    test.from === null ? '' : ` A repair of ${ledgerCents(test.from)} or more would surely be one.`;
+    test.from === null
+      ? ''
+      : ` A repair of ${ledgerCents(test.from)} or more would surely be one${test.left === null ? '' : `: up to ${ledgerCents(test.left)} more may be found, before tax, and it still is none`}.`;
   return html`<h3>Is it a total loss?</h3><p>${place.name}: ${testWords(place)} The repair that counts comes to ${ledgerCents(test.tested)}, what it was worth to ${ledgerCents(value)}${test.salvage !== null && `, the bid for the wreck to ${ledgerCents(test.salvage)}`}. <strong>${fallsWords(test.result)}</strong>${line}</p>
 <p><small>Test: ${sourceWords(place.totalLoss)}. ${place.settlement && `Tax: ${taxWords(place)}; ${sourceWords(place.settlement)}.`} ${place.fault && `Fault: ${sourceWords(place.fault)}.`}</small></p>`;
 };
@@ -35,6 +38,7 @@ export const offerChapter = (page: Page): Chapter | null => {
   const facts = d.facts.claim;
   if (view === null || facts === null) return null;
   const compared = comparablesTable(page);
+  const around = aroundTheClaim(d, format);
   return {
     id: 'offer',
     question: 'Does the offer add up?',
@@ -57,6 +61,9 @@ export const offerChapter = (page: Page): Chapter | null => {
     )}${block(
       html`<h3>What do they pay, and who gets it?</h3>`,
       facts.lender && html`<p>${lenderWords(facts.lender)}</p>`,
+      around.length === 0
+        ? null
+        : html`<ul class="plain">${around.map(({ what, words }) => html`<li><b>${what}.</b> ${words}</li>`)}</ul>`,
       ...statements(view.courses).map(
         ([course, what]) => html`<p><b>${what}</b></p>${statementTable(course, what)}`,
       ),

@@ -39,18 +39,28 @@ export const comparablesTable = ({ d }: Page): Html | null => {
 };
 
 /** The estimate as it was written, added up. */
-export const estimateTable = ({ estimate }: ClaimView): Html =>
-  table({
+export const estimateTable = ({ estimate }: ClaimView): Html => {
+  const newer = estimate.lines.some(({ betterment }) => betterment > 0);
+  const row = (...cells: [string, string, string, string]): Cell[] => (newer ? cells : cells.slice(0, 3));
+  return table({
     caption: 'The estimate, line by line',
     kind: 'wordy',
     words: 2,
-    head: ['Line', 'For', 'Amount'],
-    rows: estimate.lines.map(({ what, kind, amount }) => [capital(what), kind, ledgerCents(amount)]),
+    head: row('Line', 'For', 'Amount', 'Of it not paid, being newer'),
+    rows: estimate.lines.map(({ what, kind, part, amount, betterment }) =>
+      row(
+        capital(what),
+        part === 'not said' ? kind : `${kind}, ${part}`,
+        ledgerCents(amount),
+        betterment > 0 ? ledgerCents(betterment) : '',
+      ),
+    ),
     foot: [
-      ['Sales tax', '', ledgerCents(estimate.totals.tax)],
-      ['The estimate', '', ledgerCents(estimate.totals.total)],
+      row('Sales tax', '', ledgerCents(estimate.totals.tax), ''),
+      row('The estimate', '', ledgerCents(estimate.totals.total), ledgerCents(estimate.totals.betterment)),
     ],
   });
+};
 
 /** What is paid, and who gets it, as one would send it to an adjuster; null where no claim is made. */
 export const statementTable = ({ id, statement, split, atMost }: CourseView, what: string): Html | null =>

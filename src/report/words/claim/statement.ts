@@ -30,6 +30,7 @@ export const splitWords = (split: Split | null): readonly (readonly [string, Cen
     ['of it to the lender', split.lender],
     ['of it to the shop', split.shop],
     ['of it to you', split.owner],
+    ['what was paid ahead and comes back, to the lender', split.refund],
     ['gap cover pays the lender', split.gap],
     ['still owed to the lender', split.stillOwed],
   ];
