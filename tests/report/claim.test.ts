@@ -86,7 +86,9 @@ describe('the offer, line by line', () => {
   it('holds the repair against the place, with its source, and says what is to be checked', () => {
     expect(words).toContain('A total loss when the repair comes to 70% of what it was worth (or more).');
     expect(words).toContain('a chart of adjusters (from a chart that names the law): check this');
-    expect(words).toContain('A repair of 4,340.00 or more would surely be one.');
+    expect(words).toContain(
+      'A repair of 4,340.00 or more would surely be one: up to 1,148.00 more may be found, before tax, and it still is none.',
+    );
     expect(words).toContain('Local law and the policy decide');
   });
 
