@@ -1,32 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { claimView } from '../../../../src/engine/decision/claim/claimView.ts';
-import { claimWays } from '../../../../src/engine/decision/claim/claimWays.ts';
-import { contextOf, EXPECTED, type Future } from '../../../../src/engine/decision/context.ts';
+import { EXPECTED, type Future } from '../../../../src/engine/decision/context.ts';
 import type { OptionResult } from '../../../../src/engine/decision/decision.ts';
 import { resultOf } from '../../../../src/engine/decision/results.ts';
 import type { ClaimFacts } from '../../../../src/engine/scenario/claim.ts';
+import { ctxOf, type Hit, named, results, sumOf, viewOf, waysFor, whyOf } from './asked.ts';
 import { claim, hit, place, strict } from './collision.ts';
-
-type Hit = ReturnType<typeof hit>;
-const ctxOf = ({ inputs, facts }: Hit, future: Future = EXPECTED) =>
-  contextOf(inputs, facts, future, 'to the cent');
-const waysFor = (one: Hit) => claimWays(ctxOf(one));
-const results = (one: Hit): OptionResult[] => {
-  const ctx = ctxOf(one);
-  return claimWays(ctx).open.map((way) => resultOf(way.build(ctx), ctx));
-};
-const viewOf = (one: Hit) => claimView(waysFor(one), results(one), ctxOf(one));
-const named = <T extends { readonly id: string }>(all: readonly T[], id: string): T => {
-  const found = all.find((each) => each.id.startsWith(id));
-  if (!found) throw new Error(`No ${id} among ${all.map((each) => each.id).join(', ')}`);
-  return found;
-};
-const whyOf = (one: Hit, id: string): string | undefined =>
-  waysFor(one).closed.find((each) => each.id === id)?.why;
-const sumOf = (result: OptionResult, category: string, month: number | null = null): number =>
-  result.ledger
-    .filter((row) => row.category === category && (month === null || row.month === month))
-    .reduce((sum, row) => sum + row.amount.cash, 0);
 
 describe('a parked vehicle that a trailer hit, by hand', () => {
   const view = viewOf(hit());
