@@ -1,6 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { answerLines } from '../../src/report/answer.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
+import { happenedSentence } from '../../src/report/words/claim/courses.ts';
 import { afterCollision, claimFacts } from './claims.ts';
 import { decision } from './fixture.ts';
 import { read, render } from './page.ts';
@@ -21,6 +22,14 @@ describe('a report without a collision', () => {
 
 describe("what the insurer's money can do", () => {
   const words = part('insurers-money');
+
+  it('says what happened and when', () => {
+    expect(words).toContain(happenedSentence(claimFacts));
+    expect(happenedSentence({ ...claimFacts, what: 'Parked; a cart hit it.', happened: '2026-11-12' })).toBe(
+      'Parked; a cart hit it, on 12 November 2026.',
+    );
+    expect(happenedSentence({ ...claimFacts, what: 'a cart hit it', happened: '' })).toBe('A cart hit it.');
+  });
 
   it('says first who pays, then what costs least and what is in hand', () => {
     expect(words).toContain('Your own insurer pays, less your share of the bill (the Harrow Mutual).');

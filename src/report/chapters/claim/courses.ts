@@ -11,6 +11,7 @@ import {
   closedCount,
   coursesCheapestFirst,
   handAgainstCost,
+  happenedSentence,
   inHandWords,
   moneySentence,
   payerSentence,
@@ -119,7 +120,7 @@ export const insurersMoneyChapter = (page: Page): Chapter | null => {
     id: 'insurers-money',
     question: "What can the insurer's money do?",
     body: html`${block(
-      html`<p>${payerSentence(facts)} <strong>${moneySentence(d, format) ?? 'No way with it is open.'}</strong>${closedCount(d)}</p>`,
+      html`<p>${happenedSentence(facts)} ${payerSentence(facts)} <strong>${moneySentence(d, format) ?? 'No way with it is open.'}</strong>${closedCount(d)}</p>`,
       notes(told(pick(d, 'claim.value', 'claim.deductible', 'claim.salvage', 'claim.fault')), format),
       closedList(view),
       best.length === 0 ? null : coursesFigure(page, best),

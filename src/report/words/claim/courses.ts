@@ -1,7 +1,7 @@
 import type { CourseView } from '../../../engine/decision/claim/view.ts';
 import type { ClosedWay, Decision } from '../../../engine/decision/decision.ts';
 import type { ClaimFacts, Payer } from '../../../engine/scenario/claim.ts';
-import { type Formats, inWords, span } from '../../format.ts';
+import { day, type Formats, inWords, span } from '../../format.ts';
 import { capital } from '../sentence.ts';
 
 const small = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
@@ -15,6 +15,10 @@ const PAYER: Readonly<Record<Payer, string>> = {
   other: "The other side's insurer pays, with no share of the bill for you",
   nobody: "Nobody's insurer pays",
 };
+
+/** What happened, and when. */
+export const happenedSentence = ({ what, happened }: ClaimFacts): string =>
+  what === '' ? '' : `${capital(what.replace(/\.$/, ''))}${happened === '' ? '' : `, on ${day(happened)}`}.`;
 
 /** Whose insurer pays comes first: everything else hangs on it. */
 export const payerSentence = ({ pays, insurer }: ClaimFacts): string =>
