@@ -41,10 +41,10 @@ describe("what the insurer's money can do", () => {
   it('tells what is closed, and why, before any picture', () => {
     expect(words).toContain('One way is closed to you.');
     expect(
-      words.indexOf('The repair stays below the line of Harrowmere (70%): total loss, kept and rebuilt'),
+      words.indexOf('Total loss, kept and rebuilt. The repair stays below the line of Harrowmere (70%).'),
     ).toBeLessThan(words.indexOf('Cheapest, and most in hand that day'));
     expect(words).toContain(
-      'The repair stays below the line of Harrowmere (70%): total loss, kept and rebuilt',
+      'Total loss, kept and rebuilt. The repair stays below the line of Harrowmere (70%).',
     );
   });
 
@@ -66,6 +66,11 @@ describe("what the insurer's money can do", () => {
     expect(words).toContain('More damage may show once it is opened.');
     expect(words).toContain('Own hours, about 41 hours (3½ weekends): own hours, a shop is as good.');
     expect(words).toContain('The bid for the wreck: no bid for the wreck matters');
+  });
+
+  it('says what was not told of the money around it', () => {
+    expect(words).toContain('The lender. The credit union is paid first.');
+    expect(words).toContain('What a total loss leaves owing to the lender is then yours to pay.');
   });
 
   it('takes care where it is about to be done', () => {
@@ -101,6 +106,11 @@ describe('the offer, line by line', () => {
     expect(words).toContain('Local law and the policy decide');
   });
 
+  it('says which line is not paid in full, and how to answer', () => {
+    expect(words).toContain('a new part takes the place of a worn one: 40.00 of "tailgate".');
+    expect(words).toContain('Ask which age and wear they counted');
+  });
+
   it('says the lender is paid first', () => {
     expect(words).toContain('The credit union is paid first. It wants the vehicle repaired.');
   });
@@ -122,6 +132,13 @@ describe('what to ask before signing', () => {
       'Not legal, tax or insurance advice',
       '11 December 2026',
       '2 December 2026',
+      'Lost market value and the days without it, if the release covers them',
+      'A claim for an injury, if the release says "all claims"',
+      'The damage itself, for a later claim',
+      'a release given to the other side may stop your insurer from getting it back',
+      'A cheque that names the lender too',
+      'The claim, if it is not made or answered in time.',
+      'What else should be asked of the Harrow Mutual?',
     ])
       expect(words).toContain(said);
   });

@@ -35,8 +35,8 @@ export const paper = `
   .box { overflow: visible; margin-bottom: 0.6rem; } table { font-size: 0.88rem; } .wordy td, .wordy th { min-width: 0; }
   th, td { padding-top: 0.13rem; padding-bottom: 0.13rem; }
   #fig-hundred, #fig-ways, #fig-two-way, #fig-life, #fig-limits, #fig-runs-dry { display: none; }
-  :is(#fig-yearly, figure[id^="fig-later-"], figure[id^="fig-balance-"]) :is(.wide, figcaption span) { display: none; }
-  .ledger, .ways { font-size: 7.4pt; } .ways td { min-width: 6em; } #how-sure .ways :is(th, td) { min-width: 0; padding-left: 0.7em; white-space: normal; } #how-sure .ways tbody th { padding-left: 0; } tfoot { display: table-row-group; } .years { break-inside: avoid; } .box > table { width: calc(100% - 1px); min-width: 0; }
+  :is(#fig-courses, #fig-yearly, figure[id^="fig-later-"], figure[id^="fig-balance-"]) :is(.wide, figcaption span) { display: none; }
+  .ledger, .ways { font-size: 7.4pt; } .ways td { min-width: 6em; } #how-sure .ways :is(th, td) { min-width: 0; padding-left: 0.7em; white-space: normal; } #how-sure .ways tbody th { padding-left: 0; } tfoot { display: table-row-group; } .years, #insurers-money .full > .box { break-inside: avoid; } .box > table { width: calc(100% - 1px); min-width: 0; }
   .ledger :is(th, td) { padding: 0.07rem 0 0.07rem 0.7em; } .full h3 { margin-top: 0.5rem; }
   .block + .block { margin-top: 0.7rem; }
   ul.plain, ul.closed { margin-bottom: 0.5rem; } ul.plain li, ul.closed li { margin-bottom: 0.12rem; }

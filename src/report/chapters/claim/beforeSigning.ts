@@ -2,8 +2,7 @@ import type { ClaimFacts } from '../../../engine/scenario/claim.ts';
 import { day } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Asked, whatToAsk } from '../../words/claim/ask.ts';
-import { NOT_ADVICE, STRAIGHT } from '../../words/claim/cautions.ts';
-import { capital } from '../../words/sentence.ts';
+import { NOT_ADVICE, STRAIGHT, whatCouldBeLost } from '../../words/claim/cautions.ts';
 import { block, type Chapter, type Page } from '../page.ts';
 
 /** What is known already of the three things that cannot be undone. */
@@ -49,8 +48,9 @@ export const beforeSigningChapter = ({ d }: Page): Chapter | null => {
       html`<p><strong>Get it in writing before you sign or pay in a cheque.</strong> ${known(facts)}</p>`,
       html`<ul class="note care" aria-label="Take care: the insurer's papers"><li><b>Straight</b> ${STRAIGHT.truth}</li><li><b>Your share</b> ${STRAIGHT.waive}</li><li><b>Papers</b> ${STRAIGHT.brand}</li></ul>`,
       html`<ul class="plain">${first.map(question)}</ul>`,
+      html`<h3>What could be lost by signing?</h3><ul class="plain">${whatCouldBeLost(facts).map((words) => html`<li>${words}</li>`)}</ul>`,
       dates(facts),
-      html`<h3>And of ${capital(facts.insurer === '' ? 'the insurer' : facts.insurer)}, besides?</h3><ul class="plain">${rest.map(question)}</ul>`,
+      html`<h3>What else should be asked of ${facts.insurer === '' ? 'the insurer' : facts.insurer}?</h3><ul class="plain">${rest.map(question)}</ul>`,
       html`<p>${NOT_ADVICE}</p>`,
     ),
   };

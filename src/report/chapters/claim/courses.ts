@@ -4,6 +4,7 @@ import { coursesChart } from '../../charts/courses.ts';
 import { ofHundred, span, stepOf, weekends } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Cell, folded, table } from '../../tables/table.ts';
+import { aroundTheClaim } from '../../words/claim/around.ts';
 import { AFTER_A_COLLISION } from '../../words/claim/cautions.ts';
 import {
   bestOfEach,
@@ -16,6 +17,7 @@ import {
   moneySentence,
   payerSentence,
 } from '../../words/claim/courses.ts';
+import { lenderWords } from '../../words/claim/rule.ts';
 import { capital } from '../../words/sentence.ts';
 import { block, type Chapter, key, notes, type Page, pick } from '../page.ts';
 import { claimTips } from './tips.ts';
@@ -50,7 +52,7 @@ const coursesFigure = (page: Page, courses: readonly CourseView[]): Html => {
 const closedList = ({ closed }: ClaimView): Html | null =>
   closed.length === 0
     ? null
-    : html`<h3>Which are closed to you, and why?</h3><ul class="closed">${closedByReason(closed).map(({ why, labels }) => html`<li><b>${capital(why)}:</b> ${labels.map((label) => label.charAt(0).toLowerCase() + label.slice(1)).join('; ')}</li>`)}</ul>`;
+    : html`<h3>Which are closed to you, and why?</h3><ul class="closed">${closedByReason(closed).map(({ why, labels }) => html`<li><b>${capital(labels.map((label) => label.charAt(0).toLowerCase() + label.slice(1)).join('; '))}.</b> ${capital(why)}.</li>`)}</ul>`;
 
 /** In how many of the futures drawn a way is the cheapest; '' where it was not followed through them. */
 const cheapestIn = ({ d }: Page, { id }: CourseView): string => {
@@ -108,6 +110,15 @@ const section = (
 const told = (quantities: readonly Quantity[]): readonly Quantity[] =>
   quantities.filter((q) => !(q.isDefault && q.value === 0));
 
+/** Money around the settlement, where the choice is made: what comes with it, and what stays with the household. */
+const around = ({ d, format }: Page): Html | null => {
+  const lines = aroundTheClaim(d, format);
+  const lender = d.facts.claim?.lender;
+  return lines.length === 0 && !lender
+    ? null
+    : html`<h3>What comes with it, and what stays with you?</h3><ul class="plain">${lender && html`<li><b>The lender.</b> ${lenderWords(lender)}</li>`}${lines.map(({ what, words }) => html`<li><b>${what}.</b> ${words}</li>`)}</ul>`;
+};
+
 /** The ways with the insurer's money, side by side: what is had today, what it costs, what is closed and why. */
 export const insurersMoneyChapter = (page: Page): Chapter | null => {
   const { d, format } = page;
@@ -126,6 +137,7 @@ export const insurersMoneyChapter = (page: Page): Chapter | null => {
       best.length === 0 ? null : coursesFigure(page, best),
     )}${courses.length === 0 ? '' : html`<div class="full">${coursesTable(page, best, 'What the money can do, cheapest first')}${others.length > 0 && folded('The same with what else may follow', coursesTable(page, others, 'What else may follow'))}</div>`}${block(
       html`<ul class="note care" aria-label="Take care: after a collision"><li><b>Look first</b> ${AFTER_A_COLLISION.inspect}</li><li><b>Airbags, belts</b> ${AFTER_A_COLLISION.airbags}</li><li><b>Paint</b> ${AFTER_A_COLLISION.paint}</li><li><b>Welding</b> ${AFTER_A_COLLISION.welding}</li></ul>`,
+      around(page),
       section('What does each way rule out?', best, (course) => course.forecloses),
       section('What may still go against it?', best, (course) => course.risks),
       claimTips(view, format),

@@ -2,10 +2,9 @@ import type { ClaimView, CourseView } from '../../../engine/decision/claim/view.
 import { PLACES_STATEMENT } from '../../../engine/scenario/places.ts';
 import { ledgerCents } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
-import { aroundTheClaim } from '../../words/claim/around.ts';
 import { fallsWords, lenderWords, sourceWords, taxWords, testWords } from '../../words/claim/rule.ts';
 import { block, type Chapter, notes, type Page, paragraphs, pick } from '../page.ts';
-import { comparablesTable, estimateTable, statementTable } from './offerTables.ts';
+import { comparablesTable, estimateTable, newerSentence, statementTable } from './offerTables.ts';
 
 /** One statement for each different payment: courses that are settled alike share theirs. */
 const statements = (courses: readonly CourseView[]): readonly (readonly [CourseView, string])[] => {
@@ -37,8 +36,8 @@ export const offerChapter = (page: Page): Chapter | null => {
   const view = d.claim;
   const facts = d.facts.claim;
   if (view === null || facts === null) return null;
+  const newer = newerSentence(view);
   const compared = comparablesTable(page);
-  const around = aroundTheClaim(d, format);
   return {
     id: 'offer',
     question: 'Does the offer add up?',
@@ -57,13 +56,11 @@ export const offerChapter = (page: Page): Chapter | null => {
     )}${compared && html`<div class="full"><h3>What was it worth?</h3>${compared}</div>`}${block(
       html`<h3>What does the repair come to?</h3>`,
       estimateTable(view),
+      newer === null ? null : html`<p>${newer}</p>`,
       thresholdPart(page, view),
     )}${block(
       html`<h3>What do they pay, and who gets it?</h3>`,
       facts.lender && html`<p>${lenderWords(facts.lender)}</p>`,
-      around.length === 0
-        ? null
-        : html`<ul class="plain">${around.map(({ what, words }) => html`<li><b>${what}.</b> ${words}</li>`)}</ul>`,
       ...statements(view.courses).map(
         ([course, what]) => html`<p><b>${what}</b></p>${statementTable(course, what)}`,
       ),

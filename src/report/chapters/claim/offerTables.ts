@@ -4,7 +4,7 @@ import { ledgerCents, number } from '../../format.ts';
 import type { Html } from '../../markup/html.ts';
 import { type Cell, table } from '../../tables/table.ts';
 import { itemWords, splitWords } from '../../words/claim/statement.ts';
-import { capital } from '../../words/sentence.ts';
+import { capital, listed } from '../../words/sentence.ts';
 import type { Page } from '../page.ts';
 
 /** An amount in currency units as the ledger prints it. */
@@ -60,6 +60,14 @@ export const estimateTable = ({ estimate }: ClaimView): Html => {
       row('The estimate', '', ledgerCents(estimate.totals.total), ledgerCents(estimate.totals.betterment)),
     ],
   });
+};
+
+/** What they leave unpaid for a part that is newer than the old one, by line, and how to answer; null without any. */
+export const newerSentence = ({ estimate }: ClaimView): string | null => {
+  const lines = estimate.lines.filter(({ betterment }) => betterment > 0);
+  if (lines.length === 0) return null;
+  const each = lines.map(({ what, betterment }) => `${ledgerCents(betterment)} of "${what}"`);
+  return `Not paid, because a new part takes the place of a worn one: ${listed(each)}. It comes off the payment, and it is yours if the part is fitted. Ask which age and wear they counted: a part that does not wear, such as a panel, gives little ground for it.`;
 };
 
 /** What is paid, and who gets it, as one would send it to an adjuster; null where no claim is made. */
