@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
+import { COURSES, laterCourse } from '../../../../src/engine/decision/claim/keeping.ts';
+import type { Context } from '../../../../src/engine/decision/context.ts';
+import { presentCostOf } from '../../../../src/engine/decision/project.ts';
 import type { ClaimFacts, Rebuild } from '../../../../src/engine/scenario/claim.ts';
 import type { PlaceRule } from '../../../../src/engine/scenario/placeRule.ts';
-import { named, results, sumOf, viewOf, waysFor, whyOf } from './asked.ts';
+import { claimForm } from '../../../support/claim.ts';
+import { scenarioOf } from '../../../support/file.ts';
+import { ctxOf, named, results, sumOf, viewOf, waysFor, whyOf } from './asked.ts';
 import { claim, hit, strict } from './collision.ts';
 
 const rebuild = claim.rebuild as Rebuild;
@@ -53,10 +58,16 @@ describe('over the line, without a claim', () => {
     expect(sumOf(kept, 'settlement')).toBe(0);
     const clean = named(results(hit({}, { pays: 'nobody' })), 'claim/no-claim-shop/keep');
     expect(kept.valueAtEnd).toBeLessThan(0.75 * clean.valueAtEnd);
-    const unquoted = { insuranceQuoted: false, retitlingConfirmed: true, inspected: true };
-    expect(
-      whyOf(hit({}, { pays: 'nobody', place: strict, rebuild: unquoted }), 'claim/no-claim-rebuild'),
-    ).toMatch(/quoted/);
+    const all = { insuranceQuoted: true, retitlingConfirmed: true, inspected: true };
+    const asked = (rebuilt: ClaimFacts['rebuild'], plan: Rebuild | null = rebuild): string | undefined =>
+      whyOf(
+        hit({ rebuild: plan }, { pays: 'nobody', place: strict, rebuild: rebuilt }),
+        'claim/no-claim-rebuild',
+      );
+    expect(asked(all)).toBeUndefined();
+    expect(asked({ ...all, insuranceQuoted: false })).toMatch(/no insurer has quoted/);
+    expect(asked({ ...all, retitlingConfirmed: false })).toMatch(/retitled/);
+    expect(asked(all, null)).toMatch(/no plan/);
   });
 
   it('below the line nobody is offered branded papers', () => {
@@ -105,6 +116,23 @@ describe('a wreck that is kept', () => {
     );
   });
 
+  it('half a month off is half a month of rides, told day by day or by the month; insurance is paid in any', () => {
+    const about = (monthsOff: number, without: boolean): (number | undefined)[] => {
+      const { inputs, facts } = hit({ rebuild: { ...rebuild, monthsOff } }, { place: strict });
+      const household = { ...inputs.household, dayWithout: 8 };
+      const doingWithout = without ? { aDay: 10, daysAMonth: 20 } : null;
+      const all = results({ inputs: { ...inputs, household, doingWithout }, facts });
+      const option = named(all, 'claim/rebuild/keep');
+      // 900 a year as rebuilt, its first bill at month 12 at the prices of the day.
+      expect(sumOf(option, 'insurance', 12)).toBe(90_000);
+      return [0, 1, 2, 3, 4].map((month) => sumOf(option, 'getting about without it', month));
+    };
+    // 30.4375 days x 8 = 243.50, and half of it; 20 days x 10 = 200.
+    expect(about(2.5, false)).toEqual([0, 24_350, 24_350, 12_175, 0]);
+    expect(about(3, true)).toEqual([0, 20_000, 20_000, 20_000, 0]);
+    expect(about(13, false).slice(1)).toEqual([24_350, 24_350, 24_350, 24_350]);
+  });
+
   it('is not sold as rebuilt before it is, nor rebuilt for longer than is looked at', () => {
     const months = waysFor(hit({ rebuild: { ...rebuild, monthsOff: 7 } }, { place: strict }))
       .open.filter(({ id }) => id.startsWith('claim/rebuild/later/'))
@@ -113,17 +141,95 @@ describe('a wreck that is kept', () => {
     const { inputs } = hit();
     const forever = { ...rebuild, monthsOff: inputs.household.lookAhead };
     expect(whyOf(hit({ rebuild: forever }, { place: strict }), 'claim/rebuild')).toMatch(/off the road/);
+    // A month less: back for one month, and no later date is left.
+    const nearly = hit({ rebuild: { ...rebuild, monthsOff: forever.monthsOff - 1 } }, { place: strict });
+    expect(openIn(nearly, 'claim/rebuild')).toBe(true);
+    expect(openIn(nearly, 'claim/rebuild/later')).toBe(false);
   });
 });
 
 describe('damage that stays', () => {
-  it('comes off what it brings later in full, never below scrap', () => {
-    const end = (id: string, one = hit()): number => named(results(one), id).valueAtEnd;
-    const whole = end('claim/shop-repair/keep');
-    // 300 and 900 stay visible; left as it is, all of 6,000 - 3,600.
-    expect(whole - end('claim/own-repair/keep')).toBe(30_000);
-    expect(whole - end('claim/safe-only/keep')).toBe(90_000);
-    // V(60) less 2,400 would be some 270: it brings 400 as scrap.
-    expect(end('claim/left/keep')).toBe(40_000);
+  const end = (id: string, lookAhead: number): number => {
+    const { inputs, facts } = hit();
+    const household = { ...inputs.household, lookAhead };
+    return named(results({ inputs: { ...inputs, household }, facts }), id).valueAtEnd;
+  };
+
+  it('comes off what it brings later in full, and not in proportion', () => {
+    // 6,000 x 0.851^2 = 4,345.206, less three weeks of the second year's 620 x 1.04, 37.20 = 4,308.01.
+    expect(end('claim/shop-repair/keep', 24)).toBe(430_801);
+    // 300 and 900 stay visible; left as it is, all of 6,000 - 3,600 does.
+    expect(end('claim/own-repair/keep', 24)).toBe(400_801);
+    expect(end('claim/safe-only/keep', 24)).toBe(340_801);
+    expect(end('claim/left/keep', 24)).toBe(190_801);
+  });
+
+  it('never takes it below scrap', () => {
+    // 6,000 x 0.851^5 = 2,677.93; 2,400 less leaves 277.93, and scrap is 400.
+    expect(end('claim/left/keep', 60)).toBe(40_000);
+  });
+});
+
+describe('the place and the tax on the next one', () => {
+  const creditOf = (place: unknown, date = '2026-11-25', stated: string | null = null): number | null => {
+    const { inputs } = scenarioOf((file) => {
+      file.date = date;
+      file.replacement.what = '2016 hatchback';
+      file.claim = { ...claimForm(), place };
+      if (stated !== null) file.replacement.trade_in_lowers_tax = stated;
+    });
+    return inputs.replacement[0]?.tradeInCredit as number | null;
+  };
+  const written = (credit: string) => ({ name: 'Lowmere', total_loss: 75, trade_in_credit: credit });
+
+  it('lets all of a trade-in lower it (null), none, or so much by the year; not known: none', () => {
+    expect([creditOf(written('full')), creditOf(written('none'))]).toEqual([null, 0]);
+    expect([creditOf('US-MD'), creditOf('US-CA')]).toEqual([null, 0]);
+    expect(creditOf({ name: 'Lowmere', total_loss: 75 })).toBe(0);
+    // 5,000 in 2019 and 1,000 more each year, to 14,000 in 2028; then no cap.
+    expect([2019, 2026, 2028].map((year) => creditOf('US-MI', `${year}-06-01`))).toEqual([
+      5000, 12_000, 14_000,
+    ]);
+    expect(creditOf('US-MI', '2029-06-01')).toBeNull();
+  });
+
+  it('gives way to what the file says of the replacement itself', () => {
+    expect(creditOf('US-MD', '2026-11-25', 'no')).toBe(0);
+    expect(creditOf('US-CA', '2026-11-25', 'yes')).toBeNull();
+    expect(creditOf('US-MI', '2026-11-25', 'yes')).toBeNull();
+  });
+
+  it('reaches the purchase: 6 % of the 600 it is taken for is 36', () => {
+    const taxed = (credit: string): number => {
+      const scenario = scenarioOf((file) => {
+        file.claim = { ...claimForm(), place: written(credit) };
+        file.replacement = { ...file.replacement, price: 17800, sales_tax: 6 };
+        delete file.replacement.price_with_all_fees;
+      });
+      const { ledger } = named(results(scenario), 'claim/no-claim-traded-in/replace');
+      return ledger.filter(({ what }) => /tax/.test(what)).reduce((sum, row) => sum + row.amount.cash, 0);
+    };
+    // 17,800 x 6 % = 1,068; 17,200 x 6 % = 1,032.
+    expect([taxed('none'), taxed('full')]).toEqual([106_800, 103_200]);
+  });
+});
+
+describe('replacing it later', () => {
+  it('is offered for the cheapest month near the best of about a dozen dates', () => {
+    const one = hit({ surcharge: { aYear: 300, years: 3 } });
+    const ctx: Context = { ...ctxOf(one), rounding: 'unrounded' };
+    for (const course of COURSES.filter(({ id }) => openIn(one, `${id}/later`))) {
+      const cost = (month: number): number =>
+        presentCostOf(laterCourse(course, 0, month, '', '', ctx), ctx).counted;
+      const cheapest = (months: readonly number[]): number =>
+        months.reduce((best, month) => (cost(month) < cost(best) ? month : best));
+      // 60 months looked at every 5: then the 4 on either side of the best.
+      const coarse = cheapest([5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55]);
+      const near = cheapest([-4, -3, -2, -1, 0, 1, 2, 3, 4].map((away) => coarse + away));
+      const [found] = waysFor(one).open.filter(({ id }) => id.startsWith(`${course.id}/later/`));
+      expect(found?.id).toBe(`${course.id}/later/2021-hatchback/${near}`);
+      expect(cost(near)).toBeLessThanOrEqual(cost(coarse));
+    }
+    expect(openIn(one, 'claim/own-repair/later')).toBe(true);
   });
 });
