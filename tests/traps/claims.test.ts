@@ -1,31 +1,15 @@
 /** Where advice about a claim, cover or a lender would be confidently wrong, and what is said or counted instead. */
 import { describe, expect, it } from 'vitest';
-import { claimView } from '../../src/engine/decision/claim/claimView.ts';
-import { claimWays } from '../../src/engine/decision/claim/claimWays.ts';
 import { coverView } from '../../src/engine/decision/claim/coverView.ts';
-import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
 import type { OptionResult } from '../../src/engine/decision/decision.ts';
-import { resultOf } from '../../src/engine/decision/results.ts';
 import type { Claim, ClaimFacts, CoverPart, Rebuild } from '../../src/engine/scenario/claim.ts';
+import { STRAIGHT } from '../../src/report/words/claim/cautions.ts';
+import { type Hit, named, results, sumOf, viewOf, whyOf } from '../engine/decision/claim/asked.ts';
 import { claim, hit, place, strict } from '../engine/decision/claim/collision.ts';
 import { afterCollision } from '../report/claims.ts';
-import { render, text } from '../report/page.ts';
+import { read, render } from '../report/page.ts';
 import { scenarioOf } from '../support/file.ts';
 
-type Hit = ReturnType<typeof hit>;
-const ctxOf = ({ inputs, facts }: Hit) => contextOf(inputs, facts, EXPECTED, 'to the cent');
-const results = (one: Hit): OptionResult[] => {
-  const ctx = ctxOf(one);
-  return claimWays(ctx).open.map((way) => resultOf(way.build(ctx), ctx));
-};
-const named = (all: readonly OptionResult[], id: string): OptionResult => {
-  const found = all.find((each) => each.id.startsWith(id));
-  if (!found) throw new Error(`No ${id}`);
-  return found;
-};
-const why = (one: Hit, id: string): string | undefined =>
-  claimWays(ctxOf(one)).closed.find((each) => each.id === id)?.why;
-const viewOf = (one: Hit) => claimView(claimWays(ctxOf(one)), results(one), ctxOf(one));
 const rows = (option: OptionResult, what: string): [number, number][] =>
   option.ledger.filter((row) => row.what === what).map((row) => [row.month, row.amount.cash]);
 
@@ -60,6 +44,11 @@ describe('cover dropped', () => {
     expect(leaves(0)).toEqual({ withIt: -500, without: -5600 });
     expect(leaves(null)).toBeNull();
   });
+  it('and where savings were not told, what one loss can take', () => {
+    const { inputs, facts } = covered(hit());
+    const untold = coverView({ ...inputs, household: { ...inputs.household, savings: null } }, facts);
+    expect(untold?.parts[0]?.worst).toEqual({ withIt: 500, without: 5600 });
+  });
   it('has the own part of a loss in every way that has a vehicle: 6 % of 500 a year is 2.50 a month', () => {
     for (const option of results(covered(hit()))) {
       const borne = option.ledger.filter(({ what }) => what.startsWith('own part of a loss, collision'));
@@ -93,13 +82,13 @@ describe('a lender between the household and the insurer’s money', () => {
   it('no cash is planned with before it was asked about the cheque', () => {
     const one = hit({}, { lender }, 2000);
     for (const id of ['claim/own-repair', 'claim/safe-only', 'claim/left', 'claim/sold-damaged'])
-      expect([id, why(one, id)]).toEqual([id, expect.stringMatching(/nobody has asked/)]);
+      expect([id, whyOf(one, id)]).toEqual([id, expect.stringMatching(/nobody has asked/)]);
     expect(named(results(one), 'claim/shop-repair/keep').cashOnTheDay).toBe(50_000);
   });
   it('that wants the repair closes leaving the damage on own money too', () => {
     const one = hit({}, { lender: { ...lender, requiresRepair: true } }, 2000);
-    expect(why(one, 'claim/no-claim-left')).toMatch(/requires the repair/);
-    expect(why(one, 'claim/no-claim-safe')).toMatch(/requires the repair/);
+    expect(whyOf(one, 'claim/no-claim-left')).toMatch(/requires the repair/);
+    expect(whyOf(one, 'claim/no-claim-safe')).toMatch(/requires the repair/);
   });
   it('is paid before the owner, and the debt outlives the vehicle: 7,000 - 6,020 = 980 is still to be paid', () => {
     const option = named(results(hit({}, { place: strict, lender }, 7000)), 'claim/total-loss');
@@ -122,8 +111,8 @@ describe('salvage way wins on paper', () => {
     const held = { insuranceQuoted: true, retitlingConfirmed: true, inspected: true };
     const unquoted = rebuilt(cheap, { rebuild: { ...held, insuranceQuoted: false } });
     const untitled = rebuilt(cheap, { rebuild: { ...held, retitlingConfirmed: false } });
-    expect(why(unquoted, 'claim/rebuild')).toMatch(/no insurer has quoted/);
-    expect(why(untitled, 'claim/rebuild')).toMatch(/retitled/);
+    expect(whyOf(unquoted, 'claim/rebuild')).toMatch(/no insurer has quoted/);
+    expect(whyOf(untitled, 'claim/rebuild')).toMatch(/retitled/);
     for (const one of [unquoted, untitled])
       expect(results(one).some(({ id }) => id.startsWith('claim/rebuild'))).toBe(false);
   });
@@ -135,11 +124,11 @@ describe('salvage way wins on paper', () => {
           neverAgain: { source: 'invented', evidence: 'stated', percent, operator: '>=' },
         },
       });
-    expect(why(never(33), 'claim/rebuild')).toMatch(/never lets/);
-    expect(why(never(34), 'claim/rebuild')).toBeUndefined();
+    expect(whyOf(never(33), 'claim/rebuild')).toMatch(/never lets/);
+    expect(whyOf(never(34), 'claim/rebuild')).toBeUndefined();
   });
   it('nor is it open without a bid for the wreck', () => {
-    expect(why(hit({ salvage: null }, { place: strict }), 'claim/rebuild')).toMatch(/no bid/);
+    expect(whyOf(hit({ salvage: null }, { place: strict }), 'claim/rebuild')).toMatch(/no bid/);
   });
   it('months off the road cost getting about: 35 x 365.25 / 12 = 1,065.31 a month, half of it for half a one', () => {
     const option = named(results(rebuilt({ monthsOff: 2.5 })), 'claim/rebuild/keep');
@@ -186,18 +175,18 @@ describe('flooded, airbag deployed', () => {
   it.each(cases)('%s: own hands are closed until it is inspected', (word, facts) => {
     const before = hit({}, { ...facts, rebuild: { ...inspected, inspected: false } });
     for (const id of ['own-repair', 'safe-only', 'no-claim-own', 'no-claim-safe'])
-      expect([id, why(before, `claim/${id}`)]).toEqual([id, expect.stringContaining(word)]);
-    expect(why(before, 'claim/shop-repair')).toBeUndefined();
+      expect([id, whyOf(before, `claim/${id}`)]).toEqual([id, expect.stringContaining(word)]);
+    expect(whyOf(before, 'claim/shop-repair')).toBeUndefined();
     const after = hit({}, { ...facts, rebuild: inspected });
-    expect(why(after, 'claim/own-repair')).toBeUndefined();
+    expect(whyOf(after, 'claim/own-repair')).toBeUndefined();
     const wreck = { ...facts, place: strict };
-    expect(why(hit({}, { ...wreck, rebuild: { ...inspected, inspected: false } }), 'claim/rebuild')).toMatch(
-      word,
-    );
-    expect(why(hit({}, wreck), 'claim/rebuild')).toBeUndefined();
+    expect(
+      whyOf(hit({}, { ...wreck, rebuild: { ...inspected, inspected: false } }), 'claim/rebuild'),
+    ).toMatch(word);
+    expect(whyOf(hit({}, wreck), 'claim/rebuild')).toBeUndefined();
   });
   it.each(cases)('%s: driving on with the damage left is closed, inspected or not', (_word, facts) => {
-    expect(why(hit({}, { ...facts, rebuild: inspected }), 'claim/left')).toMatch(/not safe to drive/);
+    expect(whyOf(hit({}, { ...facts, rebuild: inspected }), 'claim/left')).toMatch(/not safe to drive/);
   });
 });
 
@@ -208,8 +197,8 @@ describe('unsafe now', () => {
     ['belts', { belts: { costs: 180, inEstimate: false } }, {}, /seat belts/],
     ['sensors', { calibration: { costs: 220, inEstimate: false } }, {}, /sensors/],
   ] as readonly [string, Partial<Claim>, Partial<ClaimFacts>, RegExp][])('%s', (_what, more, facts, said) => {
-    expect(why(hit(more, facts), 'claim/left')).toMatch(said);
-    expect(why(hit(more, facts), 'claim/no-claim-left')).toMatch(said);
+    expect(whyOf(hit(more, facts), 'claim/left')).toMatch(said);
+    expect(whyOf(hit(more, facts), 'claim/no-claim-left')).toMatch(said);
   });
   it('no way to mend it is without what makes it safe: belts 180 and sensors 220 are in each', () => {
     const extra = (costs: number) => ({ costs, inEstimate: false });
@@ -238,10 +227,10 @@ describe('more found once opened', () => {
 
 describe('advice that shades into misstatement', () => {
   it('tells to tell the truth, and that waiving the own share may break the law', () => {
-    const page = text(render(afterCollision));
-    expect(page).toMatch(/Tell the insurer the truth/);
-    expect(page).toMatch(/waive your share of the bill may break the law/);
-    expect(page).toMatch(/Not legal, tax or insurance advice/);
+    const words = read(render(afterCollision)).querySelector('#before-signing')?.textContent ?? '';
+    for (const caution of [STRAIGHT.truth, STRAIGHT.waive, STRAIGHT.brand]) expect(words).toContain(caution);
+    expect(STRAIGHT.truth).toMatch(/Tell the insurer the truth/);
+    expect(STRAIGHT.waive).toMatch(/may break the law/);
   });
   it('damage from before is not paid for: 5,300 + 424 tax + 40 - 500', () => {
     const { courses } = viewOf(hit({ damageBefore: 700 }, { place: strict }));
@@ -250,5 +239,18 @@ describe('advice that shades into misstatement', () => {
   it('money taken and not spent on the repair says what it gives up later', () => {
     const left = viewOf(hit({}, { place })).courses.find(({ id }) => id.startsWith('claim/left'));
     expect(left?.forecloses.join(', ')).toMatch(/comes off a later claim/);
+  });
+});
+
+describe('somebody else may pay', () => {
+  it('no claim stands beside the claim, with no payment and no dearer insurance', () => {
+    const dear = hit({ surcharge: { aYear: 400, years: 3 } });
+    const option = named(results(dear), 'claim/no-claim-own/keep');
+    expect(sumOf(option, 'settlement')).toBe(0);
+    expect(rows(option, 'dearer after the claim')).toEqual([]);
+    // 400 at the yearly bill of the first year, for who claims.
+    expect(rows(named(results(dear), 'claim/own-repair/keep'), 'dearer after the claim')[0]).toEqual([
+      12, 40_000,
+    ]);
   });
 });

@@ -1,25 +1,14 @@
 /** What a claim brings and costs besides the work, and what cover is worth: each figure by hand, to the cent. */
 import { describe, expect, it } from 'vitest';
 import { TO_THE_CENT } from '../../../../src/engine/cashflow/contracts/settlement/arithmetic.ts';
-import { claimWays } from '../../../../src/engine/decision/claim/claimWays.ts';
 import { coverView } from '../../../../src/engine/decision/claim/coverView.ts';
 import { settleIn } from '../../../../src/engine/decision/claim/settled.ts';
-import { contextOf, EXPECTED } from '../../../../src/engine/decision/context.ts';
 import type { OptionResult } from '../../../../src/engine/decision/decision.ts';
-import { resultOf } from '../../../../src/engine/decision/results.ts';
 import type { Claim, CoverPart } from '../../../../src/engine/scenario/claim.ts';
+import { type Hit, named, results } from './asked.ts';
 import { hit, strict } from './collision.ts';
 
-type Hit = ReturnType<typeof hit>;
-const results = ({ inputs, facts }: Hit): OptionResult[] => {
-  const ctx = contextOf(inputs, facts, EXPECTED, 'to the cent');
-  return claimWays(ctx).open.map((way) => resultOf(way.build(ctx), ctx));
-};
-const course = (one: Hit, id: string): OptionResult => {
-  const found = results(one).find((each) => each.id.startsWith(id));
-  if (!found) throw new Error(`No ${id}`);
-  return found;
-};
+const course = (one: Hit, id: string): OptionResult => named(results(one), id);
 /** Month and cents of every row of that name. */
 const rows = (option: OptionResult, what: string): [number, number][] =>
   option.ledger.filter((row) => row.what === what).map((row) => [row.month, row.amount.cash]);
