@@ -214,6 +214,18 @@ describe('the place and the tax on the next one', () => {
   });
 });
 
+describe('lost market value', () => {
+  it('is claimed for what was repaired, and for nothing else', () => {
+    const one = hit({ lostValue: { lost: 200, claimed: 500, paid: 1 } }, { pays: 'other' });
+    const brings = (id: string): number =>
+      named(results(one), id)
+        .ledger.filter(({ what }) => what === 'lost market value')
+        .reduce((sum, { amount }) => sum - amount.cash, 0);
+    expect([brings('claim/shop-repair/keep'), brings('claim/own-repair/keep')]).toEqual([50_000, 50_000]);
+    expect([brings('claim/safe-only/keep'), brings('claim/no-claim-own/keep')]).toEqual([0, 0]);
+  });
+});
+
 describe('replacing it later', () => {
   it('is offered for the cheapest month near the best of about a dozen dates', () => {
     const one = hit({ surcharge: { aYear: 300, years: 3 } });
