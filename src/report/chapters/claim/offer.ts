@@ -6,6 +6,10 @@ import { fallsWords, lenderWords, sourceWords, taxWords, testWords } from '../..
 import { block, type Chapter, notes, type Page, paragraphs, pick } from '../page.ts';
 import { comparablesTable, estimateTable, newerSentence, statementTable } from './offerTables.ts';
 
+/** What is settled, without what follows on it. */
+const settledWords = ({ label }: CourseView): string =>
+  label.replace(/, and (?:keep it|get the .*|do without)$/, '');
+
 /** One statement for each different payment: courses that are settled alike share theirs. */
 const statements = (courses: readonly CourseView[]): readonly (readonly [CourseView, string])[] => {
   const seen = new Map<string, CourseView[]>();
@@ -15,7 +19,7 @@ const statements = (courses: readonly CourseView[]): readonly (readonly [CourseV
     seen.set(alike, [...(seen.get(alike) ?? []), course]);
   }
   return [...seen.values()].flatMap((alike) =>
-    alike[0] ? [[alike[0], alike.map(({ label }) => label).join('; ')] as const] : [],
+    alike[0] ? [[alike[0], [...new Set(alike.map(settledWords))].join('; ')] as const] : [],
   );
 };
 
