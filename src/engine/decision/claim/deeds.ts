@@ -11,7 +11,7 @@ import { type Context, onceIn, timesOf, withVehicle } from '../context.ts';
 import { jobShopPrice } from '../neededWork.ts';
 import { gettingAbout } from '../ways/without.ts';
 import { line } from './day.ts';
-import { claimOf, estimateIn, paidForMore, settled, shareFromOther } from './settled.ts';
+import { claimOf, estimateIn, paidForMore, type Settles, settled, shareFromOther } from './settled.ts';
 
 /** What becomes of the damage while it is kept. */
 export type Deed = 'shop' | 'own' | 'safe' | 'left' | 'rebuild';
@@ -105,27 +105,26 @@ const foundLater = (claimed: Claimed, days: number, ctx: Context): Contract[] =>
 
 /**
  * What a claim for lost market value brings, by its chance: only for a vehicle that was repaired, and from the other
- * driver's policy no more than the damage has left of its limit.
+ * driver's policy no more than the damage has left of its limit, what is found later too where that may be claimed.
  */
-const lostValuePaid = (claimed: Claimed, days: number, ctx: Context): Contract[] => {
+const lostValuePaid = (how: Settles, later: Claimed, days: number, ctx: Context): Contract[] => {
   const { claim, said } = claimOf(ctx.inputs, ctx.facts);
-  if (!claim.lostValue || claimed === null) return [];
+  if (!claim.lostValue) return [];
   const times = timesOf(claim.lostValue.paid, 'claim.lost_value', ctx.future);
   const theirs = claim.lostValue.claimed * shareFromOther(claim, said);
-  const { chance } = claim.estimate.supplement;
-  const asked = { how: claimed, replaced: false, days, more: 0 };
-  const left =
-    said.pays !== 'other' || claim.otherLimit === null
-      ? theirs
-      : claim.otherLimit -
-        settled(ctx, asked).payment -
-        paidForMore(ctx, asked) * timesOf(chance, 'claim.supplement', ctx.future);
-  const amount = Math.max(0, Math.min(theirs, left)) * times;
+  const limit = said.pays === 'other' ? claim.otherLimit : null;
+  const within = (paid: number): number =>
+    limit === null ? theirs : Math.max(0, Math.min(theirs, limit - paid));
+  const asked = { how, replaced: false, days, more: 0 };
+  const { payment } = settled(ctx, asked);
+  const found = later ? timesOf(claim.estimate.supplement.chance, 'claim.supplement', ctx.future) : 0;
+  // Both cases by their chance: a limit that binds in one of them does not bind on their average.
+  const amount = (1 - found) * within(payment) + (found && found * within(payment + paidForMore(ctx, asked)));
   return [
     oneOff(
       line('settlement', 'lost market value', 'claim.lost_value', 'its chance, a claim of its own'),
       0,
-      -amount,
+      -amount * times,
     ),
   ];
 };
@@ -218,14 +217,20 @@ export const daysOf = (deed: Deed, ctx: Context): number => {
 export const deedContracts = (deed: Deed, claimed: boolean, ctx: Context): Contract[] => {
   const { claim, said } = claimOf(ctx.inputs, ctx.facts);
   const days = daysOf(deed, ctx);
-  const lost = (how: Claimed): Contract[] => (claimed ? lostValuePaid(how, days, ctx) : []);
+  const lost = (how: Settles, later: Claimed): Contract[] =>
+    claimed ? lostValuePaid(how, later, days, ctx) : [];
   switch (deed) {
     case 'shop':
-      return [...byShop(claimed, ctx), ...extras(true, ctx), ...lost('repair done')];
+      return [...byShop(claimed, ctx), ...extras(true, ctx), ...lost('repair done', 'repair done')];
     case 'own': {
       const open = claimed && said.signingCloses === false ? 'repair in money' : null;
       const work = claim.ownRepair ? byPlan(claim.ownRepair, 'own_repair', days, ctx) : [];
-      return [...work, ...foundLater(open, days, ctx), ...extras(false, ctx), ...lost('repair in money')];
+      return [
+        ...work,
+        ...foundLater(open, days, ctx),
+        ...extras(false, ctx),
+        ...lost('repair in money', open),
+      ];
     }
     case 'safe':
       return [

@@ -219,4 +219,26 @@ describe('the other driver’s insurer pays all in its statement: 2,004 + 150 + 
     expect(lost(0, 2500, 0.5)).toEqual([[0, -8_300]]);
     expect(lost(0, 2000)).toEqual([]);
   });
+  it('its limit is used up by more damage only where that is paid, and by its chance: 1,900 + 180, and 500 more', () => {
+    const lost = (otherLimit: number, chance: number, signingCloses: boolean | null) => {
+      const estimate = {
+        ...(around.estimate as Claim['estimate']),
+        supplement: { chance, amount: 500, paid: 1 },
+      };
+      const lostValue = { lost: 800, claimed: 600, paid: 1 };
+      const one = hit(
+        { ...around, deductible: 0, otherLimit, estimate, lostValue },
+        { pays: 'other', signingCloses },
+      );
+      return rows(course(one, 'claim/own-repair/keep'), 'lost market value');
+    };
+    // 2,600 - 2,080 - 500 = 20. Once signing has closed the claim the 500 is the owner's: 2,600 - 2,080 = 520.
+    expect(lost(2600, 1, false)).toEqual([[0, -2_000]]);
+    expect(lost(2600, 1, true)).toEqual([[0, -52_000]]);
+    expect(lost(2600, 1, null)).toEqual([[0, -52_000]]);
+    // Of 3,000 there is room for all 600, or for 420 where the 500 comes first: half of each is 510.
+    expect(lost(3000, 0, false)).toEqual([[0, -60_000]]);
+    expect(lost(3000, 1, false)).toEqual([[0, -42_000]]);
+    expect(lost(3000, 0.5, false)).toEqual([[0, -51_000]]);
+  });
 });
