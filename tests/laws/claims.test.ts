@@ -1,10 +1,13 @@
 /** What must hold for the courses of any claim: what comes in goes out, nothing is sold twice, a payment counts once. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { ByReading } from '../../src/engine/cashflow/posting.ts';
+import { type Context, EXPECTED, type Future } from '../../src/engine/decision/context.ts';
 import type { OptionResult } from '../../src/engine/decision/decision.ts';
+import { presentCostOf } from '../../src/engine/decision/project.ts';
 import type { Claim, ClaimFacts, ClaimLine } from '../../src/engine/scenario/claim.ts';
 import { compare } from '../../src/engine/scenario/comparables.ts';
-import { type Hit, named, results, sumOf, viewOf } from '../engine/decision/claim/asked.ts';
+import { ctxOf, type Hit, named, results, sumOf, viewOf, waysFor } from '../engine/decision/claim/asked.ts';
 import { claim, hit, place, strict } from '../engine/decision/claim/collision.ts';
 
 /** Whole currency units, so that nothing below is a matter of rounding unless it says so. */
@@ -176,6 +179,30 @@ describe('law 11: what a higher payment does on the day', () => {
 });
 
 describe('order decides nothing', () => {
+  it('of the courses: worked out last to first, in the same future, each costs the same', () => {
+    ofAnyWith(fc.tuple(hundredth(99), hundredth(99)), (any, [chance, turnsOut]) => {
+      const { supplement, ...estimate } = any.changes.estimate as Claim['estimate'];
+      const one = collided(any, { estimate: { ...estimate, supplement: { ...supplement, chance } } });
+      const ways = waysFor(one).open;
+      const costs = (future: Future, order: typeof ways): [string, ByReading<number>][] => {
+        // What is worked out once in a future is shared by all courses that are asked in it.
+        const ctx: Context = { ...ctxOf(one, future), rounding: 'unrounded' };
+        return order
+          .map((way): [string, ByReading<number>] => [way.id, presentCostOf(way.build(ctx), ctx)])
+          .sort(([a], [b]) => (a < b ? -1 : 1));
+      };
+      const drawn = (): Future => ({
+        kind: 'drawn',
+        luckOf: () => ({ exponential: () => 1e9, quantile: () => 0.5 }),
+        recall: new Map(),
+        turnsOut: () => turnsOut,
+        givenUpIn: null,
+      });
+      for (const future of [() => EXPECTED, drawn])
+        expect(costs(future(), ways.toReversed())).toEqual(costs(future(), ways));
+    });
+  });
+
   it('of the lines of the estimate', () => {
     ofAny((one) => {
       const estimate = one.changes.estimate as Claim['estimate'];

@@ -56,7 +56,19 @@ describe('cover dropped', () => {
         option.id,
         60 * 250,
       ]);
+      // And so is a premium, whichever vehicle it is.
+      expect(sumOf(option, 'insurance')).toBeGreaterThan(60 * 250);
     }
+  });
+  it('off the road there is no loss to bear: three months of it, then 2.50 a month', () => {
+    const option = named(results(covered(rebuilt({ monthsOff: 3 }))), 'claim/rebuild/keep');
+    const months = option.ledger
+      .filter(({ what }) => what.startsWith('own part of a loss, collision'))
+      .map(({ month, amount }) => [month, amount.cash]);
+    expect(months.slice(0, 2)).toEqual([
+      [4, 250],
+      [5, 250],
+    ]);
   });
 });
 

@@ -83,6 +83,17 @@ describe('dearer insurance after a claim, 200 a year for 3 years', () => {
     expect(rows(course(hit(dearer), 'claim/shop-repair/keep'), what)).toEqual(bills);
     expect(rows(course(hit(dearer), 'claim/sold-damaged/replace'), what)).toEqual(bills);
   });
+  it('falls with the bill of its own date, in month 5 and the two after it', () => {
+    const one = hit(dearer);
+    const { vehicle } = one.inputs;
+    const due = { ...vehicle, cover: { ...vehicle.cover, nextDue: 5 } };
+    const option = course({ ...one, inputs: { ...one.inputs, vehicle: due } }, 'claim/shop-repair/keep');
+    expect(rows(option, what)).toEqual([
+      [5, 20_000],
+      [17, 20_800],
+      [29, 21_632],
+    ]);
+  });
   it('does not fall without a claim, when doing without, or when the other side pays', () => {
     const one = hit(dearer);
     const without = {
