@@ -36,7 +36,8 @@ const damageLoss = (ctx: Context): number => {
 const lostAfter = (deed: Deed, ctx: Context): number => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const seen = claim.lostValue?.lost ?? 0;
-  if (deed === 'left') return damageLoss(ctx);
+  // Prices as stated are a clean title's: what the damage takes off a branded one is its part of that.
+  if (deed === 'left') return damageLoss(ctx) * ctx.inputs.vehicle.brandFactor;
   if (deed === 'rebuild') return claim.rebuild?.valueLost ?? 0;
   const plan = deed === 'own' ? claim.ownRepair : deed === 'safe' ? claim.safeOnly : null;
   return seen + (plan?.valueLost ?? 0);

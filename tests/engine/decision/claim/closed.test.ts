@@ -1,11 +1,14 @@
 import { describe, expect, it } from 'vitest';
-import { COURSES, laterCourse } from '../../../../src/engine/decision/claim/keeping.ts';
+import { COURSES, type Course, laterCourse } from '../../../../src/engine/decision/claim/keeping.ts';
 import type { Context } from '../../../../src/engine/decision/context.ts';
 import { presentCostOf } from '../../../../src/engine/decision/project.ts';
+import { resultOf } from '../../../../src/engine/decision/results.ts';
 import type { ClaimFacts, Rebuild } from '../../../../src/engine/scenario/claim.ts';
+import type { Job } from '../../../../src/engine/scenario/inputs.ts';
 import type { PlaceRule } from '../../../../src/engine/scenario/placeRule.ts';
 import { claimForm } from '../../../support/claim.ts';
 import { scenarioOf } from '../../../support/file.ts';
+import { factsOf, inputs as plain } from '../../../support/household.ts';
 import { ctxOf, named, results, sumOf, viewOf, waysFor, whyOf } from './asked.ts';
 import { claim, hit, strict } from './collision.ts';
 
@@ -167,6 +170,44 @@ describe('damage that stays', () => {
   it('never takes it below scrap', () => {
     // 6,000 x 0.851^5 = 2,677.93; 2,400 less leaves 277.93, and scrap is 400.
     expect(end('claim/left/keep', 60)).toBe(40_000);
+  });
+
+  it('and what a buyer pays less for it though it was repaired, which is not asked twice where it was not', () => {
+    const two = (id: string): number => {
+      const { inputs, facts } = hit({ lostValue: { lost: 350, claimed: 0, paid: 0 } });
+      const household = { ...inputs.household, lookAhead: 24 };
+      return named(results({ inputs: { ...inputs, household }, facts }), id).valueAtEnd;
+    };
+    expect(two('claim/shop-repair/keep')).toBe(395_801);
+    expect(two('claim/own-repair/keep')).toBe(365_801);
+    expect(two('claim/left/keep')).toBe(190_801);
+  });
+
+  it('under branded papers is what it takes off a branded one: 60 % of 2,400, as when it is sold today', () => {
+    const { inputs, facts } = hit();
+    const household = { ...inputs.household, lookAhead: 24 };
+    const vehicle = { ...inputs.vehicle, brandFactor: 0.6 };
+    const all = results({ inputs: { ...inputs, household, vehicle }, facts });
+    // 0.6 x 4,345.206 = 2,607.12; less 1,440 and three weeks, 37.20.
+    expect(named(all, 'claim/left/keep').valueAtEnd).toBe(112_992);
+    // 0.6 x 3,600 = 2,160, less three weeks of the first year's, 35.77.
+    expect(sumOf(named(all, 'claim/sold-damaged/replace'), 'selling the old one')).toBe(-212_423);
+  });
+
+  it('beside other work takes its part of the gap, by what a shop asks: 2,004 of 3,000', () => {
+    const { inputs, facts } = hit();
+    const household = { ...inputs.household, lookAhead: 24 };
+    const job = { ...(plain.workNeeded[0] as Job), shopPrice: 996, canWait: 12, immobilises: false };
+    const with_ = { ...inputs, household, workNeeded: [job] };
+    const one = { inputs: with_, facts: { ...factsOf(with_), claim: facts.claim } };
+    // 0.668 x 2,400 = 1,603.20 off 4,308.01; the work is done by then.
+    expect(named(results(one), 'claim/left/keep').valueAtEnd).toBe(270_481);
+    // Repaired, and replaced while the work still waits: that takes the other 796.80 of 6,000, 13.28 %.
+    const ctx = ctxOf(one);
+    const [shop] = COURSES;
+    const later = resultOf(laterCourse(shop as Course, 0, 6, 'shop/later', '', ctx), ctx);
+    // 6,000 x 0.851^(1/2) = 5,534.98, of it 86.72 % = 4,799.93; less 35.77.
+    expect(sumOf(later, 'selling the old one', 6)).toBe(-476_417);
   });
 });
 

@@ -194,6 +194,28 @@ describe('rental, tow and storage', () => {
   });
 });
 
+describe('needed too: alignment 90, and seats for children 230', () => {
+  const too = (inEstimate: boolean) =>
+    hit({ alignment: { costs: 90, inEstimate }, childSeats: { costs: 230, inEstimate } });
+  const costs = (one: Hit, id: string) => [
+    rows(course(one, id), 'wheel alignment'),
+    rows(course(one, id), "children's seats"),
+  ];
+  const own = [[[0, 9_000]], [[0, 23_000]]];
+  it('where the estimate holds them a shop does them for it, and whoever takes the money buys them', () => {
+    expect(costs(too(true), 'claim/shop-repair/keep')).toEqual([[], []]);
+    expect(costs(too(true), 'claim/no-claim-shop/keep')).toEqual([[], []]);
+    expect(costs(too(true), 'claim/own-repair/keep')).toEqual(own);
+    expect(costs(too(true), 'claim/safe-only/keep')).toEqual(own);
+  });
+  it('where it does not, they come on top of the shop’s bill', () => {
+    expect(costs(too(false), 'claim/shop-repair/keep')).toEqual(own);
+  });
+  it('and the seats, not the alignment, where it goes', () => {
+    expect(costs(too(true), 'claim/sold-damaged/replace')).toEqual([[], [[0, 23_000]]]);
+  });
+});
+
 describe('the other driver’s insurer pays all in its statement: 2,004 + 150 + 180 = 2,334', () => {
   const theirs = (fault: number, otherLimit: number | null, more: Partial<Claim> = {}) =>
     hit({ ...around, deductible: 0, fault, otherLimit, ...more }, { pays: 'other' });
