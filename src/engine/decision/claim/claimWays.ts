@@ -1,4 +1,5 @@
 import type { Inputs } from '../../scenario/inputs.ts';
+import type { Facts } from '../../scenario/scenario.ts';
 import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
 import { replacementClosed } from '../openWays.ts';
@@ -46,12 +47,13 @@ const bestLater = (course: Course, ctx: Context): Later | null => {
   return best;
 };
 
-const known = new WeakMap<Inputs, Ways>();
+/** By inputs, for those facts: what is open depends on both. */
+const known = new WeakMap<Inputs, { readonly facts: Facts; readonly ways: Ways }>();
 
 /** The courses of a claim, in the place of the ways of a vehicle that nobody has hit. */
 export const claimWays = (ctx: Context): Ways => {
   const before = known.get(ctx.inputs);
-  if (before) return before;
+  if (before?.facts === ctx.facts) return before.ways;
   const open: Way[] = [];
   const closed: ClosedWay[] = [];
   const nobody = ctx.facts.claim?.pays === 'nobody';
@@ -94,6 +96,6 @@ export const claimWays = (ctx: Context): Ways => {
     if (ways.why) closed.push({ id: going.id, label: capital(going.label), why: ways.why });
   }
   const ways = { open, closed };
-  known.set(ctx.inputs, ways);
+  known.set(ctx.inputs, { facts: ctx.facts, ways });
   return ways;
 };

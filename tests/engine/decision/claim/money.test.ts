@@ -6,7 +6,7 @@ import { settleIn } from '../../../../src/engine/decision/claim/settled.ts';
 import type { OptionResult } from '../../../../src/engine/decision/decision.ts';
 import type { Claim, CoverPart } from '../../../../src/engine/scenario/claim.ts';
 import { type Hit, named, results } from './asked.ts';
-import { hit, strict } from './collision.ts';
+import { hit, place, strict } from './collision.ts';
 
 const course = (one: Hit, id: string): OptionResult => named(results(one), id);
 /** Month and cents of every row of that name. */
@@ -126,6 +126,15 @@ describe('what comes back of a deductible of 500 on a loss of 2,004, in month 6'
     expect(back('owner first', 0.9)).toEqual([[6, -20_040]]);
     expect(back('in proportion', 0.9)).toEqual([[6, -5_000]]);
   });
+  it('where the place’s rule of fault is not known, any fault may take all of it', () => {
+    const unknown = (fault: number) =>
+      rows(
+        course(hit({ fault, recovered: 1 }, { place: { ...place, fault: null } }), 'claim/shop-repair/keep'),
+        'deductible paid back',
+      );
+    expect(unknown(0)).toEqual([[6, -50_000]]);
+    expect(unknown(0.2)).toEqual([]);
+  });
   it('counts by its chance, and not at all where none is expected', () => {
     expect(back('in proportion', 0.2, 0.5)).toEqual([[6, -20_000]]);
     expect(back('in proportion', 0.2, 0)).toEqual([]);
@@ -185,34 +194,22 @@ describe('rental, tow and storage', () => {
     expect(costsOf(option)).toEqual(COSTS);
     expect(partsOf(option)).toEqual([[[0, -15_000]], [[0, -10_000]], [[0, -8_000]]]);
   });
+  it('is never paid beyond what it costs: 45 x 5, 140, and 20 x 6', () => {
+    const rich = {
+      ...around,
+      rental: { aDay: 45, paidADay: 60, paidDays: 5 },
+      tow: { costs: 140, paid: 200 },
+      storage: { aDay: 20, days: 6, paidDays: 9 },
+    };
+    const option = course(hit(rich), 'claim/shop-repair/keep');
+    expect(partsOf(option)).toEqual([[[0, -22_500]], [[0, -14_000]], [[0, -12_000]]]);
+  });
   it('nobody pays any of it where no claim is made, or there is nobody to claim of', () => {
     for (const one of [hit(around), hit({ ...around, deductible: 0 }, { pays: 'nobody' })]) {
       const option = course(one, 'claim/no-claim-shop/keep');
       expect(costsOf(option)).toEqual(COSTS);
       expect(option.ledger.filter(({ category }) => category === 'settlement')).toEqual([]);
     }
-  });
-});
-
-describe('needed too: alignment 90, and seats for children 230', () => {
-  const too = (inEstimate: boolean) =>
-    hit({ alignment: { costs: 90, inEstimate }, childSeats: { costs: 230, inEstimate } });
-  const costs = (one: Hit, id: string) => [
-    rows(course(one, id), 'wheel alignment'),
-    rows(course(one, id), "children's seats"),
-  ];
-  const own = [[[0, 9_000]], [[0, 23_000]]];
-  it('where the estimate holds them a shop does them for it, and whoever takes the money buys them', () => {
-    expect(costs(too(true), 'claim/shop-repair/keep')).toEqual([[], []]);
-    expect(costs(too(true), 'claim/no-claim-shop/keep')).toEqual([[], []]);
-    expect(costs(too(true), 'claim/own-repair/keep')).toEqual(own);
-    expect(costs(too(true), 'claim/safe-only/keep')).toEqual(own);
-  });
-  it('where it does not, they come on top of the shop’s bill', () => {
-    expect(costs(too(false), 'claim/shop-repair/keep')).toEqual(own);
-  });
-  it('and the seats, not the alignment, where it goes', () => {
-    expect(costs(too(true), 'claim/sold-damaged/replace')).toEqual([[], [[0, 23_000]]]);
   });
 });
 
