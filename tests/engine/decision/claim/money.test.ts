@@ -173,6 +173,29 @@ describe('a premium of 600 paid for 12 months with 5 left and a fee of 25: 250 -
     expect(totalLoss(total(0)).refund).toBe(0);
     expect(rows(course(total(0), 'claim/total-loss'), 'premium, unused')).toEqual([[0, -22_500]]);
     expect(rows(course(total(0), 'claim/rebuild/keep'), 'premium, unused')).toEqual([]);
+    // Kept, 6,000 + 480 + 25 - 500 - 900 = 5,105 of 6,000 owed: the rest is paid, and no refund goes to the lender.
+    const kept = course(total(6000), 'claim/rebuild/keep');
+    expect(rows(kept, 'lender is paid')).toEqual([[0, 510_500]]);
+    expect(rows(kept, 'shortfall is paid')).toEqual([[0, 89_500]]);
+    // Nor does the loan go on.
+    expect([
+      ...new Set(kept.ledger.filter(({ category }) => category === 'loan').map((r) => r.month)),
+    ]).toEqual([0]);
+  });
+  it('of something extended beyond its first term is counted on what is left of it: 600 - 25', () => {
+    const long = [{ what: 'premium', paid: 600, months: 12, left: 15, fee: 25 }];
+    const option = course(hit({ refunds: long }, { place: strict }), 'claim/total-loss');
+    expect(rows(option, 'premium, unused')).toEqual([[0, -57_500]]);
+  });
+  it('a loan for the next one takes in only what is still short after all of them: 100', () => {
+    const day = (rollInShortfall: boolean): number => {
+      const { inputs, facts } = total(7000, { gap: { limit: null, notCovered: 100 } });
+      const replacement = inputs.replacement.map((deal) =>
+        deal.payment.kind === 'loan' ? { ...deal, payment: { ...deal.payment, rollInShortfall } } : deal,
+      );
+      return course({ inputs: { ...inputs, replacement }, facts }, 'claim/total-loss').cashOnTheDay;
+    };
+    expect(day(true) - day(false)).toBe(-10_000);
   });
 });
 
@@ -222,6 +245,9 @@ describe('the other driver’s insurer pays all in its statement: 2,004 + 150 + 
     expect(paid(theirs(0, null))).toEqual([[0, -233_400]]);
     expect(paid(theirs(0.5, null))).toEqual([[0, -116_700]]);
     expect(() => paid(theirs(1, null))).toThrow(/No claim\/shop-repair/);
+  });
+  it('takes no deductible, whatever the own policy has', () => {
+    expect(paid(theirs(0, null, { deductible: 500 }))).toEqual([[0, -233_400]]);
   });
   it('at most its limit, after the fault', () => {
     expect(paid(theirs(0, 2100))).toEqual([[0, -210_000]]);
