@@ -57,8 +57,8 @@ export interface Sink {
     cash: number,
     shop: number,
   ): void;
-  /** Own hours spent in a month: shown as weekends, priced only within `counted`. */
-  time(line: Line, month: number, hours: number): void;
+  /** Own hours spent in a month: shown as weekends, priced only within `counted`. Null where nobody asks. */
+  readonly time: ((line: Line, month: number, hours: number) => void) | null;
   /**
    * Roadside stops, and days without the vehicle, in a month; expected or drawn. Their money is posted by itself. Null
    * where nobody asks: most sinks do not.

@@ -1,3 +1,4 @@
+import { remember } from '../quantity/remember.ts';
 import { philox, streamOf } from './counter.ts';
 import { BITS, directionNumbers } from './directions.ts';
 
@@ -17,6 +18,21 @@ const reversed = (word: number): number => {
   return (x >>> 16) | (x << 16);
 };
 
+/** The direction numbers from the other end, by bit, then by dimension: one step reads one stretch. */
+const reversedDirections = remember(
+  (dimensions: number): Int32Array => {
+    const table = new Int32Array(BITS * dimensions);
+    directionNumbers(dimensions).forEach((words, d) => {
+      words.forEach((word, bit) => {
+        table[bit * dimensions + d] = reversed(word);
+      });
+    });
+    return table;
+  },
+  ([a], [b]) => a === b,
+  4,
+);
+
 /**
  * Walks the sequence in Gray code order: the state at an index is the exclusive or of the direction numbers at the
  * bits of index ^ (index >>> 1), so that the next index changes one of them. The state is kept with its bits reversed,
@@ -26,13 +42,7 @@ const walk = (
   dimensions: number,
 ): { readonly state: Int32Array; readonly moveTo: (index: number) => void } => {
   const state = new Int32Array(dimensions);
-  // By bit, then by dimension: one step reads one stretch.
-  const table = new Int32Array(BITS * dimensions);
-  directionNumbers(dimensions).forEach((words, d) => {
-    words.forEach((word, bit) => {
-      table[bit * dimensions + d] = reversed(word);
-    });
-  });
+  const table = reversedDirections(dimensions);
   let at = 0;
   const moveTo = (index: number): void => {
     let changed = (at ^ (at >>> 1) ^ index ^ (index >>> 1)) >>> 0;

@@ -92,12 +92,10 @@ export const bought = (
   const offer = ctx.inputs.replacement[index] as Replacement;
   if (ctx.future.kind === 'expected') return boughtAnew(offer, index, month, brought, financing, ctx);
   const rolled = rollsIn(offer) ? shortfallOf(brought) : 0;
-  const key = `bought ${index} ${month} ${financing} ${brought.tradeIn} ${rolled}`;
-  const [shared] = recalled(ctx.future, key, () => {
+  return recalled(ctx.future, offer, [month, financing, brought.tradeIn, rolled], () => {
     const { contracts, valueAt, owedAt, purchase } = boughtAnew(offer, index, month, brought, financing, ctx);
-    return [{ contracts: [bundled(contracts, month)], valueAt, owedAt, purchase }];
+    return { contracts: [bundled(contracts, month)], valueAt, owedAt, purchase };
   });
-  return shared as Bought;
 };
 
 const boughtAnew = (

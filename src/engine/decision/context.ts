@@ -6,13 +6,21 @@ import { smoothLevel } from '../quantity/month.ts';
 import type { Inputs, PricesRise } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 
+/** Something worked out once within a future, and in which particulars. */
+interface Recalled {
+  readonly particulars: Particulars;
+  readonly result: unknown;
+}
+
+type Particulars = readonly (string | number | boolean)[];
+
 /** One future that was drawn: what luck every part of every vehicle has, and what turns out of each chance. */
 export interface DrawnFuture {
   readonly kind: 'drawn';
   /** The luck of a vehicle's component, by its key and the component's position; -1 for repairs nobody named. */
   readonly luckOf: (vehicle: string, component: number) => Luck;
-  /** What is remembered of a vehicle's failures within this future, so that every way reads the same ones. */
-  readonly recall: Map<string, readonly unknown[]>;
+  /** What is remembered within this future, by what it is about, so that every way reads the same. */
+  readonly recall: Map<unknown, Recalled[]>;
   /** In (0, 1): a chance of c comes true when it is below c. By the place of the chance in the scenario. */
   readonly turnsOut: (what: string) => number;
   /** The present vehicle is given up at the end of this month: its bills of the month are not paid, its tow is. */
@@ -109,16 +117,36 @@ export const withVehicle = (vehicle: Inputs['vehicle'], ctx: Context): Context =
 export const timesOf = (chance: number, what: string, future: Future): number =>
   chance === 0 || future.kind === 'expected' ? chance : future.turnsOut(what) < chance ? 1 : 0;
 
-/** Within one future every way reads the same list for the same key. */
-export const recalled = <T>(future: DrawnFuture, key: string, draw: () => readonly T[]): readonly T[] => {
-  const known = future.recall.get(key);
-  // What is kept under a key was put there by the one caller that makes such keys, so its type is known.
-  if (known) return known as readonly T[];
-  const drawn = draw();
-  future.recall.set(key, drawn);
-  return drawn;
+const alike = (a: Particulars, b: Particulars): boolean => {
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+};
+
+/**
+ * Within one future every way reads the same of the same thing in the same particulars.
+ *
+ * @param thing an object, or words that stand for one: what is kept of it was put there by one caller alone, so its type
+ *   is known. Words put together anew each time are slow to look up; what they would be put together from are particulars.
+ */
+export const recalled = <T>(
+  future: DrawnFuture,
+  thing: unknown,
+  particulars: Particulars,
+  draw: () => T,
+): T => {
+  let kept = future.recall.get(thing);
+  if (kept) {
+    for (const one of kept) if (alike(one.particulars, particulars)) return one.result as T;
+  } else {
+    kept = [];
+    future.recall.set(thing, kept);
+  }
+  const result = draw();
+  kept.push({ particulars, result });
+  return result;
 };
 
 /** Worked out once within a drawn future; anew where failures are expected, for there a solver moves the inputs. */
-export const onceIn = <T>(future: Future, key: string, compute: () => T): T =>
-  future.kind === 'drawn' ? (recalled(future, key, () => [compute()])[0] as T) : compute();
+export const onceIn = <T>(future: Future, thing: unknown, particulars: Particulars, compute: () => T): T =>
+  future.kind === 'drawn' ? recalled(future, thing, particulars, compute) : compute();

@@ -14,6 +14,16 @@ import type { Span } from './span.ts';
  */
 export const deductibles = (worthAt: (month: number) => number, span: Span, ctx: Context): Contract[] => {
   const { collision, comprehensive } = ctx.inputs.vehicle.ownDamage;
+  if (!collision && !comprehensive) return [];
+  const worths = new Map<number, number>();
+  /** One and the same for both kinds of loss. */
+  const worthIn = (month: number): number => {
+    const known = worths.get(month);
+    if (known !== undefined) return known;
+    const worth = worthAt(month);
+    worths.set(month, worth);
+    return worth;
+  };
   const flat = priceLevels(0, ctx.horizon);
   return (['collision', 'comprehensive'] as const).flatMap((kind): Contract[] => {
     const part = kind === 'collision' ? collision : comprehensive;
@@ -30,7 +40,7 @@ export const deductibles = (worthAt: (month: number) => number, span: Span, ctx:
         for (let first = span.start + span.idle; first < span.end; first += 12) {
           const aYear = coverCost(
             { premium: 0, deductible: part.deductible },
-            { claims: part.chanceAYear, losses, value: worthAt(first) },
+            { claims: part.chanceAYear, losses, value: worthIn(first) },
           );
           const until = Math.min(first + 12, span.end);
           sink.series(line, first + 1, until, flat, aYear / 12, aYear / 12, aYear / 12);

@@ -94,6 +94,8 @@ export const neededWork = (treatments: Treatments, until: number, ctx: Context):
       ),
     );
   });
+  const { storageADay } = ctx.inputs.vehicle;
+  if (storageADay === 0) return contracts;
   const stands = Math.max(
     0,
     ...ctx.inputs.workNeeded.map((job, i) =>
@@ -106,7 +108,7 @@ export const neededWork = (treatments: Treatments, until: number, ctx: Context):
     path: 'vehicle.storage_a_day',
     reason: 'from the first day until it is mended',
   };
-  contracts.push(oneOff(storage, 0, stands * ctx.inputs.vehicle.storageADay));
+  contracts.push(oneOff(storage, 0, stands * storageADay));
   return contracts;
 };
 

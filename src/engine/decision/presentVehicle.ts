@@ -101,7 +101,7 @@ const sale =
   (sink: Sink) => {
     const cash = cost - price;
     sink.post(line, month, cash + hours * ownHour, cash, cash + hours * ownHour);
-    if (hours !== 0) sink.time(line, month, hours);
+    if (hours !== 0) sink.time?.(line, month, hours);
   };
 
 /** What a private sale costs in cash in a month: its own cost, and insurance for the weeks it takes. */
@@ -205,17 +205,16 @@ export const sellLater =
     );
     const net = (reading: Reading): number => -netValue(ctx.inputs.vehicle, value, month, reading, ctx);
     sink.post(line, month, net('counted'), net('cash'), net('shop'));
-    sink.time(line, month, ctx.inputs.vehicle.selling.hours);
+    sink.time?.(line, month, ctx.inputs.vehicle.selling.hours);
   };
 
 /** The present vehicle's span, held to the end of month `until`; one and the same within a drawn future. */
 export const presentSpan = (treatments: Treatments, until: number, ctx: Context): Span => {
   if (ctx.future.kind === 'expected') return spanOf(treatments, until, ctx);
   const { offTheRoad } = ctx.inputs.vehicle;
-  const [span] = recalled(ctx.future, `span ${until} ${offTheRoad} ${treatments.join()}`, () => [
+  return recalled(ctx.future, 'present span', [until, offTheRoad, ...treatments], () =>
     spanOf(treatments, until, ctx),
-  ]);
-  return span as Span;
+  );
 };
 
 const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({

@@ -54,7 +54,9 @@ const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
       'value',
       'what selling it then would bring, net of its cost and hours',
     );
-    sink.post(owned, horizon, -plan.valueAt(horizon, 'counted'), -cash, -plan.valueAt(horizon, 'shop'));
+    // Selling takes the same own hours whoever mends it.
+    const counted = plan.valueAt(horizon, 'counted');
+    sink.post(owned, horizon, -counted, -cash, -counted);
   }
   const owed = plan.owedAt(horizon);
   if (owed !== 0)
@@ -72,6 +74,12 @@ interface Day {
   readonly cash: ByReading<number>;
   readonly onCard: readonly OnCard[];
 }
+
+const add = (to: Record<Reading, number>, more: ByReading<number>): void => {
+  to.counted += more.counted;
+  to.cash += more.cash;
+  to.shop += more.shop;
+};
 
 /** A sink that passes everything on and adds up what is posted by itself, not as a series, in one month. */
 const watched = (sink: Sink, month: number) => {
@@ -95,10 +103,7 @@ const watched = (sink: Sink, month: number) => {
       ((bundle) => {
         whole(bundle);
         if (bundle.month !== month || bundle.sum === null) return;
-        const { posted } = bundle.sum;
-        cash.counted += posted.counted;
-        cash.cash += posted.cash;
-        cash.shop += posted.shop;
+        add(cash, bundle.sum.posted);
       }),
   };
   return { cash, sink: watching };
@@ -158,7 +163,7 @@ const presentSink = (
     sum.shop += shop * factor;
     besides?.series(line, from, to, levels, counted, cash, shop);
   },
-  time: () => undefined,
+  time: null,
   stands: besides?.stands ?? null,
   whole,
 });
@@ -192,10 +197,7 @@ export const presentCostOf = (plan: Plan, ctx: Context, besides: Sink | null = n
   const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
   const sum = { counted: 0, cash: 0, shop: 0 };
   const whole = (bundle: Bundle): void => {
-    const { present } = bundleSum(bundle, v);
-    sum.counted += present.counted;
-    sum.cash += present.cash;
-    sum.shop += present.shop;
+    add(sum, bundleSum(bundle, v).present);
   };
   project(plan, presentSink(sum, v, besides, besides ? undefined : whole), ctx);
   return sum;

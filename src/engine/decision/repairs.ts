@@ -94,7 +94,7 @@ export const failuresDrawn = (
   future: DrawnFuture,
   ctx: Context,
 ): readonly Happened[] =>
-  recalled(future, `${span.luck} ${component} ${restarts.join()}`, () => {
+  recalled(future, part, [span.luck, ...restarts], () => {
     const luck = future.luckOf(span.luck, component);
     const life = {
       life: { scale: part.scale, shape: part.shape },
@@ -173,7 +173,7 @@ export const unnamedDrawn = (
   future: DrawnFuture,
   ctx: Context,
 ): readonly Unnamed[] =>
-  recalled(future, `${span.luck} unnamed`, () => {
+  recalled(future, vehicle.averageRepairs, [span.luck], () => {
     const { bill, strands } = vehicle.averageRepairs;
     if (bill.mean <= 0) return [];
     const aMonth = unnamedAMonth(vehicle, ctx);

@@ -52,6 +52,7 @@ export const averageWork =
       sink.series(line, from, end, prices.parts, cash, cash, shop);
       if (hours === 0) continue;
       if (prices.ownHour !== 0) sink.series(own, from, end, prices.ownTime, hours * prices.ownHour, 0, 0);
+      if (sink.time === null) continue;
       for (let m = from; m <= end; m++) sink.time(prices.ownHour !== 0 ? own : line, m, hours);
     }
   };

@@ -1,3 +1,4 @@
+import { priceLevels } from '../levels.ts';
 import type { Contract, Line } from '../posting.ts';
 import { annuityFactor } from './amortisation.ts';
 
@@ -31,6 +32,8 @@ export const cardCredit =
     const payment = 1 / annuityFactor(cardRate / 12, CARD_MONTHS);
     const last = Math.min(CARD_MONTHS, horizon - start);
     post(start, -1);
-    for (let m = 1; m <= last; m++) post(start + m, payment);
+    const flat = priceLevels(0, horizon);
+    const [paid, paidAtShop] = [short * payment, shortAtShop * payment];
+    sink.series(line, start + 1, start + last, flat, paid, paid, paidAtShop);
     if (last < CARD_MONTHS) post(horizon, cardOwed(cardRate, last));
   };

@@ -87,7 +87,7 @@ export const unnamedThatHappened =
       if (month > free) {
         const { counted, cash, shop, hours } = splitOfUnnamed(bill, m, atHome, prices);
         sink.post(line, m, counted, cash, shop);
-        if (hours !== 0) sink.time(line, m, hours);
+        if (hours !== 0) sink.time?.(line, m, hours);
       }
       sink.stands?.(m, stopped ? 1 : 0, 0);
     }

@@ -61,7 +61,7 @@ export const postWork = (
   const anHour = prices.ownHour * levelAt(prices.ownTime, month);
   const dearer = (work.usualHours ?? work.hours) * anHour >= days ? work.hours * anHour : days;
   sink.post(line, month, count * (parts + dearer), count * (parts + days), count * shop);
-  if (work.hours !== 0) sink.time(line, month, count * work.hours);
+  if (work.hours !== 0) sink.time?.(line, month, count * work.hours);
 };
 
 /** One piece of work, done once in `month`, `count` times on average (a chance, or 1). */

@@ -18,20 +18,19 @@ export interface Detail {
 }
 
 /** What comes in lumps after the first day; energy, payments, insurance and the like are lived on. */
-const LUMPY: ReadonlySet<Category> = new Set<Category>([
-  'repairs',
-  'scheduled upkeep',
-  'work needed now',
-  'buying',
-  'selling the old one',
-]);
+const isLumpy = (category: Category): boolean =>
+  category === 'repairs' ||
+  category === 'scheduled upkeep' ||
+  category === 'work needed now' ||
+  category === 'buying' ||
+  category === 'selling the old one';
 
 /**
  * What a lease takes besides its payments (to start, to hand it back, to buy it), and what pays the present loan off when
  * the vehicle goes, come at once; the payments themselves come as a series.
  */
 const atOnce = ({ category, path }: Line): boolean =>
-  LUMPY.has(category) || category === 'lease' || (category === 'loan' && path === 'vehicle.loan');
+  isLumpy(category) || category === 'lease' || (category === 'loan' && path === 'vehicle.loan');
 
 const TWO_YEARS = 24;
 
@@ -61,14 +60,14 @@ export const detailFor = (horizon: number): Detail => {
         if (line.category === 'repairs' && month <= TWO_YEARS && inCash > worst.bill) worst.bill = inCash;
       },
       series(line, from, to, levels, _counted, inCash) {
-        const lumpy = LUMPY.has(line.category);
+        const lumpy = isLumpy(line.category);
         for (let m = from; m <= to; m++) {
           const amount = inCash * levelAt(levels, m);
           cash[m] = (cash[m] as number) + amount;
           if (lumpy) lumps[m] = (lumps[m] as number) + amount;
         }
       },
-      time: () => undefined,
+      time: null,
       stands(month, stopped, without) {
         stops[month] = (stops[month] as number) + stopped;
         days[month] = (days[month] as number) + without;

@@ -139,20 +139,25 @@ export const drawerOf = (
       quantile: (i) => uniform(bill[i], 2 * i + 1),
     };
   };
-  const lucks = new Map<string, Luck>();
+  /** By vehicle, then by component; the first place is for repairs nobody named. */
+  const lucks = new Map<string, Luck[]>();
+  const putLuck = (vehicle: string, component: number, luck: Luck): Luck => {
+    const known = lucks.get(vehicle) ?? [];
+    known[component + 1] = luck;
+    lucks.set(vehicle, known);
+    return luck;
+  };
   parts.forEach((one, p) => {
-    lucks.set(`${one.vehicle} ${one.component}`, luckWith(streamOf(one.name), p, false));
+    putLuck(one.vehicle, one.component, luckWith(streamOf(one.name), p, false));
   });
   // A further vehicle of the same kind (a second lease) has luck of its own, which no point has a coordinate for.
   const luckOf = (vehicle: string, component: number): Luck => {
-    const key = `${vehicle} ${component}`;
-    const known = lucks.get(key);
+    const known = lucks.get(vehicle)?.[component + 1];
     if (known) return known;
     const [first = vehicle, nth = ''] = vehicle.split('#');
     const p = parts.findIndex((one) => one.vehicle === first && one.component === component);
-    const luck = luckWith(streamOf(`${parts[p]?.name ?? key} #${nth}`), Math.max(0, p), true);
-    lucks.set(key, luck);
-    return luck;
+    const name = parts[p]?.name ?? `${vehicle} ${component}`;
+    return putLuck(vehicle, component, luckWith(streamOf(`${name} #${nth}`), Math.max(0, p), true));
   };
   const turnAt = new Map(turns.map(({ key }, t) => [key, t]));
   const turnStreams = turns.map(({ name }) => streamOf(name));

@@ -40,7 +40,7 @@ const holdingOf = (treatments: Treatments, ctx: Context): Holding => {
     series(_line, from, to, levels, counted) {
       for (let m = from; m <= to; m++) add(running, m, counted * levelAt(levels, m));
     },
-    time: () => undefined,
+    time: null,
     stands: null,
   };
   for (const contract of holdPresent(treatments, ctx.horizon, presentLoan(ctx), ctx)) contract(sink);

@@ -23,7 +23,7 @@ export const costOfWork = (work: WorkOnce, month: number, ctx: Context): number 
       sum += counted;
     },
     series: () => undefined,
-    time: () => undefined,
+    time: null,
     stands: null,
   };
   postWork(sink, NO_LINE, month, work, ctx.work);

@@ -66,7 +66,7 @@ export const replacingFrom = (
         if (line.category === 'lease') return;
         for (let m = from; m <= to; m++) upTo[m] = (upTo[m] as number) + counted * levelAt(levels, m) * v(m);
       },
-      time: () => undefined,
+      time: null,
       stands: null,
     };
     for (const contract of plan.changeOver?.contracts ?? []) contract(sink);
@@ -93,7 +93,7 @@ export const replacingFrom = (
       series: (_line, from, to, _levels, counted) => {
         sum += counted * ((worth1AMonth[to] as number) - (worth1AMonth[from - 1] as number));
       },
-      time: () => undefined,
+      time: null,
       stands: null,
     };
     for (const contract of contracts) contract(sink);

@@ -18,7 +18,7 @@ export type Deed = 'shop' | 'own' | 'safe' | 'left' | 'rebuild';
 
 /** The estimate with its tax, as if all of it were done. */
 const repairCost = (ctx: Context): number =>
-  onceIn(ctx.future, 'repair cost', () => {
+  onceIn(ctx.future, 'repair cost', [], () => {
     const { claim } = claimOf(ctx.inputs, ctx.facts);
     return estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total;
   });

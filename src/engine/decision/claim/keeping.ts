@@ -58,7 +58,7 @@ interface Laid {
 
 /** Within a drawn future a course is laid out once, whether it is kept or replaced later. */
 const layOut = (course: Course, ctx: Context): Laid =>
-  onceIn(ctx.future, course.id, () => layOutAnew(course, ctx));
+  onceIn(ctx.future, course, [], () => layOutAnew(course, ctx));
 
 const layOutAnew = (course: Course, ctx: Context): Laid => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
@@ -88,7 +88,7 @@ const part =
         sink.post(at, month, counted * share, cash * share, shop * share),
       series: (at, from, to, levels, counted, cash, shop) =>
         sink.series(at, from, to, levels, counted * share, cash * share, shop * share),
-      time: (at, month, hours) => sink.time(at, month, hours * share),
+      time: sink.time && ((at, month, hours) => sink.time?.(at, month, hours * share)),
       stands: sink.stands && ((month, stops, days) => sink.stands?.(month, stops * share, days * share)),
     });
 

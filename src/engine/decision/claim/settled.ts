@@ -179,7 +179,8 @@ export const settled = (ctx: Context, asked: Asked): Split<number> => {
     const { how, replaced, days, more } = asked;
     return onceIn(
       ctx.future,
-      `settled ${how} ${replaced} ${days} ${more}`,
+      'settled',
+      [how, replaced, days, more],
       () => settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split,
     );
   }

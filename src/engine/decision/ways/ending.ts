@@ -26,7 +26,7 @@ const shared =
           first = last + 1;
         }
       },
-      time: (line, month, hours) => sink.time(line, month, hours * share(month)),
+      time: sink.time && ((line, month, hours) => sink.time?.(line, month, hours * share(month))),
       stands:
         sink.stands &&
         ((month, stops, days) => sink.stands?.(month, stops * share(month), days * share(month))),

@@ -1,3 +1,4 @@
+import { remember } from '../../quantity/remember.ts';
 import type { Offer } from '../presentVehicle.ts';
 
 /** A name as part of an id: lower case, words joined by hyphens. */
@@ -8,11 +9,15 @@ export const slug = (name: string): string =>
     .replace(/^-|-$/g, '') || 'unnamed';
 
 /** Ids of the replacements, told apart by a number where two have the same name. */
-export const replacementIds = (names: readonly string[]): string[] =>
-  names.map((name, i) => {
-    const id = slug(name);
-    return names.some((other, j) => j !== i && slug(other) === id) ? `${id}-${i + 1}` : id;
-  });
+export const replacementIds = remember(
+  (names: readonly string[]): readonly string[] =>
+    names.map((name, i) => {
+      const id = slug(name);
+      return names.some((other, j) => j !== i && slug(other) === id) ? `${id}-${i + 1}` : id;
+    }),
+  ([a], [b]) => a === b,
+  4,
+);
 
 const LET_GO_WORDS: Record<Offer['letGo'], string> = {
   private: 'sell it privately',

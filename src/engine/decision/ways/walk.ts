@@ -48,7 +48,7 @@ const sellBroken =
     } as const;
     const net = (reading: Reading): number => -valueWalking(month, 'broken', treatments, reading, ctx);
     sink.post(line, month, net('counted'), net('cash'), net('shop'));
-    sink.time(line, month, vehicle.selling.hours);
+    sink.time?.(line, month, vehicle.selling.hours);
   };
 
 /** What replacing it in a hurry adds to replacing it in peace: money, days without, storage, a loan refused. */
