@@ -64,8 +64,11 @@ export interface Sink {
    * where nobody asks: most sinks do not.
    */
   readonly stands: ((month: number, stops: number, days: number) => void) | null;
-  /** Takes contracts that several plans share as a whole, for a sink that wants no line of them. */
-  readonly whole?: ((bundle: Bundle) => void) | undefined;
+  /**
+   * Takes contracts that several plans share as a whole, for a sink that wants no line of them. False: it does not take
+   * these, and is shown every posting.
+   */
+  readonly whole?: ((bundle: Bundle) => boolean) | undefined;
 }
 
 /** Money that is the same whoever does the work. */
@@ -100,5 +103,7 @@ export interface Bundle {
   /** The month in which its contracts begin: the only one whose cash anybody asks for. */
   readonly month: number;
   readonly contracts: readonly Contract[];
+  /** No luck touches it: it is the same in one future after another. */
+  readonly lasts: boolean;
   sum: BundleSum | null;
 }

@@ -6,6 +6,9 @@ export interface VarianceShares {
   readonly total: Estimate;
 }
 
+/** A share below this is what the last digits of sums leave behind, not something the group does. */
+const ROUNDING = 1e-9;
+
 /**
  * Shares of one group in the variance of f, from two independent samples A and B and from A with this group's columns
  * taken from B. First order by Saltelli et al., Computer Physics Communications 181 (2010), table 2 (b); total by
@@ -13,7 +16,7 @@ export interface VarianceShares {
  * spares digits. The variance is that of A and B together.
  *
  * By luck of the draw an estimate may fall a little below 0 or above 1; it is not cut, so that the error stays honest.
- * Where f does not vary, both shares are 0, exactly.
+ * Where f does not vary, or the group does nothing to it, both shares are 0, exactly.
  *
  * @param fA f at sample A, scramble-major, and so fB and fAB, draw for draw
  * @param fAB f at A with the group's columns from B
@@ -52,5 +55,9 @@ export const varianceShares = (
     if (!(variance > 0)) return 0;
     return over(of) / (of === 'first' ? n : 2 * n) / variance;
   };
-  return { first: leaveOneOut(share('first'), scrambles), total: leaveOneOut(share('total'), scrambles) };
+  const estimate = (of: 'first' | 'total'): Estimate => {
+    const found = leaveOneOut(share(of), scrambles);
+    return Math.abs(found.value) + found.error < ROUNDING ? { value: 0, error: 0 } : found;
+  };
+  return { first: estimate('first'), total: estimate('total') };
 };

@@ -50,7 +50,7 @@ const sensitivityOf = (scenario: Scenario, pair: Pair): Sensitivity => {
       D(withQuantity(inputs, quantity, value));
   const swings = quantities
     .map((quantity) => swingOf(quantity, at(quantity)))
-    .sort((a, b) => widthOf(b) - widthOf(a));
+    .sort((a, b) => Math.round(100 * widthOf(b)) - Math.round(100 * widthOf(a)));
   const breakEvens = quantities.map((quantity) => breakEvenOf(quantity, at(quantity)));
   const [x, y] = lineBetween(scenario, swings);
   const line =

@@ -6,12 +6,12 @@ import { oneOff } from '../cashflow/contracts/recurring.ts';
 import { marketValue } from '../cashflow/contracts/value.ts';
 import type { Contract, Line, Reading } from '../cashflow/posting.ts';
 import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
-import { type Context, recalled } from './context.ts';
+import { type Context, lasting, lastingContracts, recalled } from './context.ts';
 import { deductibles } from './deductibles.ts';
 import type { Financing, Plan } from './plan.ts';
 import { netValue } from './presentVehicle.ts';
 import { runningCosts } from './runningCosts.ts';
-import { boughtSpan } from './span.ts';
+import { boughtSpan, type Span } from './span.ts';
 
 /** What the household brings to a purchase: the dealer's offer and what a present loan still wants. */
 export interface Brought {
@@ -24,7 +24,7 @@ export interface Brought {
 
 /** A purchase put together: its contracts, and what would be owned and owed at a later month. */
 export interface Bought {
-  readonly contracts: Contract[];
+  readonly contracts: readonly Contract[];
   readonly valueAt: (month: number, reading: Reading) => number;
   readonly owedAt: (month: number) => number;
   readonly purchase: Plan['purchase'];
@@ -94,7 +94,7 @@ export const bought = (
   const rolled = rollsIn(offer) ? shortfallOf(brought) : 0;
   return recalled(ctx.future, offer, [month, financing, brought.tradeIn, rolled], () => {
     const { contracts, valueAt, owedAt, purchase } = boughtAnew(offer, index, month, brought, financing, ctx);
-    return { contracts: [bundled(contracts, month)], valueAt, owedAt, purchase };
+    return { contracts: [bundled(contracts, month, false)], valueAt, owedAt, purchase };
   });
 };
 
@@ -108,10 +108,27 @@ const boughtAnew = (
 ): Bought => {
   const name = ctx.facts.replacementNames[index] ?? offer.name;
   const path = ctx.inputs.replacement.length === 1 ? 'replacement' : `replacement[${index}]`;
-  return offer.payment.kind === 'lease'
-    ? leased(offer, offer.payment, name, path, month, ctx)
-    : owned(offer, name, path, month, brought, financing, ctx);
+  const rolled = rollsIn(offer) ? shortfallOf(brought) : 0;
+  const deal = lasting(ctx.future, offer, ['deal', month, financing, brought.tradeIn, rolled], (): Deal => {
+    const made =
+      offer.payment.kind === 'lease'
+        ? leased(offer, offer.payment, name, path, month, ctx)
+        : owned(offer, name, path, month, brought, financing, ctx);
+    return { ...made, contracts: lastingContracts(ctx.future, month, made.contracts) };
+  });
+  return {
+    contracts: [...deal.contracts, ...deal.held.flatMap((span) => runningCosts(offer, span, ctx))],
+    valueAt: deal.valueAt,
+    owedAt: deal.owedAt,
+    purchase: deal.purchase,
+  };
 };
+
+/** A purchase before anything is known of how it runs: what luck touches is left out. */
+interface Deal extends Bought {
+  /** The spans in which it is run: more than one where leases follow each other. */
+  readonly held: readonly Span[];
+}
 
 /** A table of values grows with the price of the same model age; a decline applies to whatever it starts from. */
 const grownLaw = (law: ValueLaw, level: number): ValueLaw =>
@@ -144,7 +161,7 @@ const owned = (
   brought: Brought,
   financing: Financing,
   ctx: Context,
-): Bought => {
+): Deal => {
   const terms = purchaseTerms(offer, brought, financing, ctx.vehiclePriceLevel(month));
   const line = (category: Line['category'], what: string, at: string, reason: string): Line => ({
     category,
@@ -161,8 +178,9 @@ const owned = (
   }
   const span = boughtSpan(path, name, month, ctx.horizon);
   const worthAt = marketWorth(offer, month, ctx);
-  contracts.push(...runningCosts(offer, span, ctx), ...deductibles(worthAt, span, ctx));
+  contracts.push(...deductibles(worthAt, span, ctx));
   return {
+    held: [span],
     contracts,
     valueAt: worth(offer, worthAt, ctx),
     owedAt: (at) => (loan ? owedAt(loan, at - month) : 0),
@@ -249,18 +267,19 @@ const leased = (
   path: string,
   month: number,
   ctx: Context,
-): Bought => {
+): Deal => {
   const contracts: Contract[] = around(offer, name, path, month, ctx);
   const worthAt = marketWorth(offer, month, ctx);
-  for (const span of leaseSpans(payment, month, ctx.horizon)) {
+  const held = leaseSpans(payment, month, ctx.horizon).map((span) => {
     contracts.push(leaseOf(payment, span, month, name, path, ctx));
     // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
     const runsTo = payment.afterwards === 'buy' ? ctx.horizon : span.end;
-    const held = boughtSpan(path, name, span.start, runsTo, span.nth);
-    contracts.push(...runningCosts(offer, held, ctx), ...deductibles(worthAt, held, ctx));
-  }
+    return boughtSpan(path, name, span.start, runsTo, span.nth);
+  });
+  for (const span of held) contracts.push(...deductibles(worthAt, span, ctx));
   const value = worth(offer, worthAt, ctx);
   return {
+    held,
     contracts,
     valueAt: (at, reading) => (at >= buyOutMonth(payment, month) ? value(at, reading) : 0),
     owedAt: () => 0,

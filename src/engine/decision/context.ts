@@ -1,6 +1,8 @@
+import { bundled } from '../cashflow/bundle.ts';
 import type { Rounding } from '../cashflow/contracts/loan.ts';
 import type { WorkPrices } from '../cashflow/contracts/work.ts';
 import { type Levels, priceLevels } from '../cashflow/levels.ts';
+import type { Contract } from '../cashflow/posting.ts';
 import type { Luck } from '../chance/failureTimes.ts';
 import { smoothLevel } from '../quantity/month.ts';
 import type { Inputs, PricesRise } from '../scenario/inputs.ts';
@@ -13,6 +15,7 @@ interface Recalled {
 }
 
 type Particulars = readonly (string | number | boolean)[];
+export type Memory = Map<unknown, Recalled[]>;
 
 /** One future that was drawn: what luck every part of every vehicle has, and what turns out of each chance. */
 export interface DrawnFuture {
@@ -20,7 +23,9 @@ export interface DrawnFuture {
   /** The luck of a vehicle's component, by its key and the component's position; -1 for repairs nobody named. */
   readonly luckOf: (vehicle: string, component: number) => Luck;
   /** What is remembered within this future, by what it is about, so that every way reads the same. */
-  readonly recall: Map<unknown, Recalled[]>;
+  readonly recall: Memory;
+  /** What no luck touches, remembered from one future to the next; null where inputs move from one to the next. */
+  readonly lasting: Memory | null;
   /** In (0, 1): a chance of c comes true when it is below c. By the place of the chance in the scenario. */
   readonly turnsOut: (what: string) => number;
   /** The present vehicle is given up at the end of this month: its bills of the month are not paid, its tow is. */
@@ -124,29 +129,44 @@ const alike = (a: Particulars, b: Particulars): boolean => {
 };
 
 /**
- * Within one future every way reads the same of the same thing in the same particulars.
- *
  * @param thing an object, or words that stand for one: what is kept of it was put there by one caller alone, so its type
  *   is known. Words put together anew each time are slow to look up; what they would be put together from are particulars.
  */
+const recalledFrom = <T>(memory: Memory, thing: unknown, particulars: Particulars, compute: () => T): T => {
+  let kept = memory.get(thing);
+  if (kept) {
+    for (const one of kept) if (alike(one.particulars, particulars)) return one.result as T;
+  } else {
+    kept = [];
+    memory.set(thing, kept);
+  }
+  const result = compute();
+  kept.push({ particulars, result });
+  return result;
+};
+
+/** Within one future every way reads the same of the same thing in the same particulars. */
 export const recalled = <T>(
   future: DrawnFuture,
   thing: unknown,
   particulars: Particulars,
   draw: () => T,
-): T => {
-  let kept = future.recall.get(thing);
-  if (kept) {
-    for (const one of kept) if (alike(one.particulars, particulars)) return one.result as T;
-  } else {
-    kept = [];
-    future.recall.set(thing, kept);
-  }
-  const result = draw();
-  kept.push({ particulars, result });
-  return result;
-};
+): T => recalledFrom(future.recall, thing, particulars, draw);
 
 /** Worked out once within a drawn future; anew where failures are expected, for there a solver moves the inputs. */
 export const onceIn = <T>(future: Future, thing: unknown, particulars: Particulars, compute: () => T): T =>
   future.kind === 'drawn' ? recalled(future, thing, particulars, compute) : compute();
+
+/** What no luck touches: worked out once for all futures between which no input moves, anew otherwise. */
+export const lasting = <T>(future: Future, thing: unknown, particulars: Particulars, compute: () => T): T =>
+  future.kind === 'drawn' && future.lasting
+    ? recalledFrom(future.lasting, thing, particulars, compute)
+    : compute();
+
+/** Contracts that begin in `month` and that no luck touches: where they last, all in one, to be added up only once. */
+export const lastingContracts = (
+  future: Future,
+  month: number,
+  contracts: readonly Contract[],
+): readonly Contract[] =>
+  future.kind === 'drawn' && future.lasting ? [bundled(contracts, month, true)] : contracts;

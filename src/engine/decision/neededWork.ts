@@ -3,7 +3,7 @@ import { shopPriceOf, type WorkOnce, workOnce } from '../cashflow/contracts/work
 import type { Contract, Line } from '../cashflow/posting.ts';
 import type { Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
-import { type Context, timesOf } from './context.ts';
+import { type Context, lasting, lastingContracts, timesOf } from './context.ts';
 
 /** How one job is met: done on the day, patched until the patch gives out, or left for as long as it can wait. */
 export type Treatment = 'done' | 'patch' | 'wait';
@@ -49,7 +49,15 @@ const asOnce = (
 });
 
 /** The work a vehicle needs now, met as `treatments` says, for a vehicle held until the end of month `until`. */
-export const neededWork = (treatments: Treatments, until: number, ctx: Context): Contract[] => {
+export const neededWork = (treatments: Treatments, until: number, ctx: Context): readonly Contract[] =>
+  ctx.inputs.workNeeded.some(({ notCured, moreFound }) => notCured.chance > 0 || moreFound.chance > 0)
+    ? workThatTurnsOut(treatments, until, ctx)
+    : lasting(ctx.future, 'needed work', [until, ...treatments], () =>
+        lastingContracts(ctx.future, 0, workThatTurnsOut(treatments, until, ctx)),
+      );
+
+/** The same, each of its chances as the future has it. */
+const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): Contract[] => {
   const contracts: Contract[] = [];
   ctx.inputs.workNeeded.forEach((job, i) => {
     const treatment = treatments[i] ?? 'done';

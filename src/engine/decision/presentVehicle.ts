@@ -4,7 +4,7 @@ import { brokenValue, marketValue, netOfSelling } from '../cashflow/contracts/va
 import { levelAt } from '../cashflow/levels.ts';
 import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
 import type { Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
-import { type Context, recalled } from './context.ts';
+import { type Context, lasting, recalled } from './context.ts';
 import { deductibles } from './deductibles.ts';
 import { isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openWays.ts';
@@ -212,9 +212,9 @@ export const sellLater =
 export const presentSpan = (treatments: Treatments, until: number, ctx: Context): Span => {
   if (ctx.future.kind === 'expected') return spanOf(treatments, until, ctx);
   const { offTheRoad } = ctx.inputs.vehicle;
-  return recalled(ctx.future, 'present span', [until, offTheRoad, ...treatments], () =>
-    spanOf(treatments, until, ctx),
-  );
+  const particulars = [until, offTheRoad, ...treatments];
+  const once = ctx.future.lasting ? lasting : recalled;
+  return once(ctx.future, 'present span', particulars, () => spanOf(treatments, until, ctx));
 };
 
 const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({
@@ -242,7 +242,7 @@ export const holdPresent = (
   const contracts = [
     ...neededWork(treatments, until, ctx),
     ...runningCosts(vehicle, span, ctx),
-    ...deductibles(worthAt, span, ctx),
+    ...lasting(ctx.future, 'own part', [until, ...treatments], () => deductibles(worthAt, span, ctx)),
   ];
   if (loan) {
     const line: Line = {

@@ -101,9 +101,9 @@ const watched = (sink: Sink, month: number) => {
     whole:
       whole &&
       ((bundle) => {
-        whole(bundle);
-        if (bundle.month !== month || bundle.sum === null) return;
-        add(cash, bundle.sum.posted);
+        if (!whole(bundle)) return false;
+        if (bundle.month === month && bundle.sum !== null) add(cash, bundle.sum.posted);
+        return true;
       }),
   };
   return { cash, sink: watching };
@@ -141,12 +141,11 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
   return { cash: today.cash, onCard };
 };
 
-/** Adds up present costs; `besides` is shown every posting as well. */
+/** Adds up present costs; `besides` is shown every posting as well, or what it takes as a whole. */
 const presentSink = (
   sum: Record<Reading, number>,
   v: Float64Array,
-  besides: Pick<Sink, 'post' | 'series' | 'stands'> | null,
-  whole?: Sink['whole'],
+  besides: Omit<Sink, 'time'> | null,
 ): Sink => ({
   post(line, month, counted, cash, shop) {
     const factor = v[month] as number;
@@ -165,7 +164,11 @@ const presentSink = (
   },
   time: null,
   stands: besides?.stands ?? null,
-  whole,
+  whole(bundle) {
+    if (besides !== null && !besides.whole?.(bundle)) return false;
+    add(sum, bundleSum(bundle, v).present);
+    return true;
+  },
 });
 
 /** A bundle's sum at these factors, worked out once. */
@@ -182,6 +185,11 @@ const bundleSum = (bundle: Bundle, v: Float64Array): BundleSum => {
     },
     series: () => undefined,
     stands: null,
+    // One within another, which other plans or futures share as well.
+    whole(inner) {
+      if (inner.month === bundle.month) add(posted, bundleSum(inner, v).posted);
+      return true;
+    },
   });
   for (const contract of bundle.contracts) contract(sink);
   bundle.sum = { factors: v, present, posted };
@@ -196,10 +204,7 @@ const bundleSum = (bundle: Bundle, v: Float64Array): BundleSum => {
 export const presentCostOf = (plan: Plan, ctx: Context, besides: Sink | null = null): ByReading<number> => {
   const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
   const sum = { counted: 0, cash: 0, shop: 0 };
-  const whole = (bundle: Bundle): void => {
-    add(sum, bundleSum(bundle, v).present);
-  };
-  project(plan, presentSink(sum, v, besides, besides ? undefined : whole), ctx);
+  project(plan, presentSink(sum, v, besides), ctx);
   return sum;
 };
 

@@ -18,7 +18,7 @@ import { anotherLaw, expectedFailures, type Pace } from './expectedFailures.ts';
 import { lawOf } from './laws.ts';
 import type { Span } from './span.ts';
 
-type LineOf = (category: Category, what: string, at: string, reason: string) => Line;
+export type LineOf = (category: Category, what: string, at: string, reason: string) => Line;
 
 /** The months, counted from the span's start, in which scheduled work restarts a component's clock. */
 const scheduledRenewals = (

@@ -1,12 +1,13 @@
+import { bundled } from '../cashflow/bundle.ts';
 import { averageWork } from '../cashflow/contracts/averageWork.ts';
 import { energy, energyPerDistance } from '../cashflow/contracts/energy.ts';
 import { monthly, yearly } from '../cashflow/contracts/recurring.ts';
 import { scheduledUpkeep } from '../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../cashflow/contracts/work.ts';
-import type { Category, Contract, Line } from '../cashflow/posting.ts';
+import type { Category, Contract } from '../cashflow/posting.ts';
 import type { RunningCosts, WorkCost } from '../scenario/inputs.ts';
-import type { Context } from './context.ts';
-import { repairs } from './repairs.ts';
+import { type Context, lasting, lastingContracts, recalled } from './context.ts';
+import { type LineOf, repairs } from './repairs.ts';
 import type { Span } from './span.ts';
 
 /** Months from the start in which the guarantee pays for repairs: while both of its limits last, 0 meaning no such limit. */
@@ -17,18 +18,42 @@ export const guaranteedMonths = (vehicle: RunningCosts, distanceAMonth: number):
   return Math.min(months > 0 ? months : Infinity, byDistance);
 };
 
-/** Everything a vehicle costs to run over a span: energy, bills, upkeep and repairs. Not its price, nor its value. */
-export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): Contract[] => {
-  const { start, end, path, idle } = span;
-  // Off the road it is not driven, and whatever wears by distance or by running stands still.
-  const driven: Span = idle === 0 ? span : { ...span, start: start + idle, idle: 0 };
+/** Off the road it is not driven, and whatever wears by distance or by running stands still. */
+const drivenIn = (span: Span): Span =>
+  span.idle === 0 ? span : { ...span, start: span.start + span.idle, idle: 0 };
+
+const linesOf =
+  ({ name, path }: Span): LineOf =>
+  (category, what, at, reason) => ({ category, what: `${what}, ${name}`, path: `${path}.${at}`, reason });
+
+/**
+ * Everything a vehicle costs to run over a span: energy, bills, upkeep and repairs. Not its price, nor its value. Within
+ * one drawn future a vehicle bought runs the same in every way that buys it then, however it is paid for.
+ */
+export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): readonly Contract[] =>
+  span.bought && ctx.future.kind === 'drawn'
+    ? recalled(ctx.future, vehicle, ['runs', span.start, span.end], () => [
+        bundled(allCosts(vehicle, span, ctx), span.start, false),
+      ])
+    : allCosts(vehicle, span, ctx);
+
+const allCosts = (vehicle: RunningCosts, span: Span, ctx: Context): readonly Contract[] => {
+  const { start, end, idle, lastYearlyBill } = span;
+  const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
+  return [
+    ...lasting(ctx.future, vehicle, ['runs', start, end, idle, lastYearlyBill], () =>
+      lastingContracts(ctx.future, start, certainCosts(vehicle, span, ctx)),
+    ),
+    ...repairs(vehicle, drivenIn(span), linesOf(span), free, ctx),
+  ];
+};
+
+/** What running it costs whatever breaks. */
+const certainCosts = (vehicle: RunningCosts, span: Span, ctx: Context): Contract[] => {
+  const { start, end, idle } = span;
+  const driven = drivenIn(span);
+  const line = linesOf(span);
   const { distanceAMonth, levels, work } = ctx;
-  const line = (category: Category, what: string, at: string, reason: string): Line => ({
-    category,
-    what: `${what}, ${span.name}`,
-    path: `${path}.${at}`,
-    reason,
-  });
   const bill = (
     category: Category,
     what: string,
@@ -95,8 +120,6 @@ export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): C
     contracts.push(scheduledUpkeep(at, schedule, onTime(item), work, distanceAMonth, driven.start, end));
   });
 
-  const free = guaranteedMonths(vehicle, distanceAMonth);
-  contracts.push(...repairs(vehicle, driven, line, free, ctx));
   return contracts;
 };
 

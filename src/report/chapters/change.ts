@@ -1,4 +1,5 @@
 import type { BreakEven, BreakEvenLine } from '../../engine/decision/decision.ts';
+import { widthOf } from '../../engine/decision/swings.ts';
 import { swingsChart } from '../charts/swings.ts';
 import { type TippingPoint, tippingLineChart } from '../charts/tippingLine.ts';
 import { type Formats, inWords, percent } from '../format.ts';
@@ -13,9 +14,10 @@ const SHOWN = 8;
 
 const swingsFigure = ({ d, format, figure }: Page): Html | null => {
   if (!d.difference || d.swings.length === 0) return null;
-  const width = (s: (typeof d.swings)[number]): number => Math.abs(s.high.difference - s.low.difference);
+  // In cents: two numbers that move it alike stand in the order of their keys, whatever the last digit of a sum.
+  const width = (s: (typeof d.swings)[number]): number => Math.round(100 * widthOf(s));
   const most = d.swings
-    .filter((s) => width(s) >= 0.5)
+    .filter((s) => width(s) >= 50)
     .toSorted((a, b) => width(b) - width(a) || (a.quantity.key < b.quantity.key ? -1 : 1))
     .slice(0, SHOWN);
   const [first] = most;

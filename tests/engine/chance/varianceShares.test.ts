@@ -54,6 +54,15 @@ describe('shares of variance', () => {
     ]);
   });
 
+  it('of a number that moves only the last digits of a sum are nil exactly', () => {
+    const f = (x: Float64Array) => 1e4 * (x[0] as number) + 1e-10 * (x[1] as number);
+    const { first, total } = varianceShares(...samples(f, 2, 1), SCRAMBLES);
+    expect([first, total]).toEqual([
+      { value: 0, error: 0 },
+      { value: 0, error: 0 },
+    ]);
+  });
+
   it('of what does not vary are nil exactly', () => {
     const still = new Float64Array(32).fill(1234.56);
     const { first, total } = varianceShares(still, still, still, 4);

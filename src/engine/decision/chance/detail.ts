@@ -1,5 +1,5 @@
 import { levelAt } from '../../cashflow/levels.ts';
-import type { Category, Line, Sink } from '../../cashflow/posting.ts';
+import type { Bundle, Category, Line, Sink } from '../../cashflow/posting.ts';
 
 /**
  * What is asked of a way besides its cost, gathered from the same postings: cash by month, lumps by month, the largest
@@ -41,6 +41,9 @@ export const detailFor = (horizon: number): Detail => {
   const stops = new Float64Array(horizon + 1);
   const days = new Float64Array(horizon + 1);
   const worst = { bill: 0 };
+  const add = (to: Float64Array, more: Float64Array): void => {
+    for (let m = 0; m <= horizon; m++) to[m] = (to[m] as number) + (more[m] as number);
+  };
   return {
     cash,
     lumps,
@@ -72,6 +75,32 @@ export const detailFor = (horizon: number): Detail => {
         stops[month] = (stops[month] as number) + stopped;
         days[month] = (days[month] as number) + without;
       },
+      whole(bundle) {
+        if (!bundle.lasts) return false;
+        const its = detailOf(bundle, horizon);
+        add(cash, its.cash);
+        add(lumps, its.lumps);
+        if (its.stands) {
+          add(stops, its.stops);
+          add(days, its.days);
+        }
+        worst.bill = Math.max(worst.bill, its.worst.bill);
+        return true;
+      },
     },
   };
+};
+
+const known = new WeakMap<Bundle, Detail & { readonly stands: boolean }>();
+
+/** The details of contracts that are the same in one future after another, gathered once. */
+const detailOf = (bundle: Bundle, horizon: number): Detail & { readonly stands: boolean } => {
+  const before = known.get(bundle);
+  if (before) return before;
+  const detail = detailFor(horizon);
+  for (const contract of bundle.contracts) contract(detail.sink);
+  const stands = detail.stops.some((n) => n !== 0) || detail.days.some((n) => n !== 0);
+  const its = { ...detail, stands };
+  known.set(bundle, its);
+  return its;
 };

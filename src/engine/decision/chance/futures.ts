@@ -4,7 +4,7 @@ import type { Luck } from '../../chance/failureTimes.ts';
 import { type Points, scrambledSobol } from '../../chance/sobol.ts';
 import { copulaOf } from '../../quantity/rankCorrelation.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import type { DrawnFuture } from '../context.ts';
+import type { DrawnFuture, Memory } from '../context.ts';
 import { nameOf, type PartLuck, type Unknowns } from './unknowns.ts';
 
 /** A group of unknowns that count as one: a number, numbers that go together, or all the luck of a part. */
@@ -174,10 +174,13 @@ export const drawerOf = (
       : uniformAt(seed, from.draw(), turnStreams[t] as number, 0);
   };
   // Made at one place, so that all are of one kind to the optimizing compiler.
-  const futureWith = (recall: DrawnFuture['recall'], givenUpIn: number | null): DrawnFuture => ({
+  // A claim changes the vehicle itself, by its chances.
+  const lasting: Memory | null = ranged.length === 0 && !scenario.inputs.claim ? new Map() : null;
+  const futureWith = (recall: Memory, givenUpIn: number | null): DrawnFuture => ({
     kind: 'drawn',
     luckOf,
     recall,
+    lasting,
     turnsOut,
     givenUpIn,
   });

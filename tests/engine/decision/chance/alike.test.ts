@@ -1,6 +1,7 @@
 /** Ways meet one future each alike: what an end costs, when it comes, and what is shared between ways. */
 import { describe, expect, it } from 'vitest';
 import { bundled } from '../../../../src/engine/cashflow/bundle.ts';
+import type { Contract } from '../../../../src/engine/cashflow/posting.ts';
 import { detailFor } from '../../../../src/engine/decision/chance/detail.ts';
 import { drawerOf } from '../../../../src/engine/decision/chance/futures.ts';
 import { coursesOf } from '../../../../src/engine/decision/chance/keepCourse.ts';
@@ -75,7 +76,14 @@ describe('what is shared between ways', () => {
         i ? one : { ...one, payment: { kind: 'lease', ...lease } },
       ),
     };
-    for (const inputs of [of, leased]) {
+    const [job] = of.workNeeded;
+    const uncertain: Inputs = {
+      ...of,
+      workNeeded: job
+        ? [{ ...job, notCured: { ...job.notCured, chance: 0.4 } }, ...of.workNeeded.slice(1)]
+        : [],
+    };
+    for (const inputs of [of, leased, uncertain]) {
       const scenario = scenarioOf(inputs);
       const drawer = drawerOf(scenario, unknownsOf(scenario), 1, 0);
       for (let draw = 0; draw < 12; draw++) {
@@ -88,6 +96,7 @@ describe('what is shared between ways', () => {
         const together = builds.map((build) => presentCostOf(build(), ctx));
         const alone = builds.map((build) => {
           future.recall.clear();
+          future.lasting?.clear();
           // A sink of its own is shown every posting, so nothing is taken as a whole.
           return presentCostOf(build(), ctx, detailFor(ctx.horizon).sink);
         });
@@ -99,11 +108,62 @@ describe('what is shared between ways', () => {
     }
   });
 
+  it('gives no future anything of the one before but what no luck touches', () => {
+    const inputs = two(
+      household({
+        household: { savings: 1000 },
+        vehicle: { components: [component('gearbox', { tow: 90, daysWithout: 2 })], storageADay: 12 },
+      }),
+    );
+    const scenario = scenarioOf(inputs);
+    const [lasting, fresh] = [0, 0].map(() => drawerOf(scenario, unknownsOf(scenario), 1, 0));
+    const details = (drawer: typeof lasting, draw: number, forget: boolean) => {
+      const future = drawer?.moveTo(draw, null);
+      if (!future?.lasting) throw new Error('no number of it moves');
+      if (forget) future.lasting.clear();
+      const ctx = contextOf(inputs, scenario.facts, future, 'unrounded');
+      return [...waysOf(ctx).open.map((way) => way.build(ctx)), walkPlan(0, 7, 'broken', done, ctx)].map(
+        (plan) => {
+          const { sink, cash, lumps, stops, days, worst } = detailFor(ctx.horizon);
+          const cost = presentCostOf(plan, ctx, sink);
+          return [cost.counted, cost.cash, cost.shop, worst.bill, ...cash, ...lumps, ...stops, ...days];
+        },
+      );
+    };
+    for (let draw = 0; draw < 12; draw++) {
+      const [kept, anew] = [details(lasting, draw, false), details(fresh, draw, true)];
+      kept.forEach((one, w) => {
+        one.forEach((figure, k) => {
+          expect(figure, `way ${w}, figure ${k}`).toBeCloseTo(anew[w]?.[k] as number, 6);
+        });
+      });
+    }
+  });
+
+  it('a bundle that lasts brings all its details each time', () => {
+    const line = { category: 'repairs', what: 'belt', path: 'x', reason: 'x' } as const;
+    const all: Contract[] = [
+      (sink) => sink.stands?.(3, 1, 2),
+      (sink) => sink.post(line, 4, 90, 70, 110),
+      (sink) => sink.series(line, 5, 6, new Float64Array(13).fill(1), 10, 5, 10),
+    ];
+    const [whole, apart] = [detailFor(12), detailFor(12)];
+    const bundle = bundled(all, 0, true);
+    for (let future = 0; future < 2; future++) {
+      whole.clear();
+      bundle(whole.sink);
+    }
+    for (const contract of all) contract(apart.sink);
+    for (const figures of ['cash', 'lumps', 'stops', 'days'] as const)
+      expect([...whole[figures]], figures).toEqual([...apart[figures]]);
+    expect(whole.worst).toEqual({ bill: 70 });
+  });
+
   it('a bundle is its contracts, one after the other, for whoever takes no whole', () => {
     const seen: string[] = [];
     const all = ['a', 'b'].map((name) => () => void seen.push(name));
     const sink = detailFor(12).sink;
-    bundled(all, 3)(sink);
+    bundled(all, 3, false)(sink);
     expect(seen).toEqual(['a', 'b']);
   });
 });
