@@ -27,7 +27,7 @@ export const decided = async (
   const release = effects.onStop(end);
   try {
     const [draws, atAverage] = await Promise.all([
-      drawFutures(scenario, simulator, crew, effects.later, progress.say),
+      drawFutures(scenario, simulator, crew, effects, progress.say),
       Promise.resolve().then(() => {
         const atAverage = decideAtAverage(scenario, effects.version);
         // The crew is still drawing by then.

@@ -2,6 +2,7 @@ import type { DrawSetting, ScrambleDraws } from '../engine/decision/chance/draws
 import type { Scenario } from '../engine/scenario/scenario.ts';
 import type { Crew, Effects } from './effects.ts';
 import { MOST } from './futures.ts';
+import { joining } from './joining.ts';
 import { grouped } from './number.ts';
 
 /** The engine's part in drawing futures. */
@@ -15,12 +16,6 @@ export interface Simulator {
   readonly settled: (scenario: Scenario, draws: readonly ScrambleDraws[]) => boolean;
 }
 
-/**
- * In milliseconds. This thread has not drawn before, and code that has not run before runs slowly for about a second:
- * it joins the crew only in what takes long.
- */
-const JOINS_AFTER = 4000;
-
 /** How often the number of futures may be doubled before what is printed counts as settled as it will get. */
 const DOUBLINGS = 3;
 
@@ -33,12 +28,12 @@ export const drawFutures = async (
   scenario: Scenario,
   simulator: Simulator,
   crew: Crew,
-  later: Effects['later'],
+  clock: Pick<Effects, 'later' | 'now'>,
   say: (line: string) => void,
 ): Promise<readonly ScrambleDraws[]> => {
   const { seed, futures } = scenario.facts.chance;
   const { scrambles, settled, joined } = simulator;
-  const pause = (): Promise<void> => new Promise((done) => void later(0, done));
+  const pause = (): Promise<void> => new Promise((done) => void clock.later(0, done));
 
   const stretch = async (from: number, to: number): Promise<ScrambleDraws[]> => {
     const settings = Array.from({ length: scrambles }, (_, scramble) => ({ seed, scramble, from, to }));
@@ -52,14 +47,12 @@ export const drawFutures = async (
       await pause();
       return simulator.simulate(scenario, setting);
     };
-    let forget = (): void => {};
-    const joins = new Promise<void>((done) => {
-      forget = later(JOINS_AFTER, done);
-    });
+    const { joins, came, forget } = joining(clock, settings.length);
     try {
       await crew.draw(scenario, settings, { draw: here, joins }, (place, drawn) => {
         draws[place] = drawn;
         sets += 1;
+        came();
         tell();
       });
     } finally {

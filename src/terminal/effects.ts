@@ -20,6 +20,8 @@ export interface Effects {
   readonly files: Files;
   /** The clock: does something once so many milliseconds have gone by. The result takes that back. */
   readonly later: (milliseconds: number, act: () => void) => () => void;
+  /** Milliseconds on a clock that only runs on. */
+  readonly now: () => number;
   /** Overwrites the one line that tells how far a long run is; '' clears it. Null where standard error is no terminal. */
   readonly progress: ((line: string) => void) | null;
   /** If the program is told to stop, runs `clean` and stops it. The result takes that back. */

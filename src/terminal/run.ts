@@ -37,8 +37,16 @@ const carryOut = async (argv: readonly string[], effects: Effects): Promise<numb
       return newCommand(asked.file, effects);
     case 'check':
       return checkCommand(asked.file, effects);
-    case 'report':
-      return (await import('./commands/report.ts')).reportCommand(asked.file, asked.options, effects);
+    case 'report': {
+      const { file, options } = asked;
+      // Called in before it is known whether there is anything to draw: starting takes them as long as reading does.
+      const crew = options.futures === 0 ? null : effects.crew();
+      try {
+        return await (await import('./commands/report.ts')).reportCommand(file, options, crew, effects);
+      } finally {
+        crew?.end();
+      }
+    }
     case 'bill': {
       const { file, component, amount, options } = asked;
       const bill = { file, component, amount, json: options.json };

@@ -44,8 +44,7 @@ const crewThat = (missing: readonly number[]): Crew => ({
 
 const drawn = async (crew: Crew, futures: number, settledAt: number) => {
   const lines: string[] = [];
-  const { later } = world().effects;
-  const draws = await drawFutures(scenario(futures), simulator(settledAt), crew, later, (line) => {
+  const draws = await drawFutures(scenario(futures), simulator(settledAt), crew, world().effects, (line) => {
     lines.push(line);
   });
   return { draws: draws.map(textOf), lines };

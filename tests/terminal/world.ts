@@ -44,6 +44,7 @@ const clock = () => {
   let now = 0;
   const due = new Map<() => void, number>();
   return {
+    now: (): number => now,
     later: (milliseconds: number, act: () => void): (() => void) => {
       if (milliseconds === 0) void Promise.resolve().then(act);
       else due.set(act, now + milliseconds);
@@ -71,7 +72,7 @@ export const world = (given: Given = {}): World => {
   };
   const progress: string[] = [];
   const stops = new Set<() => void>();
-  const { later, wait } = clock();
+  const { later, now, wait } = clock();
   const made: World = {
     files,
     printed: '',
@@ -94,6 +95,7 @@ export const world = (given: Given = {}): World => {
         made.told += text;
       },
       later,
+      now,
       progress: given.terminal === true ? (line) => void progress.push(line) : null,
       onStop: (clean) => {
         stops.add(clean);

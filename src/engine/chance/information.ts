@@ -76,8 +76,11 @@ const groupsBySize = (about: Float64Array): { groupOf: Uint8Array; sizes: number
   return { groupOf, sizes };
 };
 
-/** Random orders of `n` draws (Fisher and Yates): each draw's place in the order. */
-const shuffles = remember(
+/**
+ * Random orders of `n` draws (Fisher and Yates): each draw's place in the order. They are kept, so whoever waits for
+ * draws can have them made meanwhile.
+ */
+export const shuffles = remember(
   (n: number, seed: number): Uint32Array[] => {
     const stream = streamOf('groups by nothing at all');
     return Array.from({ length: SHUFFLES }, (_, order) => {

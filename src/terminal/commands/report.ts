@@ -18,8 +18,17 @@ import { wrapped } from '../wrapped.ts';
 
 const SIMULATOR: Simulator = { scrambles: SCRAMBLES, simulate: simulateScramble, joined: joinDraws, settled };
 
-/** Prints the answer and writes the report; with `--json` prints the whole decision and nothing else. */
-export const reportCommand = async (file: string, options: Options, effects: Effects): Promise<number> => {
+/**
+ * Prints the answer and writes the report; with `--json` prints the whole decision and nothing else.
+ *
+ * @param crew those who draw futures; null where there are none to draw
+ */
+export const reportCommand = async (
+  file: string,
+  options: Options,
+  crew: Crew | null,
+  effects: Effects,
+): Promise<number> => {
   const path = options.out ?? (file === '-' ? null : besides(file));
   if (!options.json && (path === null || path === '-')) {
     await effects.err('The report is a file of its own: say where it goes with --out FILE.\n');
@@ -29,22 +38,6 @@ export const reportCommand = async (file: string, options: Options, effects: Eff
     await effects.err('--json prints to standard output and writes no file: leave out --out.\n');
     return EXIT.misuse;
   }
-  // They are called in before it is known whether there is anything to draw: starting takes them as long as reading does.
-  const crew = options.futures === 0 ? null : effects.crew();
-  try {
-    return await reportWith(crew, file, path, options, effects);
-  } finally {
-    crew?.end();
-  }
-};
-
-const reportWith = async (
-  crew: Crew | null,
-  file: string,
-  path: string | null,
-  options: Options,
-  effects: Effects,
-): Promise<number> => {
   const loaded = await load(file, effects);
   if (typeof loaded === 'number') return loaded;
   const { scenario, told } = withFutures(loaded.scenario, options, SCRAMBLES);

@@ -25,6 +25,7 @@ export const nodeEffects = (worker: URL): Effects => ({
     const timer = setTimeout(act, milliseconds);
     return () => clearTimeout(timer);
   },
+  now: () => performance.now(),
   // Asked when it is wanted: looking at standard error opens it.
   get progress() {
     return process.stderr.isTTY && process.env.TERM !== 'dumb' ? overwrite : null;

@@ -14,6 +14,10 @@ export const partName = ({ unknowns, scenario }: Subject, p: number): string => 
   return of?.components[part.component]?.name ?? '';
 };
 
+/** Whether there is anything that could be known: a number given as a range, a chance, a named part. */
+export const asksAnything = ({ unknowns: { ranged, turns, parts } }: Subject): boolean =>
+  ranged.length > 0 || turns.length > 0 || parts.some(({ component }) => component >= 0);
+
 /** What it is worth to know each number given as a range, and how long each part will last. */
 export const worthKnowing = (
   subject: Subject,
