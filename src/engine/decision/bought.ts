@@ -116,8 +116,10 @@ const boughtAnew = (
         : owned(offer, name, path, month, brought, financing, ctx);
     return { ...made, contracts: lastingContracts(ctx.future, month, made.contracts) };
   });
+  const contracts = [...deal.contracts];
+  for (const span of deal.held) contracts.push(...runningCosts(offer, span, ctx));
   return {
-    contracts: [...deal.contracts, ...deal.held.flatMap((span) => runningCosts(offer, span, ctx))],
+    contracts,
     valueAt: deal.valueAt,
     owedAt: deal.owedAt,
     purchase: deal.purchase,

@@ -1,6 +1,7 @@
 import { monthly, oneOff } from '../cashflow/contracts/recurring.ts';
 import { shopPriceOf, type WorkOnce, workOnce } from '../cashflow/contracts/work.ts';
 import type { Contract, Line } from '../cashflow/posting.ts';
+import { remember } from '../quantity/remember.ts';
 import type { Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import { type Context, lasting, lastingContracts, timesOf } from './context.ts';
@@ -56,13 +57,28 @@ export const neededWork = (treatments: Treatments, until: number, ctx: Context):
         lastingContracts(ctx.future, 0, workThatTurnsOut(treatments, until, ctx)),
       );
 
+/** Where a job stands in the scenario. Kept, for a chance is looked up by these words in every future. */
+const pathsOf = remember(
+  (i: number) => {
+    const job = `work_needed[${i}]`;
+    return {
+      job,
+      patch: `${job}.patch`,
+      left: `${job}.left`,
+      again: `${job}.not_cured`,
+      more: `${job}.more_found`,
+    };
+  },
+  ([a], [b]) => a === b,
+);
+
 /** The same, each of its chances as the future has it. */
 const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): Contract[] => {
   const contracts: Contract[] = [];
   ctx.inputs.workNeeded.forEach((job, i) => {
     const treatment = treatments[i] ?? 'done';
-    const path = `work_needed[${i}]`;
-    const line = (what: string, reason: string, at = path): Line => ({
+    const paths = pathsOf(i);
+    const line = (what: string, reason: string, at = paths.job): Line => ({
       category: 'work needed now',
       what,
       path: at,
@@ -72,11 +88,11 @@ const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): 
     if (treatment === 'patch' && job.patch) {
       const patch = asOnce(job.patch, job.patch.by, job.daysWithout);
       contracts.push(
-        workOnce(line(`${job.name}, patched`, 'holds for a while', `${path}.patch`), 0, patch, ctx.work),
+        workOnce(line(`${job.name}, patched`, 'holds for a while', paths.patch), 0, patch, ctx.work),
       );
     }
     if (treatment === 'wait' && job.left.aMonth !== 0) {
-      const leaving = line(`${job.name}, left undone`, 'every month until it is done', `${path}.left`);
+      const leaving = line(`${job.name}, left undone`, 'every month until it is done', paths.left);
       contracts.push(monthly(leaving, job.left.aMonth, ctx.levels.general, 1, Math.min(until, month)));
     }
     // What would fall on the last day or later is not done for a vehicle that goes that day.
@@ -87,18 +103,18 @@ const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): 
     const more = asOnce(job.moreFound, job.by, 0);
     contracts.push(
       workOnce(
-        line(`${job.name}, second attempt`, 'chance that the first does not cure it', `${path}.not_cured`),
+        line(`${job.name}, second attempt`, 'chance that the first does not cure it', paths.again),
         month,
         again,
         ctx.work,
-        timesOf(job.notCured.chance, `${path}.not_cured`, ctx.future),
+        timesOf(job.notCured.chance, paths.again, ctx.future),
       ),
       workOnce(
-        line(`${job.name}, more found`, 'chance of finding more once opened', `${path}.more_found`),
+        line(`${job.name}, more found`, 'chance of finding more once opened', paths.more),
         month,
         more,
         ctx.work,
-        timesOf(job.moreFound.chance, `${path}.more_found`, ctx.future),
+        timesOf(job.moreFound.chance, paths.more, ctx.future),
       ),
     );
   });
@@ -124,10 +140,15 @@ const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): 
 export const jobShopPrice = (job: Job, ctx: Context): number => shopPriceOf(job, ctx.work.shopHour);
 
 /** The month in which work restarts a component's clock, by the component's position. */
-export const renewedBy = (treatments: Treatments, until: number, ctx: Context): ReadonlyMap<number, number> =>
-  new Map(
-    ctx.inputs.workNeeded.flatMap((job, i) => {
-      const when = properlyDoneIn(job, treatments[i] ?? 'done');
-      return when < until ? job.renews.map((part) => [part, when] as const) : [];
-    }),
-  );
+export const renewedBy = (
+  treatments: Treatments,
+  until: number,
+  ctx: Context,
+): ReadonlyMap<number, number> => {
+  const renewed = new Map<number, number>();
+  ctx.inputs.workNeeded.forEach((job, i) => {
+    const when = properlyDoneIn(job, treatments[i] ?? 'done');
+    if (when < until) for (const part of job.renews) renewed.set(part, when);
+  });
+  return renewed;
+};
