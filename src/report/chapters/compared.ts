@@ -60,7 +60,7 @@ const waysFigure = (page: Page, options: readonly OptionResult[]): Html => {
   return figure({
     id: 'ways',
     finding: `${shown[0]?.label ?? 'Nothing'} costs least.`,
-    shows: `What each open way costs over ${span(d.horizon)}, in today's money${options.length > IN_PICTURE ? `; the ten cheapest of ${options.length}` : ''}. Filled: kept. Hatched: handed on now. Empty: later, or doing without.`,
+    shows: `What each open way costs over ${span(d.horizon)}, in today's money${options.length > IN_PICTURE ? `; the ten cheapest of ${options.length}` : ''}. Filled: kept. Hatched: handed on now.${options.some(({ side }) => side !== 'keep' && side !== 'replace') ? ' Empty: later, or doing without.' : ''}`,
     told: rows.map((r) => `${r.label}: ${r.words}`).join('; '),
     chart: (look) => waysChart(rows, look),
     table: null,

@@ -19,8 +19,10 @@ interface Later {
 }
 
 /**
- * The replacement and month at which the course costs least; null where none serves. First among about a dozen dates,
- * then among every month around the best of them: the cost over the months is smooth but for bills that fall yearly.
+ * The replacement and month at which the course costs least; null where none serves, or where the last month looked at
+ * is the best and no better than keeping it: then keeping it is what is meant. First among about a
+ * dozen dates, then among every month around the best of them: the cost over the months is smooth but for bills that
+ * fall yearly.
  */
 const bestLater = (course: Course, ctx: Context): Later | null => {
   const smooth: Context = { ...ctx, rounding: 'unrounded' };
@@ -28,23 +30,25 @@ const bestLater = (course: Course, ctx: Context): Later | null => {
   // A wreck is not sold as rebuilt before it is.
   const off = course.deed === 'rebuild' ? (ctx.inputs.claim?.rebuild?.monthsOff ?? 0) : 0;
   const first = Math.max(1, Math.ceil(off) + 1);
-  let best: (Later & { readonly cost: number }) | null = null;
+  const looked: (Later & { readonly cost: number })[] = [];
   const look = (index: number, month: number): void => {
     if (month < first || month >= ctx.horizon || replacementClosed(index, month, ctx)) return;
-    const cost = presentCostOf(laterCourse(course, index, month, '', '', smooth), smooth).counted;
-    if (best === null || cost < best.cost) best = { index, month, cost };
+    const { counted } = presentCostOf(laterCourse(course, index, month, '', '', smooth), smooth);
+    looked.push({ index, month, cost: counted });
   };
+  const cheapest = () => looked.toSorted((a, b) => a.cost - b.cost)[0];
   for (let index = 0; index < ctx.inputs.replacement.length; index++)
     for (let month = step; month < ctx.horizon; month += step) look(index, month);
-  const near: Later | null = best;
-  if (near !== null) {
-    const { index, month } = near as Later;
-    for (let away = 1; away < step; away++) {
-      look(index, month - away);
-      look(index, month + away);
-    }
+  const near = cheapest();
+  if (!near) return null;
+  for (let away = 1; away < step; away++) {
+    look(near.index, near.month - away);
+    look(near.index, near.month + away);
   }
-  return best;
+  const best = cheapest();
+  if (!best || best.month < ctx.horizon - 1) return best ?? null;
+  const kept = presentCostOf(keepCourse(course, '', '', smooth), smooth).counted;
+  return best.cost < kept ? best : null;
 };
 
 /** By inputs, for those facts: what is open depends on both. */

@@ -135,7 +135,7 @@ export const insurersMoneyChapter = (page: Page): Chapter | null => {
       notes(told(pick(d, 'claim.value', 'claim.deductible', 'claim.salvage', 'claim.fault')), format),
       closedList(view),
       best.length === 0 ? null : coursesFigure(page, best),
-    )}${courses.length === 0 ? '' : html`<div class="full">${coursesTable(page, best, 'What the money can do, cheapest first')}${others.length > 0 && folded('The same with what else may follow', coursesTable(page, others, 'What else may follow'))}</div>`}${block(
+    )}${courses.length === 0 ? '' : html`<div class="full">${coursesTable(page, best, 'What the money can do, cheapest first')}${others.length > 0 && folded('The same with what else may follow', coursesTable(page, others, 'What else may follow'))}${d.options.some(({ side }) => side === 'keep') && !d.options.some(({ side }) => side === 'later') && html`<p>Getting another later is no way of its own here: no date looked at is cheaper than keeping it.</p>`}</div>`}${block(
       html`<ul class="note care" aria-label="Take care: after a collision"><li><b>Look first</b> ${AFTER_A_COLLISION.inspect}</li><li><b>Airbags, belts</b> ${AFTER_A_COLLISION.airbags}</li><li><b>Paint</b> ${AFTER_A_COLLISION.paint}</li><li><b>Welding</b> ${AFTER_A_COLLISION.welding}</li></ul>`,
       around(page),
       section('What does each way rule out?', best, (course) => course.forecloses),

@@ -268,21 +268,39 @@ describe('lost market value', () => {
 });
 
 describe('replacing it later', () => {
-  it('is offered for the cheapest month near the best of about a dozen dates', () => {
-    const one = hit({ surcharge: { aYear: 300, years: 3 } });
+  const usual = hit({ surcharge: { aYear: 300, years: 3 } });
+  const { vehicle } = usual.inputs;
+  /** Its own insurance is dear, and falls due first in month 26. */
+  const dear = {
+    ...usual,
+    inputs: { ...usual.inputs, vehicle: { ...vehicle, cover: { aYear: 6000, nextDue: 26 } } },
+  };
+  const costAt = (one: typeof usual, course: Course): ((month: number) => number) => {
     const ctx: Context = { ...ctxOf(one), rounding: 'unrounded' };
-    for (const course of COURSES.filter(({ id }) => openIn(one, `${id}/later`))) {
-      const cost = (month: number): number =>
-        presentCostOf(laterCourse(course, 0, month, '', '', ctx), ctx).counted;
+    return (month) => presentCostOf(laterCourse(course, 0, month, '', '', ctx), ctx).counted;
+  };
+
+  it('is offered for the cheapest month near the best of about a dozen dates', () => {
+    for (const course of COURSES.filter(({ id }) => openIn(dear, `${id}/later`))) {
+      const cost = costAt(dear, course);
       const cheapest = (months: readonly number[]): number =>
         months.reduce((best, month) => (cost(month) < cost(best) ? month : best));
       // 60 months looked at every 5: then the 4 on either side of the best.
       const coarse = cheapest([5, 10, 15, 20, 25, 30, 35, 40, 45, 50, 55]);
       const near = cheapest([-4, -3, -2, -1, 0, 1, 2, 3, 4].map((away) => coarse + away));
-      const [found] = waysFor(one).open.filter(({ id }) => id.startsWith(`${course.id}/later/`));
+      const [found] = waysFor(dear).open.filter(({ id }) => id.startsWith(`${course.id}/later/`));
       expect(found?.id).toBe(`${course.id}/later/2021-hatchback/${near}`);
-      expect(cost(near)).toBeLessThanOrEqual(cost(coarse));
+      // Before that bill, that is.
+      expect(near).toBeLessThan(26);
     }
-    expect(openIn(one, 'claim/own-repair/later')).toBe(true);
+    expect(openIn(dear, 'claim/own-repair/later')).toBe(true);
+  });
+
+  it('is not offered where each date is dearer than the one after it: that is to keep it', () => {
+    for (const course of COURSES.filter(({ id }) => openIn(usual, `${id}/keep`))) {
+      const cost = costAt(usual, course);
+      expect(cost(59)).toBeLessThan(cost(58));
+      expect(openIn(usual, `${course.id}/later`), course.id).toBe(false);
+    }
   });
 });
