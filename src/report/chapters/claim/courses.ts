@@ -22,7 +22,7 @@ import { capital } from '../../words/sentence.ts';
 import { block, type Chapter, key, notes, type Page, pick } from '../page.ts';
 import { claimTips } from './tips.ts';
 
-const IN_PICTURE = 9;
+const IN_PICTURE = 10;
 
 /** To three digits, so that ways near each other can be told apart. */
 const costWords = ({ format }: Page, { cost }: CourseView): string =>
@@ -42,7 +42,7 @@ const coursesFigure = (page: Page, courses: readonly CourseView[]): Html => {
   return page.figure({
     id: 'courses',
     finding: handAgainstCost(courses),
-    shows: `At the left what is in hand the day it is settled, at the right what it costs ${years}, in today's money${courses.length > IN_PICTURE ? `; the ${IN_PICTURE} cheapest of ${courses.length}` : ''}. Filled: kept. Hatched: handed on now. Empty: replaced later.`,
+    shows: `At the left what is in hand the day it is settled, at the right what it costs ${years}, in today's money${courses.length > IN_PICTURE ? `; the ${IN_PICTURE} cheapest of ${courses.length}` : ''}. Filled: kept. Hatched: handed on now.${courses.some(({ side }) => side === 'later') ? ' Empty: replaced later.' : ''}`,
     told: rows.map((r) => `${r.label}: ${r.inHandWords} in hand, ${r.costWords} in all`).join('; '),
     chart: (look) => coursesChart(rows, { inHand: 'in hand that day', cost: years }, look),
     table: null,
