@@ -18,6 +18,8 @@ export interface Rule {
   readonly walksAt: (month: number, mended: Int16Array) => boolean;
   /** The largest bill worth paying for part j (UNNAMED: for something without a clock); never below nil. */
   readonly limit: (month: number, part: number, mended: Int16Array) => number;
+  /** Whether a bill for part j is within its limit: what is asked in every future, and sooner known than the limit. */
+  readonly pays: (bill: number, month: number, part: number, mended: Int16Array) => boolean;
 }
 
 const leastFrom = (row: ArrayLike<number>, first: number): number => {
@@ -117,29 +119,39 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
     return n;
   };
 
+  /** K in the present state at the later month that is cheapest with nothing mended, and so most likely now. */
+  const likelyLeast = (month: number, renewing: number, mended: Int16Array): number => {
+    const { untouched, states, rows, later } = monthOf(month);
+    let cost = untouched[later] as number;
+    for (let j = 0; j < parts.length; j++) {
+      const state = stateOf(parts[j] as Part, month, j === renewing ? month : (mended[j] as number));
+      if (state !== states[j])
+        cost += aboveUntouched(j, month, state, rows[j] as Float64Array)[later] as number;
+    }
+    return cost;
+  };
+
+  const limit: Rule['limit'] = (month, part, mended) => {
+    const n = goingOn(month, part, mended);
+    let least = Number.POSITIVE_INFINITY;
+    for (let i = 0; i < n; i++) if ((scratch[i] as number) < least) least = scratch[i] as number;
+    return limitOver(course.stoppingBroken[month] as number, least);
+  };
+
   return {
     walksAt(month, mended) {
-      if (month >= until) return false;
-      const { untouched, states, rows, later, keepsOn } = monthOf(month);
-      if (keepsOn) return false;
+      if (month >= until || monthOf(month).keepsOn) return false;
       const stop = course.stopping[month] as number;
-      // One month that is cheaper to stop in settles it; the likeliest is looked at first.
-      let cost = untouched[later] as number;
-      for (let j = 0; j < parts.length; j++) {
-        const state = stateOf(parts[j] as Part, month, mended[j] as number);
-        if (state !== states[j])
-          cost += aboveUntouched(j, month, state, rows[j] as Float64Array)[later] as number;
-      }
-      if (cost < stop) return false;
+      // One month that is cheaper to stop in settles it.
+      if (likelyLeast(month, UNNAMED, mended) < stop) return false;
       const n = goingOn(month, UNNAMED, mended);
       for (let i = 1; i < n; i++) if ((scratch[i] as number) < stop) return false;
       return true;
     },
-    limit(month, part, mended) {
-      const n = goingOn(month, part, mended);
-      let least = Number.POSITIVE_INFINITY;
-      for (let i = 0; i < n; i++) if ((scratch[i] as number) < least) least = scratch[i] as number;
-      return limitOver(course.stoppingBroken[month] as number, least);
-    },
+    limit,
+    pays: (bill, month, part, mended) =>
+      // So does one month that it can be kept to, the bill paid, for less than walking away.
+      bill + likelyLeast(month, part, mended) < (course.stoppingBroken[month] as number) ||
+      bill <= limit(month, part, mended),
   };
 };

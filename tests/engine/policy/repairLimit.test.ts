@@ -100,6 +100,8 @@ describe('the rule of the repair limit', () => {
         for (const j of [UNNAMED, ...parts.keys()]) {
           const expected = Math.max(0, (course.stoppingBroken[month] as number) - Math.min(...K(j)));
           expect(rule.limit(month, j, mended)).toBeCloseTo(expected, 6);
+          for (const more of [-1, -0.01, 0.01, 1])
+            expect(rule.pays(expected + more, month, j, mended), `${more} above the limit`).toBe(more < 0);
         }
         const later = Math.min(...K(UNNAMED).subarray(1));
         const now = course.stopping[month] as number;

@@ -1,6 +1,6 @@
 import { remember } from '../../quantity/remember.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import { type Context, contextOf, inFuture } from '../context.ts';
+import { type Context, contextOf, EXPECTED, inFuture } from '../context.ts';
 import type { Plan } from '../plan.ts';
 import { presentCostOf } from '../project.ts';
 import { walkPlan } from '../ways/walk.ts';
@@ -60,6 +60,8 @@ interface Run {
   readonly subject: Subject;
   readonly drawer: Drawer;
   readonly joint: JointInputs;
+  /** A context of the inputs where none of them moves; null where some do. */
+  readonly still: Context | null;
   readonly fan: readonly number[];
   readonly ways: readonly Way[];
   /** Where the event of a look is seen; undefined where the component is not kept. By look. */
@@ -79,13 +81,16 @@ const columns = <T>(of: readonly T[], n: number): Float64Array[] => of.map(() =>
 const runFor = (subject: Subject, n: number, drawer: Drawer): Run => {
   const { scenario, unknowns, options, fixed, rule, horizon } = subject;
   const { looks } = scenario.facts.chance;
+  const joint = jointInputsOf(subject);
   const fan = fanMonths(horizon);
   const ways = [...options, ...(fixed ? [fixed] : [])];
   const has = [subject.keep !== null, subject.replace !== null, rule !== null];
   return {
     subject,
     drawer,
-    joint: jointInputsOf(subject),
+    joint,
+    still:
+      unknowns.ranged.length === 0 ? contextOf(joint.inputs, scenario.facts, EXPECTED, 'unrounded') : null,
     fan,
     ways,
     looked: looks.map(({ component }) =>
@@ -107,8 +112,11 @@ const runFor = (subject: Subject, n: number, drawer: Drawer): Run => {
 };
 
 /** Moves to a draw, a group of it taken from the other draw of the same number. */
-const contextAt = ({ subject, drawer, joint }: Run, draw: number, group: Group | 'all' | null): Context => {
+const contextAt = (run: Run, draw: number, group: Group | 'all' | null): Context => {
+  const { subject, drawer, joint } = run;
   const future = drawer.moveTo(draw, group);
+  // Where no input moves, all that contracts share stays as it is.
+  if (run.still !== null) return inFuture(future, run.still);
   joint.setTo(drawer.ranged);
   return contextOf(joint.inputs, subject.scenario.facts, future, 'unrounded');
 };

@@ -71,7 +71,7 @@ export const followRule = (rule: Rule, treatments: Treatments, ctx: Context): Wa
     }
     // The first day is settled before anything is followed.
     if (month === 0) continue;
-    if (failed !== null && bill > rule.limit(month, failed, renewed)) return { month, how: 'broken' };
+    if (failed !== null && !rule.pays(bill, month, failed, renewed)) return { month, how: 'broken' };
     // A bill that is paid leaves it running: what is cheapest then may still be to let it go at once.
     if (rule.walksAt(month, renewed)) return { month, how: 'running' };
   }

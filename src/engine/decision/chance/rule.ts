@@ -51,9 +51,9 @@ export const ruleOf = (
   replacement: number,
   ctx: Context,
 ): Rule => {
-  const { limit, walksAt } = repairLimitRule(course, parts);
+  const { limit, pays, walksAt } = repairLimitRule(course, parts);
   const today = walksToday(course, parts, treatments, replacement, ctx);
-  return { limit, walksAt: (month, mended) => (month === 0 ? today : walksAt(month, mended)) };
+  return { limit, pays, walksAt: (month, mended) => (month === 0 ? today : walksAt(month, mended)) };
 };
 
 /**
