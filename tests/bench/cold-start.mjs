@@ -3,8 +3,8 @@
  * side: every round runs each command once, and medians are compared. Prints; judges nothing.
  */
 import { spawnSync } from 'node:child_process';
-import { mkdtempSync, rmSync } from 'node:fs';
-import { tmpdir } from 'node:os';
+import { mkdtempSync, readdirSync, rmSync } from 'node:fs';
+import { availableParallelism, tmpdir } from 'node:os';
 import { join } from 'node:path';
 
 const ROUNDS = Number(process.argv[2] ?? 15);
@@ -16,43 +16,61 @@ const COMMANDS = {
   'node -e 0': ['-e', '0'],
   check: ['dist/stillworth.js', 'check', SCENARIO],
   report: ['dist/stillworth.js', 'report', SCENARIO, '--out', join(folder, 'report.html')],
-  'report --futures 0': [
-    'dist/stillworth.js',
-    'report',
-    SCENARIO,
-    '--futures',
-    '0',
-    '--out',
-    join(folder, 'without.html'),
-  ],
   'report --json': ['dist/stillworth.js', 'report', SCENARIO, '--json'],
   costs: ['dist/stillworth.js', 'costs', SCENARIO],
 };
 
+/** A report with its futures, and one without, of each demo. @type {Record<string, readonly string[]>} */
+const REPORTS = Object.fromEntries(
+  readdirSync('scenarios')
+    .filter((name) => name.endsWith('.yaml'))
+    .flatMap((name) => {
+      const of = ['dist/stillworth.js', 'report', join('scenarios', name), '--force'];
+      const out = ['--out', join(folder, 'page.html')];
+      const title = name.replace('.yaml', '');
+      return [
+        [title, [...of, ...out]],
+        [`${title} without`, [...of, ...out, '--futures', '0']],
+      ];
+    }),
+);
+
 /** @param {readonly number[]} values */
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
-/** @type {Record<string, number[]>} */
-const times = Object.fromEntries(Object.keys(COMMANDS).map((name) => [name, []]));
-try {
-  for (let round = 0; round < ROUNDS; round += 1) {
-    for (const [name, args] of Object.entries(COMMANDS)) {
+/** Medians of what each takes, every round running each once. @param {Readonly<Record<string, readonly string[]>>} all */
+const timed = (all) => {
+  const names = Object.keys(all);
+  /** @type {Record<string, number[]>} */
+  const times = Object.fromEntries(names.map((name) => [name, []]));
+  for (let round = 0; round < ROUNDS; round += 1)
+    for (const name of names) {
       const start = performance.now();
-      const run = spawnSync(process.execPath, args, { encoding: 'utf8' });
+      const run = spawnSync(process.execPath, all[name] ?? [], { encoding: 'utf8' });
       times[name]?.push(performance.now() - start);
       if (run.status !== 0) throw new Error(`${name} failed: ${run.stderr}`);
     }
+  return Object.fromEntries(names.map((name) => [name, median(times[name] ?? [])]));
+};
+
+try {
+  console.log(
+    `medians of ${ROUNDS} rounds, Node ${process.versions.node}, ${availableParallelism()} processors`,
+  );
+  const commands = timed(COMMANDS);
+  for (const [name, middle] of Object.entries(commands))
+    console.log(
+      `${name.padEnd(18)} ${middle.toFixed(0).padStart(5)} ms  ${(middle / (commands['node -e 0'] ?? 0)).toFixed(2)} x node -e 0`,
+    );
+  console.log('\na report with its futures, and as a multiple of one without');
+  const reports = timed(REPORTS);
+  for (const [name, middle] of Object.entries(reports)) {
+    const without = reports[`${name} without`];
+    if (without !== undefined)
+      console.log(
+        `${name.padEnd(18)} ${middle.toFixed(0).padStart(5)} ms  ${(middle / without).toFixed(2)} x ${without.toFixed(0)} ms`,
+      );
   }
 } finally {
   rmSync(folder, { recursive: true, force: true });
 }
-const bare = median(times['node -e 0'] ?? []);
-console.log(`medians of ${ROUNDS} rounds, Node ${process.versions.node}`);
-for (const [name, values] of Object.entries(times)) {
-  const middle = median(values);
-  console.log(
-    `${name.padEnd(18)} ${middle.toFixed(0).padStart(5)} ms  ${(middle / bare).toFixed(2)} x node -e 0`,
-  );
-}
-const [drawn, without] = ['report', 'report --futures 0'].map((name) => median(times[name] ?? []));
-console.log(`a report with its futures takes ${((drawn ?? 0) / (without ?? 0)).toFixed(2)} x one without`);
