@@ -1,7 +1,7 @@
 import type { Effects } from './effects.ts';
 
 /** In milliseconds. What takes the crew less than this is left to it: code that has not run before runs slowly at first. */
-const LONG = 1000;
+const LONG = 700;
 
 /** In milliseconds: after so long this thread joins without asking how far the crew is. */
 const AT_THE_LATEST = 4000;

@@ -31,7 +31,7 @@ describe('this thread joins the crew', () => {
   });
 
   it('not near the end, however slow they are', async () => {
-    expect(await joinedAfter(4, 100, 450, 450)).toEqual([false, false, false]);
+    expect(await joinedAfter(4, 100, 300, 300)).toEqual([false, false, false]);
   });
 
   it('after four seconds whatever has come, unless it is forgotten', async () => {

@@ -30,8 +30,11 @@ export const UNROUNDED: Arithmetic<number> = {
   share: (amount, part, of) => (of === 0 ? 0 : (amount * part) / of),
 };
 
-export const sum = <N extends number>(amounts: readonly N[]): N =>
-  amounts.reduce<number>((a, b) => a + b, 0) as N;
+export const sum = <N extends number>(amounts: readonly N[]): N => {
+  let total = 0;
+  for (const amount of amounts) total += amount;
+  return total as N;
+};
 export const less = <N extends number>(a: N, b: N): N => (a - b) as N;
 export const lesser = <N extends number>(a: N, b: N): N => (a < b ? a : b);
 export const atLeastNil = <N extends number>(a: N): N => (a > 0 ? a : (0 as N));

@@ -4,6 +4,7 @@
  * Lines are signed from the payment's side: what adds to it is positive. Nothing that is given bears a sign.
  */
 import type { Cents } from '../../../quantity/money.ts';
+import { remember } from '../../../quantity/remember.ts';
 import type { PlaceRule, TaxOrder } from '../../../scenario/placeRule.ts';
 import { type Arithmetic, atLeastNil, less, lesser, noSign, sum, turned } from './arithmetic.ts';
 import type { EstimateTotals } from './estimate.ts';
@@ -40,13 +41,16 @@ export interface Statement<N extends number = Cents> {
 export const statementOf = <N extends number>(
   lines: readonly (readonly [StatementItem, N])[],
 ): Statement<N> => {
-  const balance = sum(lines.map(([, amount]) => amount));
+  // One list and one pass: a statement is made in every drawn future.
+  const kept: StatementLine<N>[] = [];
+  let balance = 0 as N;
+  for (const [item, amount] of lines) {
+    balance = (balance + amount) as N;
+    if (amount !== 0) kept.push({ item, amount });
+  }
   const payment = atLeastNil(balance);
-  const all = [...lines, ['not below nil', less(payment, balance)] as const];
-  return {
-    lines: all.filter(([, amount]) => amount !== 0).map(([item, amount]) => ({ item, amount })),
-    payment,
-  };
+  if (payment !== balance) kept.push({ item: 'not below nil', amount: less(payment, balance) });
+  return { lines: kept, payment };
 };
 
 /** The vehicle and the policy. */
@@ -156,14 +160,19 @@ export const repairPayment = <N extends number>(
 };
 
 /** What a place's rule leaves open about its settlements, as every way to read it; one way where all is known. */
-const readingsOf = (settlement: PlaceRule['settlement']): readonly RuleReading[] => {
-  const orders: readonly TaxOrder[] =
-    settlement === null || settlement.tax === 'not known'
-      ? ['not paid', 'after salvage', 'before salvage']
-      : [settlement.tax];
-  const fees: readonly RuleReading['fees'][] = settlement?.fees === 'paid' ? ['paid'] : ['not paid', 'paid'];
-  return orders.flatMap((tax) => fees.map((f) => ({ tax, fees: f })));
-};
+const readingsOf = remember(
+  (settlement: PlaceRule['settlement']): readonly RuleReading[] => {
+    const orders: readonly TaxOrder[] =
+      settlement === null || settlement.tax === 'not known'
+        ? ['not paid', 'after salvage', 'before salvage']
+        : [settlement.tax];
+    const fees: readonly RuleReading['fees'][] =
+      settlement?.fees === 'paid' ? ['paid'] : ['not paid', 'paid'];
+    return orders.flatMap((tax) => fees.map((f) => ({ tax, fees: f })));
+  },
+  ([a], [b]) => a === b,
+  4,
+);
 
 /** One statement where every reading comes to the same, or each that differs, the least first. */
 export type PaymentUnderRule<N extends number = Cents> =
