@@ -1,5 +1,4 @@
 import { bundled } from '../cashflow/bundle.ts';
-import { type LeaseTerms, lease } from '../cashflow/contracts/lease.ts';
 import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../cashflow/contracts/loan.ts';
 import { type PurchaseTerms, purchase, purchaseFigures } from '../cashflow/contracts/purchase.ts';
 import { oneOff } from '../cashflow/contracts/recurring.ts';
@@ -8,6 +7,7 @@ import type { Contract, Line, Reading } from '../cashflow/posting.ts';
 import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
 import { type Context, lasting, lastingContracts, recalled } from './context.ts';
 import { deductibles } from './deductibles.ts';
+import { buyOutMonth, type LeasePayment, leaseOf, leaseSpans } from './leases.ts';
 import type { Financing, Plan } from './plan.ts';
 import { netValue } from './presentVehicle.ts';
 import { runningCosts } from './runningCosts.ts';
@@ -213,54 +213,6 @@ const around = (offer: Replacement, name: string, path: string, month: number, c
   ];
 };
 
-type LeasePayment = Extract<Payment, { kind: 'lease' }>;
-
-/** One of the leases that follow each other, from the end of `start` to the end of `end`. */
-interface LeaseSpan {
-  readonly start: number;
-  readonly end: number;
-  readonly nth: number;
-}
-
-/** The month in which a lease is bought out; never where it is handed back. */
-const buyOutMonth = (payment: LeasePayment, month: number): number =>
-  payment.afterwards === 'buy' ? month + payment.months : Number.POSITIVE_INFINITY;
-
-const leaseSpans = (payment: LeasePayment, month: number, until: number): LeaseSpan[] => {
-  const spans: LeaseSpan[] = [];
-  for (let start = month; start < until && start < buyOutMonth(payment, month); start += payment.months)
-    spans.push({ start, end: Math.min(start + payment.months, until), nth: spans.length });
-  return spans;
-};
-
-const leaseOf = (
-  payment: LeasePayment,
-  { start, end, nth }: LeaseSpan,
-  month: number,
-  name: string,
-  path: string,
-  ctx: Context,
-): Contract => {
-  const line = (what: string, reason: string): Line => ({
-    category: 'lease',
-    what: `${what}, ${name}`,
-    path: `${path}.lease`,
-    reason,
-  });
-  // The first lease keeps its own charge for ending early; one that only follows it is prorated.
-  const own = nth === 0 ? payment : { ...payment, earlyTermination: null };
-  const terms = leaseTerms(own, ctx.vehiclePriceLevel(start));
-  return lease(line, terms, start, end, ctx.distanceAMonth, end === buyOutMonth(payment, month));
-};
-
-/** The leases of a replacement got at the end of `month`, without what running it costs, if the look ends at `until`. */
-export const leasesUntil = (index: number, month: number, until: number, ctx: Context): Contract[] => {
-  const { payment, name } = ctx.inputs.replacement[index] as Replacement;
-  return payment.kind === 'lease'
-    ? leaseSpans(payment, month, until).map((span) => leaseOf(payment, span, month, name, '', ctx))
-    : [];
-};
-
 /** One lease after the other to the horizon, or one that is bought at its end. */
 const leased = (
   offer: Replacement,
@@ -288,15 +240,3 @@ const leased = (
     purchase: null,
   };
 };
-
-const leaseTerms = (payment: LeaseTerms, level: number): LeaseTerms => ({
-  ...payment,
-  startsFrom: payment.startsFrom * level,
-  residual: payment.residual * level,
-  dueAtSigning: payment.dueAtSigning * level,
-  acquisitionFee: payment.acquisitionFee * level,
-  dispositionFee: payment.dispositionFee * level,
-  purchaseFee: payment.purchaseFee * level,
-  overDistance: payment.overDistance * level,
-  earlyTermination: payment.earlyTermination === null ? null : payment.earlyTermination * level,
-});

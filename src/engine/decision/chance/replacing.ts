@@ -1,8 +1,8 @@
 import { cardCredit } from '../../cashflow/contracts/card.ts';
 import { levelAt } from '../../cashflow/levels.ts';
 import type { Category, Contract, Sink } from '../../cashflow/posting.ts';
-import { leasesUntil } from '../bought.ts';
 import type { Context } from '../context.ts';
+import { leasesUntil } from '../leases.ts';
 import type { Treatments } from '../neededWork.ts';
 import { replacedAt } from '../ways/replaced.ts';
 import { soldWalking, type WalksAs } from '../ways/walk.ts';
