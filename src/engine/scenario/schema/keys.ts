@@ -15,7 +15,8 @@ const child = (schema: unknown, step: string | number): unknown[] =>
       const shape: Readonly<Record<string, unknown>> = one.shape;
       return Object.hasOwn(shape, step) ? [shape[step]] : [];
     }
-    if (one instanceof z.ZodMiniArray) return [one._zod.def.element];
+    // What stands for a list or one of its entries is a list only to a position.
+    if (one instanceof z.ZodMiniArray) return typeof step === 'number' ? [one._zod.def.element] : [];
     return one instanceof z.ZodMiniRecord ? [one._zod.def.valueType] : [];
   });
 
