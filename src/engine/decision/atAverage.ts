@@ -14,7 +14,7 @@ import { noticesOf } from './notices.ts';
 import { differenceOfPair, type Pair } from './pair.ts';
 import type { Plan } from './plan.ts';
 import { cheapest, differenceOf, resultOf } from './results.ts';
-import { swingOf, widthOf } from './swings.ts';
+import { centsWide, swingOf } from './swings.ts';
 import { presentEconomicLife, replaceLaterCurve } from './timing.ts';
 import { verdictOf } from './verdict.ts';
 import { laterPlan } from './ways/later.ts';
@@ -50,7 +50,7 @@ const sensitivityOf = (scenario: Scenario, pair: Pair): Sensitivity => {
       D(withQuantity(inputs, quantity, value));
   const swings = quantities
     .map((quantity) => swingOf(quantity, at(quantity)))
-    .sort((a, b) => Math.round(100 * widthOf(b)) - Math.round(100 * widthOf(a)));
+    .sort((a, b) => centsWide(b) - centsWide(a));
   const breakEvens = quantities.map((quantity) => breakEvenOf(quantity, at(quantity)));
   const [x, y] = lineBetween(scenario, swings);
   const line =

@@ -46,7 +46,7 @@ const purchaseTerms = (
     rebate: financing === 'low rate' ? 0 : grown(offer.rebate),
     extras: [...offer.fees, ...offer.addOns].map((fee) => ({ ...fee, amount: grown(fee.amount) })),
     tradeIn: brought.tradeIn,
-    payoffRolledIn: rollsIn(offer) ? shortfallOf(brought) : 0,
+    payoffRolledIn: rolledInto(offer, brought),
     loan: payment.kind === 'loan' ? { downPayment: grown(payment.downPayment) } : null,
   };
 };
@@ -76,7 +76,9 @@ const purchaseLoan = (
 const shortfallOf = ({ tradeIn, payoff, proceeds }: Brought): number =>
   tradeIn > 0 ? payoff : Math.max(0, payoff - proceeds);
 
-const rollsIn = ({ payment }: Replacement): boolean => payment.kind === 'loan' && payment.rollInShortfall;
+/** What of it this purchase's own loan takes in. */
+const rolledInto = ({ payment }: Replacement, brought: Brought): number =>
+  payment.kind === 'loan' && payment.rollInShortfall ? shortfallOf(brought) : 0;
 
 /**
  * Buying or leasing a replacement at the end of `month` and running it to the horizon. Within one drawn future the ways
@@ -91,8 +93,8 @@ export const bought = (
 ): Bought => {
   const offer = ctx.inputs.replacement[index] as Replacement;
   if (ctx.future.kind === 'expected') return boughtAnew(offer, index, month, brought, financing, ctx);
-  const rolled = rollsIn(offer) ? shortfallOf(brought) : 0;
-  return recalled(ctx.future, offer, [month, financing, brought.tradeIn, rolled], () => {
+  const rolled = rolledInto(offer, brought);
+  return recalled(ctx.future, offer, ['bought', month, financing, brought.tradeIn, rolled], () => {
     const { contracts, valueAt, owedAt, purchase } = boughtAnew(offer, index, month, brought, financing, ctx);
     return { contracts: [bundled(contracts, month, false)], valueAt, owedAt, purchase };
   });
@@ -108,7 +110,7 @@ const boughtAnew = (
 ): Bought => {
   const name = ctx.facts.replacementNames[index] ?? offer.name;
   const path = ctx.inputs.replacement.length === 1 ? 'replacement' : `replacement[${index}]`;
-  const rolled = rollsIn(offer) ? shortfallOf(brought) : 0;
+  const rolled = rolledInto(offer, brought);
   const deal = lasting(ctx.future, offer, ['deal', month, financing, brought.tradeIn, rolled], (): Deal => {
     const made =
       offer.payment.kind === 'lease'
@@ -222,15 +224,17 @@ const leased = (
   month: number,
   ctx: Context,
 ): Deal => {
-  const contracts: Contract[] = around(offer, name, path, month, ctx);
   const worthAt = marketWorth(offer, month, ctx);
-  const held = leaseSpans(payment, month, ctx.horizon).map((span) => {
-    contracts.push(leaseOf(payment, span, month, name, path, ctx));
-    // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
-    const runsTo = payment.afterwards === 'buy' ? ctx.horizon : span.end;
-    return boughtSpan(path, name, span.start, runsTo, span.nth);
-  });
-  for (const span of held) contracts.push(...deductibles(worthAt, span, ctx));
+  const spans = leaseSpans(payment, month, ctx.horizon);
+  // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
+  const held = spans.map(({ start, end, nth }) =>
+    boughtSpan(path, name, start, payment.afterwards === 'buy' ? ctx.horizon : end, nth),
+  );
+  const contracts = [
+    ...around(offer, name, path, month, ctx),
+    ...spans.map((span) => leaseOf(payment, span, month, name, path, ctx)),
+    ...held.flatMap((span) => deductibles(worthAt, span, ctx)),
+  ];
   const value = worth(offer, worthAt, ctx);
   return {
     held,

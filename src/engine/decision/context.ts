@@ -129,8 +129,8 @@ const alike = (a: Particulars, b: Particulars): boolean => {
 };
 
 /**
- * @param thing an object, or words that stand for one: what is kept of it was put there by one caller alone, so its type
- *   is known. Words put together anew each time are slow to look up; what they would be put together from are particulars.
+ * @param thing an object, or words that stand for one. With the first particular it names what is kept, which is put
+ *   there by one caller alone, so its type is known. Words put together anew each time are slow to look up; what they would be put together from are particulars.
  */
 const recalledFrom = <T>(memory: Memory, thing: unknown, particulars: Particulars, compute: () => T): T => {
   let kept = memory.get(thing);

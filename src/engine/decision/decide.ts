@@ -1,11 +1,10 @@
-import { shuffles } from '../chance/information.ts';
 import { inUnits } from '../quantity/money.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { decideAtAverage } from './atAverage.ts';
 import type { Chances, PairChances } from './chance/chances.ts';
 import type { ScrambleDraws } from './chance/draws.ts';
-import { asksAnything } from './chance/knowing.ts';
+import { prepareToAsk } from './chance/knowing.ts';
 import { walkAwayOf } from './chance/repairLimits.ts';
 import { type Subject, subjectOf } from './chance/subject.ts';
 import { chancesOf } from './chance/summary.ts';
@@ -47,8 +46,7 @@ export const beforeDraws: (scenario: Scenario) => {
 } = remember(
   (scenario) => {
     const subject = subjectOf(scenario);
-    const { seed, futures } = scenario.facts.chance;
-    if (asksAnything(subject)) shuffles(futures, seed);
+    prepareToAsk(subject);
     return { subject, walkAway: walkAwayOf(scenario, pairIn(subject)) };
   },
   ([a], [b]) => a === b,

@@ -1,5 +1,6 @@
 import { priceLevels } from '../cashflow/levels.ts';
 import type { Contract } from '../cashflow/posting.ts';
+import { remember } from '../quantity/remember.ts';
 import { coverCost, lossesOf } from '../valuation/cover.ts';
 import type { Context } from './context.ts';
 import type { Span } from './span.ts';
@@ -15,15 +16,8 @@ import type { Span } from './span.ts';
 export const deductibles = (worthAt: (month: number) => number, span: Span, ctx: Context): Contract[] => {
   const { collision, comprehensive } = ctx.inputs.vehicle.ownDamage;
   if (!collision && !comprehensive) return [];
-  const worths = new Map<number, number>();
-  /** One and the same for both kinds of loss. */
-  const worthIn = (month: number): number => {
-    const known = worths.get(month);
-    if (known !== undefined) return known;
-    const worth = worthAt(month);
-    worths.set(month, worth);
-    return worth;
-  };
+  // One and the same for both kinds of loss.
+  const worthIn = remember(worthAt, ([a], [b]) => a === b);
   const flat = priceLevels(0, ctx.horizon);
   return (['collision', 'comprehensive'] as const).flatMap((kind): Contract[] => {
     const part = kind === 'collision' ? collision : comprehensive;

@@ -23,5 +23,8 @@ export const swingOf = (quantity: Quantity, f: DifferenceAt): Swing => {
   return { quantity, low: at(low), high: at(high) };
 };
 
-/** How much D moves between the two ends; what the swings are ranked by. */
+/** How much D moves between the two ends. */
 export const widthOf = (swing: Swing): number => Math.abs(swing.high.difference - swing.low.difference);
+
+/** The same in whole cents, which the swings are ranked by: the last digit of a sum decides nothing then. */
+export const centsWide = (swing: Swing): number => Math.round(100 * widthOf(swing));

@@ -1,5 +1,5 @@
 import type { BreakEven, BreakEvenLine } from '../../engine/decision/decision.ts';
-import { widthOf } from '../../engine/decision/swings.ts';
+import { centsWide } from '../../engine/decision/swings.ts';
 import { swingsChart } from '../charts/swings.ts';
 import { type TippingPoint, tippingLineChart } from '../charts/tippingLine.ts';
 import { type Formats, inWords, percent } from '../format.ts';
@@ -14,11 +14,9 @@ const SHOWN = 8;
 
 const swingsFigure = ({ d, format, figure }: Page): Html | null => {
   if (!d.difference || d.swings.length === 0) return null;
-  // In cents: two numbers that move it alike stand in the order of their keys, whatever the last digit of a sum.
-  const width = (s: (typeof d.swings)[number]): number => Math.round(100 * widthOf(s));
   const most = d.swings
-    .filter((s) => width(s) >= 50)
-    .toSorted((a, b) => width(b) - width(a) || (a.quantity.key < b.quantity.key ? -1 : 1))
+    .filter((s) => centsWide(s) >= 50)
+    .toSorted((a, b) => centsWide(b) - centsWide(a) || (a.quantity.key < b.quantity.key ? -1 : 1))
     .slice(0, SHOWN);
   const [first] = most;
   if (!first) return null;

@@ -173,9 +173,9 @@ export const drawerOf = (
       ? (from.point[dimension] as number)
       : uniformAt(seed, from.draw(), turnStreams[t] as number, 0);
   };
-  // Made at one place, so that all are of one kind to the optimizing compiler.
   // A claim changes the vehicle itself, by its chances.
   const lasting: Memory | null = ranged.length === 0 && !scenario.inputs.claim ? new Map() : null;
+  // Made at one place, so that all are of one kind to the optimizing compiler.
   const futureWith = (recall: Memory, givenUpIn: number | null): DrawnFuture => ({
     kind: 'drawn',
     luckOf,

@@ -1,4 +1,4 @@
-import { partialInformation, testInformation } from '../../chance/information.ts';
+import { partialInformation, shuffles, testInformation } from '../../chance/information.ts';
 import type { LookWorth, WorthKnowing } from './chances.ts';
 import type { Gather } from './columns.ts';
 import type { ScrambleDraws } from './draws.ts';
@@ -14,9 +14,12 @@ export const partName = ({ unknowns, scenario }: Subject, p: number): string => 
   return of?.components[part.component]?.name ?? '';
 };
 
-/** Whether there is anything that could be known: a number given as a range, a chance, a named part. */
-export const asksAnything = ({ unknowns: { ranged, turns, parts } }: Subject): boolean =>
-  ranged.length > 0 || turns.length > 0 || parts.some(({ component }) => component >= 0);
+/** Has made what no draw changes, where anything could be known: a number given as a range, a chance, a named part. */
+export const prepareToAsk = ({ unknowns: { ranged, turns, parts }, scenario }: Subject): void => {
+  const { futures, seed } = scenario.facts.chance;
+  if (ranged.length > 0 || turns.length > 0 || parts.some(({ component }) => component >= 0))
+    shuffles(futures, seed);
+};
 
 /** What it is worth to know each number given as a range, and how long each part will last. */
 export const worthKnowing = (

@@ -20,9 +20,8 @@ interface Later {
 
 /**
  * The replacement and month at which the course costs least; null where none serves, or where the last month looked at
- * is the best and no better than keeping it: then keeping it is what is meant. First among about a
- * dozen dates, then among every month around the best of them: the cost over the months is smooth but for bills that
- * fall yearly.
+ * is the best and no better than keeping it: then keeping it is what is meant. First among about a dozen dates, then
+ * among every month around the best of them: the cost over the months is smooth but for bills that fall yearly.
  */
 const bestLater = (course: Course, ctx: Context): Later | null => {
   const smooth: Context = { ...ctx, rounding: 'unrounded' };
@@ -46,9 +45,9 @@ const bestLater = (course: Course, ctx: Context): Later | null => {
     look(near.index, near.month + away);
   }
   const best = cheapest();
-  if (!best || best.month < ctx.horizon - 1) return best ?? null;
+  if (!best) return null;
   const kept = presentCostOf(keepCourse(course, '', '', smooth), smooth).counted;
-  return best.cost < kept ? best : null;
+  return best.month < ctx.horizon - 1 || best.cost < kept ? best : null;
 };
 
 /** By inputs, for those facts: what is open depends on both. */
