@@ -1,9 +1,11 @@
-import { beforeDraws, decideAtAverage, withChances } from '../engine/decision/decide.ts';
 import type { Decision } from '../engine/decision/decision.ts';
 import type { Scenario } from '../engine/scenario/scenario.ts';
-import { drawFutures, type Simulator } from './drawing.ts';
+import { type Drawing, drawFutures } from './drawing.ts';
 import type { Crew, Effects } from './effects.ts';
 import { startProgress } from './progress.ts';
+
+/** What decides is loaded once it is wanted: by then those who draw have been asked to. */
+const deciding = () => import('../engine/decision/decide.ts');
 
 /**
  * The whole decision, with as many futures as the scenario says; with none of them, what can be said at average
@@ -14,11 +16,12 @@ import { startProgress } from './progress.ts';
  */
 export const decided = async (
   scenario: Scenario,
-  simulator: Simulator,
+  drawing: Drawing,
   crew: Crew | null,
   effects: Effects,
 ): Promise<Decision> => {
-  if (crew === null || scenario.facts.chance.futures === 0) return decideAtAverage(scenario, effects.version);
+  if (crew === null || scenario.facts.chance.futures === 0)
+    return (await deciding()).decideAtAverage(scenario, effects.version);
   const progress = startProgress(effects);
   const end = (): void => {
     crew.end();
@@ -26,13 +29,13 @@ export const decided = async (
   };
   const release = effects.onStop(end);
   try {
-    const [draws, atAverage] = await Promise.all([
-      drawFutures(scenario, simulator, crew, effects, progress.say),
-      Promise.resolve().then(() => {
+    const [draws, { atAverage, withChances }] = await Promise.all([
+      drawFutures(scenario, drawing, crew, effects, progress.say),
+      deciding().then(({ decideAtAverage, beforeDraws, withChances }) => {
         const atAverage = decideAtAverage(scenario, effects.version);
         // The crew is still drawing by then.
         beforeDraws(scenario);
-        return atAverage;
+        return { atAverage, withChances };
       }),
     ]);
     crew.end();

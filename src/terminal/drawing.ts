@@ -7,13 +7,19 @@ import { grouped } from './number.ts';
 
 /** The engine's part in drawing futures. */
 export interface Simulator {
-  /** How many independent sets of points there are. */
-  readonly scrambles: number;
   readonly simulate: (scenario: Scenario, setting: DrawSetting) => ScrambleDraws;
   /** One set with the further points of the same set after its first ones. */
   readonly joined: (first: ScrambleDraws, further: ScrambleDraws) => ScrambleDraws;
   /** Whether more futures would no longer change what is printed. */
   readonly settled: (scenario: Scenario, draws: readonly ScrambleDraws[]) => boolean;
+}
+
+/** What is to be known before anything is drawn, and where the engine's part comes from. */
+export interface Drawing {
+  /** How many independent sets of points there are. */
+  readonly scrambles: number;
+  /** The crew has an engine of its own and begins while this thread's is still loading. */
+  readonly load: () => Promise<Simulator>;
 }
 
 /** How often the number of futures may be doubled before what is printed counts as settled as it will get. */
@@ -26,13 +32,12 @@ const DOUBLINGS = 3;
  */
 export const drawFutures = async (
   scenario: Scenario,
-  simulator: Simulator,
+  { scrambles, load }: Drawing,
   crew: Crew,
   clock: Pick<Effects, 'later' | 'now'>,
   say: (line: string) => void,
 ): Promise<readonly ScrambleDraws[]> => {
   const { seed, futures } = scenario.facts.chance;
-  const { scrambles, settled, joined } = simulator;
   const pause = (): Promise<void> => new Promise((done) => void clock.later(0, done));
 
   const stretch = async (from: number, to: number): Promise<ScrambleDraws[]> => {
@@ -45,7 +50,7 @@ export const drawFutures = async (
     const here = async (setting: DrawSetting): Promise<ScrambleDraws> => {
       // Between two sets a signal to stop must get its turn.
       await pause();
-      return simulator.simulate(scenario, setting);
+      return (await load()).simulate(scenario, setting);
     };
     const { joins, came, forget } = joining(clock, settings.length);
     try {
@@ -73,6 +78,7 @@ export const drawFutures = async (
 
   let each = futures / scrambles;
   let draws = await stretch(0, each);
+  const { settled, joined } = await load();
   for (let doublings = 0; doublings < DOUBLINGS && 2 * each * scrambles <= MOST; doublings += 1) {
     if (settled(scenario, draws)) break;
     const further = await stretch(each, 2 * each);

@@ -1,6 +1,4 @@
 import { readArguments } from './arguments.ts';
-import { checkCommand } from './commands/check.ts';
-import { newCommand } from './commands/new.ts';
 import type { Effects } from './effects.ts';
 import { EXIT } from './exit.ts';
 import { helpText } from './help.ts';
@@ -25,7 +23,8 @@ const carryOut = async (argv: readonly string[], effects: Effects): Promise<numb
     await effects.err(`${asked.misuse.join('\n')}\nAll there is: stillworth --help\n`);
     return EXIT.misuse;
   }
-  // What decides and draws is loaded when it is asked for, so that a check does not wait for it.
+  // Each command is loaded when it is asked for: none waits for what only another needs, and those who draw start while
+  // their command is still loading.
   switch (asked.command) {
     case 'help':
       await effects.out(helpText(effects.version));
@@ -34,9 +33,9 @@ const carryOut = async (argv: readonly string[], effects: Effects): Promise<numb
       await effects.out(`${effects.version}\n`);
       return EXIT.done;
     case 'new':
-      return newCommand(asked.file, effects);
+      return (await import('./commands/new.ts')).newCommand(asked.file, effects);
     case 'check':
-      return checkCommand(asked.file, effects);
+      return (await import('./commands/check.ts')).checkCommand(asked.file, effects);
     case 'report': {
       const { file, options } = asked;
       // Called in before it is known whether there is anything to draw: starting takes them as long as reading does.

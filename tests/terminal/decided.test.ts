@@ -2,19 +2,21 @@ import { expect, it } from 'vitest';
 import type { DrawSetting } from '../../src/engine/decision/chance/draws.ts';
 import { parseScenario } from '../../src/engine/scenario/parse.ts';
 import { decided } from '../../src/terminal/decided.ts';
-import type { Simulator } from '../../src/terminal/drawing.ts';
+import type { Drawing } from '../../src/terminal/drawing.ts';
 import type { Crew } from '../../src/terminal/effects.ts';
 import { withFutures } from '../../src/terminal/futures.ts';
 import { SHORT } from './scenario.ts';
 import { world } from './world.ts';
 
-const never: Simulator = {
+const never: Drawing = {
   scrambles: 16,
-  simulate: () => {
-    throw new Error('nothing is drawn here');
-  },
-  joined: (first) => first,
-  settled: () => true,
+  load: async () => ({
+    simulate: () => {
+      throw new Error('nothing is drawn here');
+    },
+    joined: (first) => first,
+    settled: () => true,
+  }),
 };
 
 const scenario = (futures: number) => {

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { DrawSetting, ScrambleDraws } from '../../src/engine/decision/chance/draws.ts';
 import type { Scenario } from '../../src/engine/scenario/scenario.ts';
-import { drawFutures, type Simulator } from '../../src/terminal/drawing.ts';
+import { type Drawing, drawFutures } from '../../src/terminal/drawing.ts';
 import type { Crew } from '../../src/terminal/effects.ts';
 import { withFutures } from '../../src/terminal/futures.ts';
 import { startProgress } from '../../src/terminal/progress.ts';
@@ -13,16 +13,18 @@ const textOf = (draws: ScrambleDraws): string => (draws as unknown as { text: st
 const simulate = (setting: DrawSetting): ScrambleDraws =>
   said(`${setting.seed}/${setting.scramble}: ${setting.from}-${setting.to}`);
 
-const simulator = (settledAt: number): Simulator => {
+const drawing = (settledAt: number): Drawing => {
   let looks = 0;
   return {
     scrambles: 4,
-    simulate: (_, setting) => simulate(setting),
-    joined: (first, further) => said(`${textOf(first)}, ${textOf(further)}`),
-    settled: () => {
-      looks += 1;
-      return looks > settledAt;
-    },
+    load: async () => ({
+      simulate: (_, setting) => simulate(setting),
+      joined: (first, further) => said(`${textOf(first)}, ${textOf(further)}`),
+      settled: () => {
+        looks += 1;
+        return looks > settledAt;
+      },
+    }),
   };
 };
 
@@ -44,7 +46,7 @@ const crewThat = (missing: readonly number[]): Crew => ({
 
 const drawn = async (crew: Crew, futures: number, settledAt: number) => {
   const lines: string[] = [];
-  const draws = await drawFutures(scenario(futures), simulator(settledAt), crew, world().effects, (line) => {
+  const draws = await drawFutures(scenario(futures), drawing(settledAt), crew, world().effects, (line) => {
     lines.push(line);
   });
   return { draws: draws.map(textOf), lines };

@@ -1,13 +1,9 @@
-import { SCRAMBLES, simulateScramble } from '../../engine/decision/chance/draws.ts';
-import { joinDraws } from '../../engine/decision/chance/join.ts';
-import { settled } from '../../engine/decision/chance/summary.ts';
 import { scenarioToPassOn } from '../../engine/scenario/passOn.ts';
-import { answerLines } from '../../report/answer.ts';
+import { SCRAMBLES } from '../../engine/scenario/scenario.ts';
 import { isOurReport } from '../../report/embed.ts';
-import { decisionJson } from '../../report/exports/json.ts';
 import { isPrivate } from '../../report/privacy.ts';
 import { decided } from '../decided.ts';
-import type { Simulator } from '../drawing.ts';
+import type { Drawing } from '../drawing.ts';
 import type { Crew, Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
 import { drawnOtherwise, withFutures } from '../futures.ts';
@@ -16,7 +12,10 @@ import type { Options } from '../options.ts';
 import { save } from '../save.ts';
 import { wrapped } from '../wrapped.ts';
 
-const SIMULATOR: Simulator = { scrambles: SCRAMBLES, simulate: simulateScramble, joined: joinDraws, settled };
+const DRAWING: Drawing = {
+  scrambles: SCRAMBLES,
+  load: async () => (await import('../simulator.ts')).SIMULATOR,
+};
 
 /**
  * Prints the answer and writes the report; with `--json` prints the whole decision and nothing else.
@@ -42,15 +41,20 @@ export const reportCommand = async (
   if (typeof loaded === 'number') return loaded;
   const { scenario, told } = withFutures(loaded.scenario, options, SCRAMBLES);
   if (told !== null) await effects.err(`${told}\n`);
-  const deciding = decided(scenario, SIMULATOR, crew, effects);
+  const deciding = decided(scenario, DRAWING, crew, effects);
   if (options.json || path === null) {
-    await effects.out(`${JSON.stringify(decisionJson(await deciding), null, 2)}\n`);
+    const [decision, { decisionJson }] = await Promise.all([
+      deciding,
+      import('../../report/exports/json.ts'),
+    ]);
+    await effects.out(`${JSON.stringify(decisionJson(decision), null, 2)}\n`);
     return EXIT.done;
   }
   // Charts and the document they are drawn in are slow to load: nobody but a report waits for them, and a report while
   // its futures are drawn.
-  const [decision, { renderReport }, { newDocument }] = await Promise.all([
+  const [decision, { answerLines }, { renderReport }, { newDocument }] = await Promise.all([
     deciding,
+    import('../../report/answer.ts'),
     import('../../report/render.ts'),
     import('../document.ts'),
   ]);
