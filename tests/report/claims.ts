@@ -81,7 +81,6 @@ const claimView: ClaimView = {
     ],
     totals: {
       amounts: [cents(2070), cents(930)],
-      byKind: { parts: cents(2070), labour: cents(930) },
       beforeTax: cents(3000),
       tax: cents(100),
       total: cents(3100),

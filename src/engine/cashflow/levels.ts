@@ -16,6 +16,9 @@ export const priceLevels = remember(
   (a, b) => a[0] === b[0] && a[1] === b[1],
 );
 
+/** What a contract fixes (a payment, a deductible) grows with no prices: 1 in every month. */
+export const FIXED: Levels = Float64Array.of(1);
+
 /** The price level of a month; beyond the horizon, the last one. */
 export const levelAt = (levels: Levels, month: number): number =>
   levels[Math.min(month, levels.length - 1)] ?? 1;

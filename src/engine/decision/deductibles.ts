@@ -1,4 +1,4 @@
-import { priceLevels } from '../cashflow/levels.ts';
+import { FIXED } from '../cashflow/levels.ts';
 import type { Contract } from '../cashflow/posting.ts';
 import { remember } from '../quantity/remember.ts';
 import { coverCost, lossesOf } from '../valuation/cover.ts';
@@ -18,7 +18,6 @@ export const deductibles = (worthAt: (month: number) => number, span: Span, ctx:
   if (!collision && !comprehensive) return [];
   // One and the same for both kinds of loss.
   const worthIn = remember(worthAt, ([a], [b]) => a === b);
-  const flat = priceLevels(0, ctx.horizon);
   return (['collision', 'comprehensive'] as const).flatMap((kind): Contract[] => {
     const part = kind === 'collision' ? collision : comprehensive;
     if (!part || part.chanceAYear === 0) return [];
@@ -37,7 +36,7 @@ export const deductibles = (worthAt: (month: number) => number, span: Span, ctx:
             { claims: part.chanceAYear, losses, value: worthIn(first) },
           );
           const until = Math.min(first + 12, span.end);
-          sink.series(line, first + 1, until, flat, aYear / 12, aYear / 12, aYear / 12);
+          sink.series(line, first + 1, until, FIXED, aYear / 12, aYear / 12, aYear / 12);
         }
       },
     ];

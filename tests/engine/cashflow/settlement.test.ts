@@ -67,16 +67,9 @@ const TERMS: LossTerms = {
 const PLAIN = { tax: 'not paid', fees: 'not paid' } as const;
 
 describe('an estimate', () => {
-  it('adds up by line and kind, with tax once and only when the work is done', () => {
+  it('adds up line by line, with tax once and only when the work is done', () => {
     const done = estimateTotals(TO_THE_CENT, ESTIMATE, true);
     expect(done.amounts).toEqual([80_000, 40_000, 45_075, 30_000, 12_000, 7_555]);
-    expect(done.byKind).toEqual({
-      parts: 120_000,
-      labour: 45_075,
-      paint: 30_000,
-      towing: 12_000,
-      supplement: 7_555,
-    });
     // 7 % of 1,575.55 is 110.2885.
     expect([done.beforeTax, done.tax, done.total, done.betterment]).toEqual([
       214_630, 11_029, 225_659, 10_000,

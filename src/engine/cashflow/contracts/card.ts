@@ -1,4 +1,4 @@
-import { priceLevels } from '../levels.ts';
+import { FIXED } from '../levels.ts';
 import type { Contract, Line } from '../posting.ts';
 import { annuityFactor } from './amortisation.ts';
 
@@ -32,8 +32,7 @@ export const cardCredit =
     const payment = 1 / annuityFactor(cardRate / 12, CARD_MONTHS);
     const last = Math.min(CARD_MONTHS, horizon - start);
     post(start, -1);
-    const flat = priceLevels(0, horizon);
     const [paid, paidAtShop] = [short * payment, shortAtShop * payment];
-    sink.series(line, start + 1, start + last, flat, paid, paid, paidAtShop);
+    sink.series(line, start + 1, start + last, FIXED, paid, paid, paidAtShop);
     if (last < CARD_MONTHS) post(horizon, cardOwed(cardRate, last));
   };

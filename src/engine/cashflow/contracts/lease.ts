@@ -1,5 +1,5 @@
 import type { Lease } from '../../scenario/inputs.ts';
-import { priceLevels } from '../levels.ts';
+import { FIXED } from '../levels.ts';
 import { type Contract, type Line, postMoney, postMoneySeries } from '../posting.ts';
 
 /** The terms of one lease, in currency units at the prices of the month it starts. */
@@ -45,7 +45,7 @@ export const lease =
     const signing = terms.dueAtSigning + terms.acquisitionFee;
     post('due at signing', 'what it takes to start, fee included', start, signing);
     const payment = line('lease payment', 'depreciation, rental charge and tax, every month');
-    postMoneySeries(sink, payment, start + 1, end, priceLevels(0, end), leasePayment(terms));
+    postMoneySeries(sink, payment, start + 1, end, FIXED, leasePayment(terms));
     post(
       'rest of the signing money',
       'our look ends before the lease: its unused part is credited',

@@ -1,6 +1,6 @@
 import { type Cents, inUnits, toCents } from '../../quantity/money.ts';
 import { remember } from '../../quantity/remember.ts';
-import { priceLevels } from '../levels.ts';
+import { FIXED } from '../levels.ts';
 import { type Contract, type Line, postMoneySeries } from '../posting.ts';
 import { type LoanSchedule, type LoanTerms, loanSchedule, loanScheduleUnrounded } from './amortisation.ts';
 
@@ -50,7 +50,6 @@ export const owedAt = (loan: LoanFlows, month: number): number => loan.owed[mont
 export const loanPayments =
   (line: Line, loan: LoanFlows, start: number, to: number): Contract =>
   (sink) => {
-    const fixed = priceLevels(0, to);
     for (const { from, to: until, amount } of loan.payments)
-      postMoneySeries(sink, line, start + from, Math.min(start + until, to), fixed, amount);
+      postMoneySeries(sink, line, start + from, Math.min(start + until, to), FIXED, amount);
   };

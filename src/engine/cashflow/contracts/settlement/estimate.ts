@@ -32,7 +32,6 @@ export interface Estimate<N extends number = Cents> {
 export interface EstimateTotals<N extends number = Cents> {
   /** Each line's amount, in the order of the estimate. */
   readonly amounts: readonly N[];
-  readonly byKind: Readonly<Partial<Record<LineKind, N>>>;
   readonly beforeTax: N;
   readonly tax: N;
   readonly total: N;
@@ -65,7 +64,6 @@ export const estimateTotals = <N extends number>(
 ): EstimateTotals<N> => {
   const { lines, taxRate, taxOnlyWhenIncurred } = estimate;
   const amounts = lines.map((line) => amountOf(money, line));
-  const byKind: Partial<Record<LineKind, N>> = {};
   lines.forEach((line, k) => {
     const amount = amounts[k] ?? (0 as N);
     // The names are only made where one is needed: an estimate is added up in every future.
@@ -75,13 +73,12 @@ export const estimateTotals = <N extends number>(
         [`betterment of ${line.what}`]: line.betterment,
         [`${line.what} less its betterment`]: amount - line.betterment,
       });
-    byKind[line.kind] = sum([byKind[line.kind] ?? (0 as N), amount]);
   });
   noSign({ 'the tax rate': taxRate });
   const beforeTax = sum(amounts);
   const tax = taxOnlyWhenIncurred && !workDone ? (0 as N) : taxOn(money, estimate, () => true);
   const betterment = sum(lines.map((line) => line.betterment));
-  return { amounts, byKind, beforeTax, tax, total: sum([beforeTax, tax]), betterment };
+  return { amounts, beforeTax, tax, total: sum([beforeTax, tax]), betterment };
 };
 
 /**

@@ -1,6 +1,7 @@
 /** What the other driver's insurer pays, and what of a deductible comes back when one's own insurer collects from it. */
 import { Decimal } from '../../../quantity/decimal.ts';
 import type { Cents } from '../../../quantity/money.ts';
+import { remember } from '../../../quantity/remember.ts';
 import type { FaultRule } from '../../../scenario/placeRule.ts';
 import { type Arithmetic, atLeastNil, less, lesser, noSign, sum, turned } from './arithmetic.ts';
 import { type Statement, statementOf } from './payment.ts';
@@ -16,9 +17,15 @@ export const recoverableShare = (ownFault: number, rule: FaultRule): number => {
     (rule === 'nothing if any' && ownFault > 0) ||
     (rule === 'nothing from half' && ownFault >= 0.5) ||
     (rule === 'nothing above half' && ownFault > 0.5);
-  // Decimal, because 1 - 0.9 is a shade below a tenth and would lose a cent that is just half due.
-  return barred ? 0 : new Decimal(1).minus(ownFault).toNumber();
+  return barred ? 0 : restOf(ownFault);
 };
+
+/** Decimal, because 1 - 0.9 is a shade below a tenth and would lose a cent that is just half due; one share a scenario. */
+const restOf = remember(
+  (share: number): number => new Decimal(1).minus(share).toNumber(),
+  ([a], [b]) => a === b,
+  1,
+);
 
 /** A claim on the other driver's insurer. All positive; no deductible is taken. */
 export interface ClaimOnOther<N extends number = Cents> {
