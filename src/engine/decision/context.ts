@@ -14,7 +14,8 @@ interface Recalled {
   readonly result: unknown;
 }
 
-type Particulars = readonly (string | number | boolean)[];
+/** Told apart by identity: words and numbers, or the very same object. */
+type Particulars = readonly unknown[];
 export type Memory = Map<unknown, Recalled[]>;
 
 /** One future that was drawn: what luck every part of every vehicle has, and what turns out of each chance. */

@@ -44,6 +44,7 @@ const asOnce = (
   by,
   parts: cost.parts,
   hours: cost.hours,
+  usualHours: cost.hours,
   shopPrice: cost.shopPrice,
   daysWithout,
   either: 0,

@@ -11,18 +11,19 @@ import type { WorkOnce } from '../cashflow/contracts/work.ts';
 import type { Category, Contract, Line } from '../cashflow/posting.ts';
 import { arrivalTimes, failureTimes } from '../chance/failureTimes.ts';
 import type { Range } from '../quantity/range.ts';
-import type { Component, RunningCosts } from '../scenario/inputs.ts';
+import type { Component } from '../scenario/inputs.ts';
 import { repairRatePerMile2019 } from '../scenario/tables.ts';
 import { type Context, type DrawnFuture, recalled } from './context.ts';
 import { anotherLaw, expectedFailures, type Pace } from './expectedFailures.ts';
 import { lawOf } from './laws.ts';
+import type { Runs } from './runs.ts';
 import type { Span } from './span.ts';
 
 export type LineOf = (category: Category, what: string, at: string, reason: string) => Line;
 
 /** The months, counted from the span's start, in which scheduled work restarts a component's clock. */
 const scheduledRenewals = (
-  vehicle: RunningCosts,
+  vehicle: Runs,
   component: number,
   distanceAMonth: number,
   months: number,
@@ -38,12 +39,7 @@ export const paceOf = (part: Component, distanceAMonth: number): number =>
   part.clock === 'distance' ? distanceAMonth : 1;
 
 /** The months in which work of any kind puts a new part in, rising. */
-export const restartsOf = (
-  vehicle: RunningCosts,
-  component: number,
-  span: Span,
-  ctx: Context,
-): readonly number[] => {
+export const restartsOf = (vehicle: Runs, component: number, span: Span, ctx: Context): readonly number[] => {
   const byWork = span.renewed.get(component);
   const scheduled = scheduledRenewals(vehicle, component, ctx.distanceAMonth, ctx.horizon - span.start);
   if (byWork !== undefined) scheduled.push(byWork);
@@ -55,6 +51,7 @@ export const workOf = (part: Component): WorkOnce => ({
   by: part.by,
   parts: part.parts,
   hours: part.hours,
+  usualHours: part.hours,
   shopPrice: part.shopPrice,
   daysWithout: part.daysWithout,
   either: part.tow,
@@ -118,13 +115,7 @@ const unpaid = (happened: readonly Happened[], month: number | null): readonly H
     : happened.map((one) => (one.month === month ? { ...one, work: { ...one.work, ...GIVEN_UP } } : one));
 
 /** A vehicle's repairs over a span: its named components, and what nobody can name yet. */
-export const repairs = (
-  vehicle: RunningCosts,
-  span: Span,
-  line: LineOf,
-  free: number,
-  ctx: Context,
-): Contract[] => {
+export const repairs = (vehicle: Runs, span: Span, line: LineOf, free: number, ctx: Context): Contract[] => {
   const { start, end } = span;
   const { future } = ctx;
   return [
@@ -151,7 +142,7 @@ export const repairs = (
 };
 
 /** What repairs nobody named come to in a month of a year, at a shop, at the prices of the day of the decision. */
-export const unnamedAMonth = (vehicle: RunningCosts, ctx: Context): ((year: number) => number) => {
+export const unnamedAMonth = (vehicle: Runs, ctx: Context): ((year: number) => number) => {
   const { averageRepairs: average } = vehicle;
   const named = vehicle.components.reduce((sum, part) => sum + part.shareOfAverage, 0);
   const rest = Math.max(0, 1 - named) * average.scale;
@@ -168,7 +159,7 @@ export const unnamedAMonth = (vehicle: RunningCosts, ctx: Context): ((year: numb
 
 /** Repairs nobody named in a drawn future: when, and how dear. The dearest of them leave it at the roadside. */
 export const unnamedDrawn = (
-  vehicle: RunningCosts,
+  vehicle: Runs,
   span: Span,
   future: DrawnFuture,
   ctx: Context,
@@ -185,7 +176,7 @@ export const unnamedDrawn = (
   });
 
 /** Repairs nobody named: the average for its age, less the share of the components that were named. */
-const unnamed = (vehicle: RunningCosts, span: Span, line: LineOf, free: number, ctx: Context): Contract[] => {
+const unnamed = (vehicle: Runs, span: Span, line: LineOf, free: number, ctx: Context): Contract[] => {
   const { start, end } = span;
   const { atHome } = ctx.inputs.household;
   const { bill, strands, statedAYear } = vehicle.averageRepairs;

@@ -5,13 +5,14 @@ import { monthly, yearly } from '../cashflow/contracts/recurring.ts';
 import { scheduledUpkeep } from '../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../cashflow/contracts/work.ts';
 import type { Category, Contract } from '../cashflow/posting.ts';
-import type { RunningCosts, WorkCost } from '../scenario/inputs.ts';
+import type { WorkCost } from '../scenario/inputs.ts';
 import { type Context, lasting, lastingContracts, recalled } from './context.ts';
 import { type LineOf, repairs } from './repairs.ts';
+import { RUNS_BY, type Runs } from './runs.ts';
 import type { Span } from './span.ts';
 
 /** Months from the start in which the guarantee pays for repairs: while both of its limits last, 0 meaning no such limit. */
-export const guaranteedMonths = (vehicle: RunningCosts, distanceAMonth: number): number => {
+export const guaranteedMonths = (vehicle: Pick<Runs, 'guarantee'>, distanceAMonth: number): number => {
   const { months, distance } = vehicle.guarantee;
   if (months === 0 && distance === 0) return 0;
   const byDistance = distance > 0 && distanceAMonth > 0 ? Math.floor(distance / distanceAMonth) : Infinity;
@@ -28,16 +29,21 @@ const linesOf =
 
 /**
  * Everything a vehicle costs to run over a span: energy, bills, upkeep and repairs. Not its price, nor its value. Within
- * one drawn future a vehicle bought runs the same in every way that buys it then, however it is paid for.
+ * one drawn future a vehicle bought runs the same in every way that buys it then, however it is paid for; and the
+ * present one after a collision in every course that leaves it to run alike, whatever it is worth by then.
  */
-export const runningCosts = (vehicle: RunningCosts, span: Span, ctx: Context): readonly Contract[] =>
-  span.bought && ctx.future.kind === 'drawn'
-    ? recalled(ctx.future, vehicle, ['runs', span.start, span.end], () => [
-        bundled(allCosts(vehicle, span, ctx), span.start, false),
-      ])
-    : allCosts(vehicle, span, ctx);
+export const runningCosts = (vehicle: Runs, span: Span, ctx: Context): readonly Contract[] => {
+  const { future } = ctx;
+  const anew = (): readonly Contract[] => allCosts(vehicle, span, ctx);
+  const inOne = (): readonly Contract[] => [bundled(anew(), span.start, false)];
+  if (future.kind !== 'drawn') return anew();
+  if (span.bought) return recalled(future, vehicle, ['runs', span.start, span.end], inOne);
+  return ctx.inputs.claim
+    ? recalled(future, span, ['runs', future.givenUpIn, ...RUNS_BY.map((key) => vehicle[key])], inOne)
+    : anew();
+};
 
-const allCosts = (vehicle: RunningCosts, span: Span, ctx: Context): readonly Contract[] => {
+const allCosts = (vehicle: Runs, span: Span, ctx: Context): readonly Contract[] => {
   const { start, end, idle, lastYearlyBill } = span;
   const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
   return [
@@ -49,7 +55,7 @@ const allCosts = (vehicle: RunningCosts, span: Span, ctx: Context): readonly Con
 };
 
 /** What running it costs whatever breaks. */
-const certainCosts = (vehicle: RunningCosts, span: Span, ctx: Context): Contract[] => {
+const certainCosts = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
   const { start, end, idle } = span;
   const driven = drivenIn(span);
   const line = linesOf(span);
@@ -128,6 +134,7 @@ const onTime = ({ by, parts, hours, shopPrice }: WorkCost): WorkOnce => ({
   by,
   parts,
   hours,
+  usualHours: hours,
   shopPrice,
   daysWithout: 0,
   either: 0,

@@ -8,7 +8,7 @@ export interface WorkOnce {
   readonly parts: number;
   readonly hours: number;
   /** What the work takes on average, where this time it takes another; it decides whether hours or days are dearer. */
-  readonly usualHours?: number;
+  readonly usualHours: number;
   /** Null: no shop price was given, so parts plus the hours at a shop's price. */
   readonly shopPrice: number | null;
   /** Days the vehicle cannot be used meanwhile. */
@@ -59,7 +59,7 @@ export const postWork = (
   }
   const parts = work.parts * priceLevel + either;
   const anHour = prices.ownHour * levelAt(prices.ownTime, month);
-  const dearer = (work.usualHours ?? work.hours) * anHour >= days ? work.hours * anHour : days;
+  const dearer = work.usualHours * anHour >= days ? work.hours * anHour : days;
   sink.post(line, month, count * (parts + dearer), count * (parts + days), count * shop);
   if (work.hours !== 0) sink.time?.(line, month, count * work.hours);
 };

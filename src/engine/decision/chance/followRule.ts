@@ -18,8 +18,10 @@ export interface Walk {
 }
 
 /** What paying would add: the bill without the tow, which is owed either way. */
-const payingFor = (happened: Happened, month: number, ctx: Context): number =>
-  costOfWork({ ...happened.work, either: 0 }, month, ctx);
+const payingFor = ({ work }: Happened, month: number, ctx: Context): number => {
+  const { by, parts, hours, usualHours, shopPrice, daysWithout } = work;
+  return costOfWork({ by, parts, hours, usualHours, shopPrice, daysWithout, either: 0 }, month, ctx);
+};
 
 /** One component's failures and restarts in one future, and how far they have been followed. */
 interface Followed {

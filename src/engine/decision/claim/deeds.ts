@@ -160,6 +160,7 @@ const byPlan = (plan: Omit<ClaimWork, 'days'>, key: string, days: number, ctx: C
     by,
     parts: parts + paint,
     hours,
+    usualHours: hours,
     shopPrice,
     daysWithout: claim.rental ? 0 : days,
     either: qualified,
