@@ -34,8 +34,12 @@ export const philox = (
   k1: number,
   out: Uint32Array,
 ): void => {
-  let [x0, x1, x2, x3] = [c0 | 0, c1 | 0, c2 | 0, c3 | 0];
-  let [key0, key1] = [k0 | 0, k1 | 0];
+  let x0 = c0 | 0;
+  let x1 = c1 | 0;
+  let x2 = c2 | 0;
+  let x3 = c3 | 0;
+  let key0 = k0 | 0;
+  let key1 = k1 | 0;
   for (let round = 0; round < ROUNDS; round++) {
     const high0 = highProduct(M0, x0);
     const low0 = Math.imul(M0, x0);
@@ -66,7 +70,8 @@ const TWO_32 = 2 ** 32;
  * @param i which number of the stream, below 2^32
  */
 export const uniformAt = (seed: number, draw: number, stream: number, i: number): number => {
-  philox(i, stream, draw, draw / TWO_32, seed, seed / TWO_32, block);
+  // Each taken modulo 2^32 here already: given one kind of number alone, the optimizing compiler compiles it once.
+  philox(i, stream | 0, draw | 0, (draw / TWO_32) | 0, seed | 0, (seed / TWO_32) | 0, block);
   // 52 bits and a half, for with 53 the largest would round to 1.
   return ((block[0] as number) * 2 ** 20 + ((block[1] as number) >>> 12) + 0.5) / 2 ** 52;
 };

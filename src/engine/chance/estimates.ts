@@ -54,11 +54,15 @@ const byScramble = (values: Float64Array, scrambles: number): Float64Array[] => 
 const errorOf = (ofScrambles: readonly number[]): number =>
   standardDeviation(ofScrambles) / Math.sqrt(ofScrambles.length);
 
-/** Mean over all draws; error = standard deviation of the scrambles' means / sqrt(scrambles). */
-export const meanOf = (values: Float64Array, scrambles: number): Estimate => ({
-  value: average(values),
-  error: errorOf(byScramble(values, scrambles).map(average)),
+/** A mean from the means of scrambles of equal length; error = their standard deviation / sqrt(scrambles). */
+const meanOver = (ofScrambles: readonly number[]): Estimate => ({
+  value: average(ofScrambles),
+  error: errorOf(ofScrambles),
 });
+
+/** Mean over all draws, with its error from the scrambles' means. */
+export const meanOf = (values: Float64Array, scrambles: number): Estimate =>
+  meanOver(byScramble(values, scrambles).map(average));
 
 const rising = (a: number, b: number): number => (a < b ? -1 : a > b ? 1 : 0);
 
@@ -107,9 +111,12 @@ export const shareOf = (
   holds: (value: number) => boolean,
   scrambles: number,
 ): Estimate => {
-  const counted = new Float64Array(values.length);
-  for (let i = 0; i < values.length; i++) if (holds(values[i] as number)) counted[i] = 1;
-  return meanOf(counted, scrambles);
+  const share = (stretch: Float64Array): number => {
+    let count = 0;
+    for (let i = 0; i < stretch.length; i++) if (holds(stretch[i] as number)) count++;
+    return count / stretch.length;
+  };
+  return meanOver(byScramble(values, scrambles).map(share));
 };
 
 /**

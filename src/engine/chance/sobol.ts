@@ -83,7 +83,7 @@ const SCRAMBLE = streamOf('scramble of points');
 const scrambleSeeds = (dimensions: number, seed: number, scramble: number): Int32Array => {
   const words = new Uint32Array(4);
   return Int32Array.from({ length: dimensions }, (_, d) => {
-    philox(d, SCRAMBLE, scramble, 0, seed, seed / TWO_32, words);
+    philox(d, SCRAMBLE | 0, scramble, 0, seed | 0, (seed / TWO_32) | 0, words);
     return words[0] as number;
   });
 };

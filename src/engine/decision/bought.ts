@@ -4,6 +4,7 @@ import { type PurchaseTerms, purchase, purchaseFigures } from '../cashflow/contr
 import { oneOff } from '../cashflow/contracts/recurring.ts';
 import { marketValue } from '../cashflow/contracts/value.ts';
 import type { Contract, Line, Reading } from '../cashflow/posting.ts';
+import { latest } from '../quantity/remember.ts';
 import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
 import { type Context, lasting, lastingContracts, recalled } from './context.ts';
 import { deductibles } from './deductibles.ts';
@@ -149,7 +150,7 @@ const marketWorth = (offer: Replacement, month: number, ctx: Context): ((at: num
     floor: offer.floor,
     brandFactor: offer.brandFactor,
   };
-  return (at) => marketValue(terms, at - month, (at - month) * ctx.distanceAMonth);
+  return latest((at) => marketValue(terms, at - month, (at - month) * ctx.distanceAMonth));
 };
 
 const worth =

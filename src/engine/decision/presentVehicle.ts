@@ -161,20 +161,19 @@ export const presentValueAt = (
   );
   const today = sellsFor.running * brandFactor;
   const left = today > 0 ? clean / today : 0;
-  const done = (job: Job): boolean =>
-    isDoneBy(job, treatments[workNeeded.indexOf(job)] ?? 'done', month, until);
-  const running = clean + left * workNeeded.filter(done).reduce((sum, job) => sum + premium(job, ctx), 0);
-  const undone = workNeeded.filter((job) => !done(job));
-  const less = (lost: number): number => Math.max(Math.min(sellsFor.scrap, running), running - lost);
-  if (undone.length === 0) return vehicle.damage === 0 ? running : less(vehicle.damage);
   const gap = clean - brokenValue(clean, today, sellsFor.asItStands * brandFactor, sellsFor.scrap);
-  const all = workNeeded.reduce((sum, job) => sum + jobShopPrice(job, ctx), 0);
-  const share = (job: Job): number => (all > 0 ? (gap * jobShopPrice(job, ctx)) / all : 0);
-  const lost = undone.reduce(
-    (sum, job) => sum + (job.left.valueLost > 0 ? job.left.valueLost : share(job)),
-    0,
-  );
-  return less(lost + vehicle.damage);
+  let all = 0;
+  for (const job of workNeeded) all += jobShopPrice(job, ctx);
+  let added = 0;
+  let lost = vehicle.damage;
+  for (let i = 0; i < workNeeded.length; i++) {
+    const job = workNeeded[i] as Job;
+    if (isDoneBy(job, treatments[i] ?? 'done', month, until)) added += premium(job, ctx);
+    else if (job.left.valueLost > 0) lost += job.left.valueLost;
+    else if (all > 0) lost += (gap * jobShopPrice(job, ctx)) / all;
+  }
+  const running = clean + left * added;
+  return lost === 0 ? running : Math.max(Math.min(sellsFor.scrap, running), running - lost);
 };
 
 /** What a vehicle brings in the one way of selling that all plans use at their end, net of its cost and hours. */

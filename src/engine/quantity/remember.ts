@@ -20,3 +20,16 @@ export const remember = <A extends readonly unknown[], R>(
     return result;
   };
 };
+
+/** The same of one number, for who asks for the same one several times on end. */
+export const latest = (compute: (at: number) => number): ((at: number) => number) => {
+  let asked = Number.NaN;
+  let result = 0;
+  return (at) => {
+    if (at !== asked) {
+      result = compute(at);
+      asked = at;
+    }
+    return result;
+  };
+};

@@ -41,8 +41,11 @@ export const detailFor = (horizon: number): Detail => {
   const stops = new Float64Array(horizon + 1);
   const days = new Float64Array(horizon + 1);
   const worst = { bill: 0 };
-  const add = (to: Float64Array, more: Float64Array): void => {
-    for (let m = 0; m <= horizon; m++) to[m] = (to[m] as number) + (more[m] as number);
+  const add = (to: Float64Array, more: Float64Array, too: Float64Array, moreToo: Float64Array): void => {
+    for (let m = 0; m <= horizon; m++) {
+      to[m] = (to[m] as number) + (more[m] as number);
+      too[m] = (too[m] as number) + (moreToo[m] as number);
+    }
   };
   return {
     cash,
@@ -78,12 +81,8 @@ export const detailFor = (horizon: number): Detail => {
       whole(bundle) {
         if (!bundle.lasts) return false;
         const its = detailOf(bundle, horizon);
-        add(cash, its.cash);
-        add(lumps, its.lumps);
-        if (its.stands) {
-          add(stops, its.stops);
-          add(days, its.days);
-        }
+        add(cash, its.cash, lumps, its.lumps);
+        if (its.stands) add(stops, its.stops, days, its.days);
         worst.bill = Math.max(worst.bill, its.worst.bill);
         return true;
       },

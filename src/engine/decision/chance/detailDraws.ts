@@ -106,3 +106,17 @@ export const record = (
   into.stops[i] = stops;
   into.days[i] = days;
 };
+
+/** Writes what another way's record of the same draw says. */
+export const recordAlike = (into: DetailDraws, from: DetailDraws, i: number, fan: number): void => {
+  into.worstMonth[i] = from.worstMonth[i] as number;
+  into.worstYear[i] = from.worstYear[i] as number;
+  into.worstBill[i] = from.worstBill[i] as number;
+  for (let k = i * fan; k < (i + 1) * fan; k++) into.fan[k] = from.fan[k] as number;
+  into.needed[i] = from.needed[i] as number;
+  into.dryIn[i] = from.dryIn[i] as number;
+  into.incomeDry[i] = from.incomeDry[i] as number;
+  into.stopsFirstYear[i] = from.stopsFirstYear[i] as number;
+  into.stops[i] = from.stops[i] as number;
+  into.days[i] = from.days[i] as number;
+};

@@ -6,7 +6,7 @@ import { presentCostOf } from '../project.ts';
 import { walkPlan } from '../ways/walk.ts';
 import type { Way } from '../ways/way.ts';
 import { type Detail, detailFor } from './detail.ts';
-import { type DetailDraws, detailDraws, type Fund, fanMonths, record } from './detailDraws.ts';
+import { type DetailDraws, detailDraws, type Fund, fanMonths, record, recordAlike } from './detailDraws.ts';
 import { type Counted, failsWithinMonths, failuresOf } from './failureCounts.ts';
 import { followRule } from './followRule.ts';
 import { type Drawer, drawerOf, type Group } from './futures.ts';
@@ -151,8 +151,9 @@ const costOf = (run: Run, plan: Plan, which: 0 | 1 | 2 | null, ctx: Context): nu
   return presentCostOf(plan, ctx, detail?.sink).counted;
 };
 
-const note = (run: Run, i: number, into: 0 | 1 | 2, from: 0 | 1 | 2, kept: number, ctx: Context): void => {
-  const draws = run.out.details[into];
+/** What one of the three costs by month goes into its own draws. */
+const note = (run: Run, i: number, which: 0 | 1 | 2, kept: number, ctx: Context): void => {
+  const draws = run.out.details[which];
   if (!draws) return;
   const { subject } = run;
   const fund: Fund = {
@@ -162,7 +163,14 @@ const note = (run: Run, i: number, into: 0 | 1 | 2, from: 0 | 1 | 2, kept: numbe
     monthsWithoutIncome: ctx.facts.chance.monthsWithoutIncome,
     regular: subject.regular,
   };
-  record(draws, i, run.scratch[from] as Detail, kept, fund, run.fan);
+  record(draws, i, run.scratch[which] as Detail, kept, fund, run.fan);
+};
+
+/** The rule comes to the same as keeping, or as replacing, in this draw. */
+const noteRuleAs = (run: Run, i: number, which: 0 | 1): void => {
+  const { details } = run.out;
+  const [rule, same] = [details[RULE], details[which]];
+  if (rule && same) recordAlike(rule, same, i, run.fan.length);
 };
 
 const drawWays = (run: Run, i: number, ctx: Context): void => {
@@ -171,8 +179,8 @@ const drawWays = (run: Run, i: number, ctx: Context): void => {
     const which = w === keep ? KEEP : w === replace ? REPLACE : null;
     (run.out.costs[w] as Float64Array)[i] = costOf(run, way.build(ctx), which, ctx);
   });
-  note(run, i, KEEP, KEEP, horizon, ctx);
-  note(run, i, REPLACE, REPLACE, 0, ctx);
+  note(run, i, KEEP, horizon, ctx);
+  note(run, i, REPLACE, 0, ctx);
 };
 
 /** Follows the rule, which costs what keeping or replacing costs where it comes to the same. */
@@ -184,7 +192,7 @@ const drawRule = (run: Run, i: number, ctx: Context): void => {
   if (subject.walksToday && replace !== null) {
     out.walkedIn[i] = -1;
     cost[i] = (out.costs[replace] as Float64Array)[i] as number;
-    note(run, i, RULE, REPLACE, 0, ctx);
+    noteRuleAs(run, i, REPLACE);
     return;
   }
   const treatments = ruleWay.treatments ?? [];
@@ -194,13 +202,13 @@ const drawRule = (run: Run, i: number, ctx: Context): void => {
     out.walkedIn[i] = month;
     const at: Context = how === 'broken' ? inFuture(drawer.givenUp(month), ctx) : ctx;
     cost[i] = costOf(run, walkPlan(replacement, month, how, treatments, at), RULE, at);
-    note(run, i, RULE, RULE, month, ctx);
+    note(run, i, RULE, month, ctx);
   } else if (ruleWay === options[keep]) {
     cost[i] = (out.costs[keep] as Float64Array)[i] as number;
-    note(run, i, RULE, KEEP, horizon, ctx);
+    noteRuleAs(run, i, KEEP);
   } else {
     cost[i] = costOf(run, ruleWay.build(ctx), RULE, ctx);
-    note(run, i, RULE, RULE, horizon, ctx);
+    note(run, i, RULE, horizon, ctx);
   }
 };
 

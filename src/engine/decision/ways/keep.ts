@@ -1,4 +1,5 @@
 import { owedAt } from '../../cashflow/contracts/loan.ts';
+import { latest } from '../../quantity/remember.ts';
 import type { Context } from '../context.ts';
 import type { Treatment, Treatments } from '../neededWork.ts';
 import type { Plan } from '../plan.ts';
@@ -13,6 +14,7 @@ export const keepPlan = (
   ctx: Context,
 ): Plan => {
   const loan = presentLoan(ctx);
+  const worthAt = latest((month) => presentValueAt(treatments, month, ctx.horizon, ctx));
   return {
     id,
     side: 'keep',
@@ -23,8 +25,7 @@ export const keepPlan = (
     replaceMonth: null,
     contracts: holdPresent(treatments, ctx.horizon, loan, ctx),
     changeOver: null,
-    valueAt: (month, reading) =>
-      netValue(ctx.inputs.vehicle, presentValueAt(treatments, month, ctx.horizon, ctx), month, reading, ctx),
+    valueAt: (month, reading) => netValue(ctx.inputs.vehicle, worthAt(month), month, reading, ctx),
     owedAt: (month) => (loan ? owedAt(loan, month) : 0),
     vehicleAtEnd: ctx.facts.vehicleName,
     purchase: null,
