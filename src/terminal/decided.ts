@@ -13,12 +13,14 @@ const deciding = () => import('../engine/decision/decide.ts');
  * terminal's line as it was.
  *
  * @param crew null where nothing is to be drawn
+ * @param meanwhile what else this thread can do with the decision at average inputs while the crew draws
  */
 export const decided = async (
   scenario: Scenario,
   drawing: Drawing,
   crew: Crew | null,
   effects: Effects,
+  meanwhile: (atAverage: Decision) => Promise<void> = async () => {},
 ): Promise<Decision> => {
   if (crew === null || scenario.facts.chance.futures === 0)
     return (await deciding()).decideAtAverage(scenario, effects.version);
@@ -31,10 +33,11 @@ export const decided = async (
   try {
     const [draws, { atAverage, withChances }] = await Promise.all([
       drawFutures(scenario, drawing, crew, effects, progress.say),
-      deciding().then(({ decideAtAverage, beforeDraws, withChances }) => {
+      deciding().then(async ({ decideAtAverage, beforeDraws, withChances }) => {
         const atAverage = decideAtAverage(scenario, effects.version);
         // The crew is still drawing by then.
         beforeDraws(scenario);
+        await meanwhile(atAverage);
         return { atAverage, withChances };
       }),
     ]);

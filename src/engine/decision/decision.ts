@@ -199,3 +199,8 @@ export interface Decision {
   /** Cover for the present vehicle itself; null where its premium was not told apart. */
   readonly cover: CoverView | null;
 }
+
+/** All of a decision that drawn futures leave as it is. Who is cheaper, and how surely, is not among it. */
+export type Certain = Omit<Decision, 'chances' | 'walkAway' | 'verdict'> & {
+  readonly verdict: Omit<Verdict, 'kind' | 'cheaper'>;
+};

@@ -8,11 +8,11 @@ import { type Cell, folded, table } from '../tables/table.ts';
 import { decidingSentence, differenceWords, noticesAt, ownHoursSentence } from '../words/facts.ts';
 import { markWords } from '../words/marks.ts';
 import { bare, bareUnit, howFar, tipAt, tipsNearestFirst, tipWords } from '../words/tipping.ts';
-import { block, type Chapter, notes, type Page, paragraphs } from './page.ts';
+import { block, type CertainPage, type Chapter, notes, paragraphs } from './page.ts';
 
 const SHOWN = 8;
 
-const swingsFigure = ({ d, format, figure }: Page): Html | null => {
+const swingsFigure = ({ d, format, figure }: CertainPage): Html | null => {
   if (!d.difference || d.swings.length === 0) return null;
   const most = d.swings
     .filter((s) => centsWide(s) >= 50)
@@ -69,7 +69,7 @@ const tippingFinding = (
   return `At today's ${x.label}, it tips when ${y.label} is ${tipAt(y, a.y + share * (b.y - a.y), format)}.`;
 };
 
-const lineFigure = ({ d, format, figure }: Page): Html | null => {
+const lineFigure = ({ d, format, figure }: CertainPage): Html | null => {
   const line = d.breakEvenLine;
   if (!line) return null;
   const points = line.points.flatMap((p) => (p.y === null ? [] : [{ x: p.x, y: p.y }]));
@@ -104,7 +104,7 @@ const rootWords = (q: BreakEven['quantity'], root: BreakEven['roots'][number], f
   return html`${kind}${tipAt(q, root.at, format)} <small>${howFar(root.distance)}</small>`;
 };
 
-const tipCells = ({ format }: Page, b: BreakEven): Cell[] => {
+const tipCells = ({ format }: CertainPage, b: BreakEven): Cell[] => {
   const q = b.quantity;
   const where =
     b.status === 'always'
@@ -122,7 +122,7 @@ const tipCells = ({ format }: Page, b: BreakEven): Cell[] => {
   ];
 };
 
-const tipTable = (page: Page, caption: string, of: readonly BreakEven[]): Html =>
+const tipTable = (page: CertainPage, caption: string, of: readonly BreakEven[]): Html =>
   table({
     caption,
     kind: 'wordy',
@@ -132,7 +132,7 @@ const tipTable = (page: Page, caption: string, of: readonly BreakEven[]): Html =
   });
 
 /** With a shop taking over: one sentence where the answer stays the same, else month by month. */
-const shopTakesOver = ({ d, format }: Pick<Page, 'd' | 'format'>): string | null => {
+const shopTakesOver = ({ d, format }: Pick<CertainPage, 'd' | 'format'>): string | null => {
   const [first] = d.shopFrom;
   if (!first) return null;
   if (d.shopFrom.every((s) => Math.sign(s.difference) === Math.sign(first.difference)))
@@ -145,7 +145,7 @@ const shopTakesOver = ({ d, format }: Pick<Page, 'd' | 'format'>): string | null
 };
 
 /** The same answer asked again with one thing otherwise: slower hands, no cure, a shop from some month on. */
-const whatIf = ({ d, format }: Page): readonly string[] => {
+const whatIf = ({ d, format }: CertainPage): readonly string[] => {
   return [
     d.doubleHours !== null && `At double the own hours, ${differenceWords(d.doubleHours, format)}.`,
     ownHoursSentence(d, format),
@@ -158,7 +158,7 @@ const whatIf = ({ d, format }: Page): readonly string[] => {
 };
 
 /** What would tip the answer: one number at a time, two together, and what one's own hands are worth. */
-export const changeChapter = (page: Page): Chapter => {
+export const changeChapter = (page: CertainPage): Chapter => {
   const { d, format } = page;
   const tips = tipsNearestFirst(d);
   const near = tips.slice(0, 6);

@@ -10,7 +10,7 @@ import { table } from '../tables/table.ts';
 import { capital } from '../words/sentence.ts';
 import { costOf, howMuchLess } from '../words/verdict.ts';
 import { keeping, replacementName, replacing, shortSide } from '../words/ways.ts';
-import { block, type Chapter, notes, type Page, pick, theReplacement } from './page.ts';
+import { block, type CertainPage, type Chapter, notes, type Page, pick, theReplacement } from './page.ts';
 
 /** What comes in stands on a scale of its own and would flatten everything that is paid. */
 const RECEIPTS: readonly string[] = ['selling the old one', "what we'd own at the end"];
@@ -95,7 +95,10 @@ const cumulativeFigure = (page: Page, pair: Pair): Html => {
   });
 };
 
-const yearlyFigure = ({ d, format, figure }: Page, [keep, replace]: Pair): Html => {
+/** Where the money goes year by year; null where there are not two ways to set beside each other. */
+export const yearlyFigure = ({ d, format, figure }: CertainPage): Html | null => {
+  const [keep, replace] = [d.bestKeep, d.bestReplace];
+  if (!keep || !replace) return null;
   const sides = {
     keep: byCategoryAndYear(keep.ledger, d.horizon),
     replace: byCategoryAndYear(replace.ledger, d.horizon),
@@ -147,7 +150,7 @@ const yearlyFigure = ({ d, format, figure }: Page, [keep, replace]: Pair): Html 
 };
 
 /** Both courses month by month, and by category year by year. */
-export const monthsChapter = (page: Page): Chapter => {
+export const monthsChapter = (page: Page, yearly: Html | null): Chapter => {
   const { d, format } = page;
   const { bestKeep, bestReplace } = d;
   const r = theReplacement(d);
@@ -172,7 +175,7 @@ export const monthsChapter = (page: Page): Chapter => {
               6,
             ),
             cumulativeFigure(page, [bestKeep, bestReplace]),
-            yearlyFigure(page, [bestKeep, bestReplace]),
+            yearly,
           )}`
         : block(
             html`<p>There are not two open ways to set beside each other; what the open ones cost is said below.</p>`,

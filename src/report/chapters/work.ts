@@ -4,9 +4,9 @@ import { type Html, html } from '../markup/html.ts';
 import { cautionWords, DEFER } from '../words/cautions.ts';
 import { noticesAt } from '../words/facts.ts';
 import { capital, listed } from '../words/sentence.ts';
-import { block, type Chapter, type Page, paragraphs } from './page.ts';
+import { block, type CertainPage, type Chapter, paragraphs } from './page.ts';
 
-const terms = ({ d, format }: Page, index: number): string => {
+const terms = ({ d, format }: CertainPage, index: number): string => {
   const value = (what: string): number | undefined =>
     d.quantities.find((q) => q.key === `workNeeded.${index}.${what}`)?.value;
   const [parts, hours, shop] = [value('parts'), value('hours'), value('shopPrice')];
@@ -20,7 +20,7 @@ const terms = ({ d, format }: Page, index: number): string => {
   return own.length === 0 && there === '' ? '' : `${capital(listed(own))}${there}.`;
 };
 
-const remarks = ({ format }: Page, job: JobFacts): string =>
+const remarks = ({ format }: CertainPage, job: JobFacts): string =>
   [
     job.someoneElsePays === '' ? '' : `Does somebody else pay? ${capital(job.someoneElsePays)}.`,
     job.alreadySpent > 0 ? `Already spent on it, doesn't count: ${format.money(job.alreadySpent)}.` : '',
@@ -28,7 +28,7 @@ const remarks = ({ format }: Page, job: JobFacts): string =>
     .filter((s) => s !== '')
     .join(' ');
 
-const jobBlock = (page: Page, job: JobFacts, index: number): Html => {
+const jobBlock = (page: CertainPage, job: JobFacts, index: number): Html => {
   const dangers = page.d.cautions.find((c) => c.job === job.name)?.dangers ?? job.dangers;
   return block(
     html`<h3>${capital(job.name)}</h3>`,
@@ -40,7 +40,7 @@ const jobBlock = (page: Page, job: JobFacts, index: number): Html => {
 };
 
 /** The work it needs, job by job, with what to take care of beside each. */
-export const workChapter = (page: Page): Chapter => {
+export const workChapter = (page: CertainPage): Chapter => {
   const { jobs } = page.d.facts;
   return {
     id: 'work',

@@ -1,4 +1,4 @@
-import type { BreakEven, Decision, Swing } from '../../engine/decision/decision.ts';
+import type { BreakEven, Certain, Swing } from '../../engine/decision/decision.ts';
 import type { Quantity, Unit } from '../../engine/scenario/scenario.ts';
 import { type Formats, percent, roundTo } from '../format.ts';
 
@@ -32,7 +32,7 @@ export const howFar = (distance: number | null): string =>
     : `${percent(Math.abs(distance), 0)} ${distance < 0 ? 'less' : 'more'}`;
 
 /** Break-evens that tip somewhere, nearest to today's value first; those without a distance come last. */
-export const tipsNearestFirst = (d: Decision): readonly BreakEven[] => {
+export const tipsNearestFirst = (d: Certain): readonly BreakEven[] => {
   const nearest = (b: BreakEven): number =>
     Math.min(...b.roots.map((r) => Math.abs(r.distance ?? Number.POSITIVE_INFINITY)));
   return d.breakEvens
@@ -41,7 +41,7 @@ export const tipsNearestFirst = (d: Decision): readonly BreakEven[] => {
 };
 
 /** The numbers that move the answer most when each is moved as far as its swing goes, the most first. */
-export const weightiest = (d: Decision, most: number): readonly Quantity[] => {
+export const weightiest = (d: Certain, most: number): readonly Quantity[] => {
   const width = (s: Swing): number => Math.abs(s.high.difference - s.low.difference);
   return d.swings
     .filter((s) => width(s) >= 0.5)

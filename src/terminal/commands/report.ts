@@ -1,5 +1,6 @@
 import { scenarioToPassOn } from '../../engine/scenario/passOn.ts';
 import { SCRAMBLES } from '../../engine/scenario/scenario.ts';
+import type { Draft } from '../../report/draft.ts';
 import { isOurReport } from '../../report/embed.ts';
 import { isPrivate } from '../../report/privacy.ts';
 import { decided } from '../decided.ts';
@@ -41,22 +42,26 @@ export const reportCommand = async (
   if (typeof loaded === 'number') return loaded;
   const { scenario, told } = withFutures(loaded.scenario, options, SCRAMBLES);
   if (told !== null) await effects.err(`${told}\n`);
-  const deciding = decided(scenario, DRAWING, crew, effects);
   if (options.json || path === null) {
     const [decision, { decisionJson }] = await Promise.all([
-      deciding,
+      decided(scenario, DRAWING, crew, effects),
       import('../../report/exports/json.ts'),
     ]);
     await effects.out(`${JSON.stringify(decisionJson(decision), null, 2)}\n`);
     return EXIT.done;
   }
   // Charts and the document they are drawn in are slow to load: nobody but a report waits for them, and a report while
-  // its futures are drawn.
-  const [decision, { answerLines }, { renderReport }, { newDocument }] = await Promise.all([
+  // its futures are drawn. Then, too, is written what no future changes.
+  const drawing = Promise.all([import('../../report/render.ts'), import('../document.ts')]);
+  const written: { draft: Draft | null } = { draft: null };
+  const deciding = decided(scenario, DRAWING, crew, effects, async (atAverage) => {
+    const [{ draftReport }, { newDocument }] = await drawing;
+    written.draft = draftReport(atAverage, newDocument());
+  });
+  const [decision, [{ renderReport }, { newDocument }], { answerLines }] = await Promise.all([
     deciding,
+    drawing,
     import('../../report/answer.ts'),
-    import('../../report/render.ts'),
-    import('../document.ts'),
   ]);
   const { facts } = decision;
   const scenarioText = scenarioToPassOn(
@@ -65,7 +70,7 @@ export const reportCommand = async (
     (at) => isPrivate(facts, at),
     drawnOtherwise(loaded.scenario, scenario),
   );
-  const html = renderReport(decision, { document: newDocument(), scenarioText });
+  const html = renderReport(decision, { document: newDocument(), scenarioText }, written.draft);
   const from = file === '-' ? null : file;
   const code = await save({ path, text: html, from, force: options.force, isOurs: isOurReport }, effects);
   if (code !== EXIT.done) return code;
