@@ -30,16 +30,24 @@ export const decided = async (
     progress.end();
   };
   const release = effects.onStop(end);
+  let begun = (): void => {};
+  const crewHasBegun = new Promise<void>((done) => {
+    begun = done;
+  });
+  const ownPart = async () => {
+    const { decideAtAverage, beforeDraws, withChances } = await deciding();
+    // The crew's code is compiled while its first set is drawn: with this thread's beside it both would wait.
+    await crewHasBegun;
+    const atAverage = decideAtAverage(scenario, effects.version);
+    beforeDraws(scenario);
+    await meanwhile(atAverage);
+    return { atAverage, withChances };
+  };
   try {
+    const own = ownPart();
     const [draws, { atAverage, withChances }] = await Promise.all([
-      drawFutures(scenario, drawing, crew, effects, progress.say),
-      deciding().then(async ({ decideAtAverage, beforeDraws, withChances }) => {
-        const atAverage = decideAtAverage(scenario, effects.version);
-        // The crew is still drawing by then.
-        beforeDraws(scenario);
-        await meanwhile(atAverage);
-        return { atAverage, withChances };
-      }),
+      drawFutures(scenario, drawing, crew, effects, { say: progress.say, begun, free: own }),
+      own,
     ]);
     crew.end();
     progress.say('Working out what they show');

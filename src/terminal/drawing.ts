@@ -22,6 +22,16 @@ export interface Drawing {
   readonly load: () => Promise<Simulator>;
 }
 
+/** Whoever waits for the draws, and does something else till then. */
+export interface Waiting {
+  /** Hears how far it is, in words. */
+  readonly say: (line: string) => void;
+  /** Hears that the first set is there. */
+  readonly begun: () => void;
+  /** Settles when this thread has nothing else to do. */
+  readonly free: Promise<unknown>;
+}
+
 /** How often the number of futures may be doubled before what is printed counts as settled as it will get. */
 const DOUBLINGS = 3;
 
@@ -34,8 +44,8 @@ export const drawFutures = async (
   scenario: Scenario,
   { scrambles, load }: Drawing,
   crew: Crew,
-  clock: Pick<Effects, 'later' | 'now'>,
-  say: (line: string) => void,
+  clock: Pick<Effects, 'later'>,
+  { say, begun, free }: Waiting,
 ): Promise<readonly ScrambleDraws[]> => {
   const { seed, futures } = scenario.facts.chance;
   const pause = (): Promise<void> => new Promise((done) => void clock.later(0, done));
@@ -46,19 +56,23 @@ export const drawFutures = async (
     let sets = 0;
     const tell = (): void =>
       say(`Drawing futures: ${grouped(scrambles * from + sets * (to - from))} of ${grouped(scrambles * to)}`);
+    const oneMore = (): void => {
+      sets += 1;
+      tell();
+      begun();
+    };
     tell();
     const here = async (setting: DrawSetting): Promise<ScrambleDraws> => {
       // Between two sets a signal to stop must get its turn.
       await pause();
       return (await load()).simulate(scenario, setting);
     };
-    const { joins, came, forget } = joining(clock, settings.length);
+    const { joins, came, forget } = joining(clock, settings.length, free);
     try {
-      await crew.draw(scenario, settings, { draw: here, joins }, (place, drawn) => {
+      await crew.draw(scenario, settings, { draw: here, joins }, (place, drawn, at) => {
         draws[place] = drawn;
-        sets += 1;
-        came();
-        tell();
+        came(at);
+        oneMore();
       });
     } finally {
       forget();
@@ -68,8 +82,7 @@ export const drawFutures = async (
       let drawn = draws[place];
       if (drawn === undefined) {
         drawn = await here(setting);
-        sets += 1;
-        tell();
+        oneMore();
       }
       whole.push(drawn);
     }

@@ -37,6 +37,9 @@ export interface Here {
   readonly joins: Promise<void>;
 }
 
+/** Hears of draws by their setting's place, and when they were there by the clock `now`: this thread may be busy then. */
+export type Drawn = (place: number, draws: ScrambleDraws, at: number) => void;
+
 /** Those who draw futures. How many they are, and who draws what, changes no figure. */
 export interface Crew {
   /**
@@ -49,7 +52,7 @@ export interface Crew {
     scenario: Scenario,
     settings: readonly DrawSetting[],
     here: Here | null,
-    drawn: (place: number, draws: ScrambleDraws) => void,
+    drawn: Drawn,
   ) => Promise<void>;
   /** Sends them home, whatever they are at. */
   readonly end: () => void;

@@ -9,29 +9,40 @@ const AT_THE_LATEST = 4000;
 export interface Joining {
   /** Resolves when this thread should draw too. */
   readonly joins: Promise<void>;
-  /** A set has come. */
-  readonly came: () => void;
+  /** A set was there, at a time in milliseconds. */
+  readonly came: (at: number) => void;
   readonly forget: () => void;
 }
 
 /**
- * When this thread, which has not drawn before, joins a crew that draws so many sets: once the sets still missing would
- * take the crew long at the pace at which the latest two came. Whatever it decides changes no figure.
+ * When this thread, which has not drawn before, joins a crew that draws so many sets: once it is free, and the sets still
+ * missing would take the crew long at the pace at which the latest two were there. Whatever it decides changes no figure.
  */
-export const joining = ({ later, now }: Pick<Effects, 'later' | 'now'>, sets: number): Joining => {
+export const joining = ({ later }: Pick<Effects, 'later'>, sets: number, free: Promise<unknown>): Joining => {
   let join = (): void => {};
   const joins = new Promise<void>((done) => {
     join = done;
   });
+  let isFree = false;
   let missing = sets;
   let latest: number | null = null;
+  let pace = 0;
+  const look = (): void => {
+    if (isFree && missing * pace > LONG) join();
+  };
+  // That what it is busy with fails is heard elsewhere.
+  const freed = (): void => {
+    isFree = true;
+    look();
+  };
+  void free.then(freed, freed);
   return {
     joins,
-    came: () => {
+    came: (at) => {
       missing -= 1;
-      const at = now();
-      if (latest !== null && missing * (at - latest) > LONG) join();
+      if (latest !== null) pace = at - latest;
       latest = at;
+      look();
     },
     forget: later(AT_THE_LATEST, join),
   };

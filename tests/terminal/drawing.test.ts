@@ -38,7 +38,7 @@ const crewThat = (missing: readonly number[]): Crew => ({
     for (const place of [...settings.keys()].reverse()) {
       await Promise.resolve();
       const setting = settings[place];
-      if (setting && !missing.includes(place)) drawn(place, simulate(setting));
+      if (setting && !missing.includes(place)) drawn(place, simulate(setting), 0);
     }
   },
   end: () => {},
@@ -46,10 +46,15 @@ const crewThat = (missing: readonly number[]): Crew => ({
 
 const drawn = async (crew: Crew, futures: number, settledAt: number) => {
   const lines: string[] = [];
-  const draws = await drawFutures(scenario(futures), drawing(settledAt), crew, world().effects, (line) => {
-    lines.push(line);
+  let begun = 0;
+  const draws = await drawFutures(scenario(futures), drawing(settledAt), crew, world().effects, {
+    say: (line) => void lines.push(line),
+    begun: () => {
+      begun += 1;
+    },
+    free: Promise.resolve(),
   });
-  return { draws: draws.map(textOf), lines };
+  return { draws: draws.map(textOf), lines, begun };
 };
 
 describe('drawing futures', () => {
@@ -58,8 +63,10 @@ describe('drawing futures', () => {
     ['by a crew that leaves some undone', crewThat([0, 2])],
     ['by nobody but this thread', NOBODY],
   ])('puts the sets in their order, %s', async (_, crew) => {
-    const { draws } = await drawn(crew, 4096, 0);
+    const { draws, begun } = await drawn(crew, 4096, 0);
     expect(draws).toEqual(['9/0: 0-1024', '9/1: 0-1024', '9/2: 0-1024', '9/3: 0-1024']);
+    // Whoever waits for the first set hears of it, whoever draws it.
+    expect(begun).toBeGreaterThan(0);
   });
 
   it('doubles until the figures are settled, drawing only further points', async () => {

@@ -1,7 +1,7 @@
 import { Worker } from 'node:worker_threads';
 import type { DrawSetting, ScrambleDraws } from '../../engine/decision/chance/draws.ts';
 import type { Scenario } from '../../engine/scenario/scenario.ts';
-import type { Crew, Here } from '../effects.ts';
+import type { Crew, Drawn, Here } from '../effects.ts';
 
 /** What a worker is asked: the settings, and the shared count of those that somebody has taken already. */
 export interface Asked {
@@ -10,8 +10,10 @@ export interface Asked {
   readonly taken: Int32Array;
 }
 
-/** What a worker says: one setting's draws; or that none is left to take. */
-export type Told = { readonly place: number; readonly draws: ScrambleDraws } | 'nothing left';
+/** What a worker says: one setting's draws, and when they were there since 1970; or that none is left to take. */
+export type Told =
+  | { readonly place: number; readonly draws: ScrambleDraws; readonly at: number }
+  | 'nothing left';
 
 /**
  * Worker threads that draw futures. Each takes the next scramble from a count they share, so that a slow one holds
@@ -49,17 +51,14 @@ export const callCrew = (program: URL, size: number): Crew => {
 };
 
 /** This thread takes its share of the same count, one after the other, whenever it has nothing else to do. */
-const takeShare = async (
-  { settings, taken }: Asked,
-  here: Here,
-  drawn: (place: number, draws: ScrambleDraws) => void,
-): Promise<void> => {
+const takeShare = async ({ settings, taken }: Asked, here: Here, drawn: Drawn): Promise<void> => {
   for (;;) {
     await new Promise<void>((done) => setImmediate(done));
     const place = Atomics.add(taken, 0, 1);
     const setting = settings[place];
     if (setting === undefined) return;
-    drawn(place, await here.draw(setting));
+    const draws = await here.draw(setting);
+    drawn(place, draws, performance.now());
   }
 };
 
@@ -73,15 +72,11 @@ const startWorker = (program: URL): Worker | null => {
 };
 
 /** Resolves when the worker has nothing left to take, or is gone: what it had drawn by then comes before its end. */
-const askOne = (
-  worker: Worker,
-  asked: Asked,
-  drawn: (place: number, draws: ScrambleDraws) => void,
-): Promise<void> =>
+const askOne = (worker: Worker, asked: Asked, drawn: Drawn): Promise<void> =>
   new Promise((done) => {
     const hear = (told: Told): void => {
       if (told === 'nothing left') finish();
-      else drawn(told.place, told.draws);
+      else drawn(told.place, told.draws, told.at - performance.timeOrigin);
     };
     const finish = (): void => {
       worker.off('message', hear);

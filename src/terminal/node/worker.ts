@@ -11,7 +11,8 @@ parentPort?.on('message', ({ scenario, settings, taken }: Asked) => {
     const place = Atomics.add(taken, 0, 1);
     const setting = settings[place];
     if (setting === undefined) break;
-    tell({ place, draws: simulateScramble(scenario, setting) });
+    const draws = simulateScramble(scenario, setting);
+    tell({ place, draws, at: performance.timeOrigin + performance.now() });
   }
   tell('nothing left');
 });
