@@ -6,6 +6,7 @@ import type { Contract } from '../cashflow/posting.ts';
 import type { Luck } from '../chance/failureTimes.ts';
 import { smoothLevel } from '../quantity/month.ts';
 import type { Inputs, PricesRise } from '../scenario/inputs.ts';
+import { changed } from '../scenario/lens.ts';
 import type { Facts } from '../scenario/scenario.ts';
 
 /** Something worked out once within a future, and in which particulars. */
@@ -117,7 +118,7 @@ export const inFuture = (future: Future, ctx: Context): Context => contextWith(c
 
 /** The same future for another vehicle in the present one's place. What the household is like must not differ. */
 export const withVehicle = (vehicle: Inputs['vehicle'], ctx: Context): Context =>
-  contextWith({ ...ctx.inputs, vehicle }, ctx.future, ctx);
+  contextWith(changed(ctx.inputs, { vehicle }), ctx.future, ctx);
 
 /** How often something of chance `chance` happens: its chance when expected; in a drawn future once or not at all. */
 export const timesOf = (chance: number, what: string, future: Future): number =>

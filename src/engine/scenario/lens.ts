@@ -1,13 +1,14 @@
 import type { Inputs } from './inputs.ts';
 import type { Quantity } from './scenario.ts';
 
-type Node = Readonly<Record<string, unknown>> | readonly unknown[];
+type Tree = Readonly<Record<string, unknown>>;
+type Node = Tree | readonly unknown[];
 
 const isNode = (value: unknown): value is Node => typeof value === 'object' && value !== null;
 
 const child = (node: unknown, step: string, key: string): unknown => {
   if (!isNode(node) || !Object.hasOwn(node, step)) throw new RangeError(`No input "${key}"`);
-  return (node as Readonly<Record<string, unknown>>)[step];
+  return (node as Tree)[step];
 };
 
 /** The number at a dotted key of the inputs, such as "replacement.0.payment.apr". Throws where there is none. */
@@ -17,12 +18,37 @@ export const inputAt = (inputs: Inputs, key: string): number => {
   return value;
 };
 
+/**
+ * An object anew, key by key, and every number as a fraction first. What reads inputs runs ten thousands of times, and a
+ * compiler tells objects apart by how they were put together and by whether a number was ever more than a whole one: all
+ * that it has compiled is thrown away whenever one of another kind turns up. Built here they are all of one kind.
+ */
+const rebuilt = (node: Tree, change: (value: unknown, name: string) => unknown): Tree => {
+  const copy: Record<string, unknown> = {};
+  for (const name in node) {
+    const value = change(node[name], name);
+    if (typeof value === 'number') copy[name] = 0.5;
+    copy[name] = value;
+  }
+  return copy;
+};
+
+/** Inputs, or a part of them, copied all the way down; of the same kind as what `withInput` makes of them. */
+export const copyOf = <T>(value: T): T => {
+  if (Array.isArray(value)) return value.map(copyOf) as T;
+  return isNode(value) ? (rebuilt(value as Tree, copyOf) as T) : value;
+};
+
+/** Inputs, or a part of them, with some of its parts changed; of the same kind again. */
+export const changed = <T extends object>(value: T, parts: Partial<T>): T =>
+  rebuilt(value as Tree, (own, name) => (name in parts ? parts[name as keyof T] : own)) as T;
+
 const copyWith = (node: unknown, steps: readonly string[], value: number, key: string): unknown => {
   const [step, ...rest] = steps;
   if (step === undefined) return value;
   const below = copyWith(child(node, step, key), rest, value, key);
   if (Array.isArray(node)) return node.map((item, i) => (String(i) === step ? below : item));
-  return { ...(node as Readonly<Record<string, unknown>>), [step]: below };
+  return rebuilt(node as Tree, (value, name) => (name === step ? below : value));
 };
 
 /** The same inputs with one number changed; what is not on the way to it is shared. Throws where there is no number. */

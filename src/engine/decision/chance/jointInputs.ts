@@ -1,4 +1,5 @@
 import type { Inputs } from '../../scenario/inputs.ts';
+import { copyOf } from '../../scenario/lens.ts';
 import type { Quantity } from '../../scenario/scenario.ts';
 import { lawOf } from '../laws.ts';
 
@@ -29,7 +30,7 @@ const allowed = ({ min, max, integer }: Quantity, value: number): number =>
 
 /** A private copy of the inputs with its ranged numbers at hand. */
 export const jointInputs = (base: Inputs, ranged: readonly Quantity[]): JointInputs => {
-  const inputs = structuredClone(base);
+  const inputs = copyOf(base);
   const each = ranged.map((quantity) => ({
     quantity,
     law: lawOf(quantity.range as NonNullable<Quantity['range']>),

@@ -1,4 +1,5 @@
 import type { EnergyUnit } from '../../quantity/energy.ts';
+import { copyOf } from '../lens.ts';
 import { mostCredited } from '../placeRule.ts';
 import type { Finding } from '../problems.ts';
 import { economyOf, pricedUnit, usualForm } from '../reading/economy.ts';
@@ -100,5 +101,5 @@ export const completeScenario = (
     doingWithout,
     claim: claim?.claim ?? null,
   };
-  return { scenario: { facts, inputs, quantities: all }, findings: together.findings };
+  return { scenario: { facts, inputs: copyOf(inputs), quantities: all }, findings: together.findings };
 };
