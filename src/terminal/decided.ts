@@ -7,6 +7,9 @@ import { startProgress } from './progress.ts';
 /** What decides is loaded once it is wanted: by then those who draw have been asked to. */
 const deciding = () => import('../engine/decision/decide.ts');
 
+/** In milliseconds. Longer than this nothing is held up for the crew's first set. */
+const PATIENCE = 600;
+
 /**
  * The whole decision, with as many futures as the scenario says; with none of them, what can be said at average
  * inputs. While the crew draws, this thread works out the latter. Told to stop, it sends the crew home and leaves the
@@ -30,6 +33,8 @@ export const decided = async (
     progress.end();
   };
   const release = effects.onStop(end);
+  const pause = (milliseconds: number): Promise<void> =>
+    new Promise((done) => void effects.later(milliseconds, done));
   let begun = (): void => {};
   const crewHasBegun = new Promise<void>((done) => {
     begun = done;
@@ -37,7 +42,7 @@ export const decided = async (
   const ownPart = async () => {
     const { decideAtAverage, beforeDraws, withChances } = await deciding();
     // The crew's code is compiled while its first set is drawn: with this thread's beside it both would wait.
-    await crewHasBegun;
+    await Promise.race([crewHasBegun, pause(PATIENCE)]);
     const atAverage = decideAtAverage(scenario, effects.version);
     beforeDraws(scenario);
     await meanwhile(atAverage);
@@ -51,7 +56,7 @@ export const decided = async (
     ]);
     crew.end();
     progress.say('Working out what they show');
-    await new Promise<void>((done) => void effects.later(0, done));
+    await pause(0);
     return withChances(scenario, atAverage, draws);
   } finally {
     release();

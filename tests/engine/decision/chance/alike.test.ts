@@ -1,4 +1,5 @@
 /** Ways meet one future each alike: what an end costs, when it comes, and what is shared between ways. */
+import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { bundled } from '../../../../src/engine/cashflow/bundle.ts';
 import type { Contract } from '../../../../src/engine/cashflow/posting.ts';
@@ -7,6 +8,7 @@ import { drawerOf } from '../../../../src/engine/decision/chance/futures.ts';
 import { coursesOf } from '../../../../src/engine/decision/chance/keepCourse.ts';
 import { chancesOf } from '../../../../src/engine/decision/chance/summary.ts';
 import { unknownsOf } from '../../../../src/engine/decision/chance/unknowns.ts';
+import { COURSES, keepCourse } from '../../../../src/engine/decision/claim/keeping.ts';
 import { type Context, contextOf, EXPECTED } from '../../../../src/engine/decision/context.ts';
 import { presentCostOf } from '../../../../src/engine/decision/project.ts';
 import { laterPlan } from '../../../../src/engine/decision/ways/later.ts';
@@ -14,6 +16,7 @@ import { walkPlan } from '../../../../src/engine/decision/ways/walk.ts';
 import { waysOf } from '../../../../src/engine/decision/ways/ways.ts';
 import { keepingFrom } from '../../../../src/engine/policy/course.ts';
 import type { Inputs } from '../../../../src/engine/scenario/inputs.ts';
+import { parseScenario } from '../../../../src/engine/scenario/parse.ts';
 import { drawn } from '../../../support/drawn.ts';
 import { inputs as base } from '../../../support/household.ts';
 import { component, household, lease, scenarioOf } from './scene.ts';
@@ -105,6 +108,28 @@ describe('what is shared between ways', () => {
             expect(cost[reading]).toBeCloseTo(alone[w]?.[reading] as number, 6);
         });
       }
+    }
+  });
+
+  it.each(['parked-hatchback', 'owed-sedan'])('after a collision too: %s', (name) => {
+    const text = readFileSync(new URL(`../../../../scenarios/${name}.yaml`, import.meta.url), 'utf8');
+    const parsed = parseScenario(text, { file: name, today: '2026-11-25' });
+    if ('problems' in parsed) throw new Error('a demo is not in order');
+    const { scenario } = parsed;
+    // A course that rebuilds it runs otherwise than the rest: off the road at first, and insured at another price.
+    const courses = COURSES.map((course) => (at: Context) => keepCourse(course, 'x', 'x', at));
+    const drawer = drawerOf(scenario, unknownsOf(scenario), 1, 0);
+    for (let draw = 0; draw < 12; draw++) {
+      const future = drawer.moveTo(draw, null);
+      const ctx = contextOf(scenario.inputs, scenario.facts, future, 'unrounded');
+      const builds = [...waysOf(ctx).open.map((way) => way.build), ...courses];
+      const together = builds.map((build) => presentCostOf(build(ctx), ctx));
+      builds.forEach((build, w) => {
+        future.recall.clear();
+        const alone = presentCostOf(build(ctx), ctx, detailFor(ctx.horizon).sink);
+        for (const reading of ['counted', 'cash', 'shop'] as const)
+          expect(together[w]?.[reading], `way ${w}`).toBeCloseTo(alone[reading], 6);
+      });
     }
   });
 
