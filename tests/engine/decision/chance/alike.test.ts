@@ -115,13 +115,16 @@ describe('what is shared between ways', () => {
     const text = readFileSync(new URL(`../../../../scenarios/${name}.yaml`, import.meta.url), 'utf8');
     const parsed = parseScenario(text, { file: name, today: '2026-11-25' });
     if ('problems' in parsed) throw new Error('a demo is not in order');
-    const { scenario } = parsed;
-    // A course that rebuilds it runs otherwise than the rest: off the road at first, and insured at another price.
+    const { facts, inputs: read } = parsed.scenario;
+    // What is rebuilt at once runs over the same months as the rest, but is insured at another price.
+    const rebuild = read.claim?.rebuild && { ...read.claim.rebuild, monthsOff: 0, insuranceAYear: 1900 };
+    const inputs: Inputs = { ...read, claim: read.claim && { ...read.claim, rebuild: rebuild ?? null } };
+    const scenario = { ...parsed.scenario, inputs };
     const courses = COURSES.map((course) => (at: Context) => keepCourse(course, 'x', 'x', at));
     const drawer = drawerOf(scenario, unknownsOf(scenario), 1, 0);
     for (let draw = 0; draw < 12; draw++) {
       const future = drawer.moveTo(draw, null);
-      const ctx = contextOf(scenario.inputs, scenario.facts, future, 'unrounded');
+      const ctx = contextOf(inputs, facts, future, 'unrounded');
       const builds = [...waysOf(ctx).open.map((way) => way.build), ...courses];
       const together = builds.map((build) => presentCostOf(build(ctx), ctx));
       builds.forEach((build, w) => {
