@@ -45,7 +45,12 @@ const purchaseTerms = (
     salesTax: offer.salesTax,
     tradeInCredit: offer.tradeInCredit === null ? null : grown(offer.tradeInCredit),
     rebate: financing === 'low rate' ? 0 : grown(offer.rebate),
-    extras: [...offer.fees, ...offer.addOns].map((fee) => ({ ...fee, amount: grown(fee.amount) })),
+    extras: [...offer.fees, ...offer.addOns].map(({ name, amount, financed, financeCharge }) => ({
+      name,
+      amount: grown(amount),
+      financed,
+      financeCharge,
+    })),
     tradeIn: brought.tradeIn,
     payoffRolledIn: rolledInto(offer, brought),
     loan: payment.kind === 'loan' ? { downPayment: grown(payment.downPayment) } : null,

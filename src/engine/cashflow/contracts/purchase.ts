@@ -38,12 +38,16 @@ const creditOf = ({ tradeIn, tradeInCredit }: PurchaseTerms): number =>
 export const purchaseFigures = (terms: PurchaseTerms): PurchaseFigures => {
   const taxed = Math.max(0, terms.price - creditOf(terms));
   const tax = terms.salesTax * taxed;
-  const financed = terms.extras.filter((e) => e.financed);
-  const sum = (extras: readonly Fee[]): number => extras.reduce((total, e) => total + e.amount, 0);
+  let rolledIn = 0;
+  let prepaidFinanceCharge = 0;
+  for (const { amount, financed, financeCharge } of terms.extras) {
+    if (financed) rolledIn += amount;
+    if (financeCharge) prepaidFinanceCharge += amount;
+  }
   const advance = terms.loan
     ? terms.price +
       tax +
-      sum(financed) +
+      rolledIn +
       terms.payoffRolledIn -
       terms.rebate -
       terms.loan.downPayment -
@@ -52,7 +56,7 @@ export const purchaseFigures = (terms: PurchaseTerms): PurchaseFigures => {
   return {
     tax,
     advance: Math.max(0, advance),
-    prepaidFinanceCharge: sum(terms.extras.filter((e) => e.financeCharge)),
+    prepaidFinanceCharge,
   };
 };
 
