@@ -44,7 +44,10 @@ export const decided = async (
     // The crew's code is compiled while its first set is drawn: with this thread's beside it both would wait.
     await Promise.race([crewHasBegun, pause(PATIENCE)]);
     const atAverage = decideAtAverage(scenario, effects.version);
+    // Between two long pieces of work what has come is told, and a signal to stop gets its turn.
+    await pause(0);
     beforeDraws(scenario);
+    await pause(0);
     await meanwhile(atAverage);
     return { atAverage, withChances };
   };

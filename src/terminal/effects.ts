@@ -20,7 +20,7 @@ export interface Effects {
   readonly files: Files;
   /** The clock: does something once so many milliseconds have gone by. The result takes that back. */
   readonly later: (milliseconds: number, act: () => void) => () => void;
-  /** Milliseconds on a clock that only runs on. */
+  /** Milliseconds since the program began. */
   readonly now: () => number;
   /** Overwrites the one line that tells how far a long run is; '' clears it. Null where standard error is no terminal. */
   readonly progress: ((line: string) => void) | null;

@@ -1,6 +1,6 @@
 import type { Effects } from './effects.ts';
 
-/** Whoever waits no longer than this is told nothing. In milliseconds. */
+/** Whoever waits no longer than this from the start of the program is told nothing. In milliseconds. */
 const SOON = 500;
 
 export interface Progress {
@@ -11,11 +11,15 @@ export interface Progress {
 }
 
 /** One line on standard error about a run that takes more than half a second; nothing where that is no terminal. */
-export const startProgress = ({ later, progress }: Pick<Effects, 'later' | 'progress'>): Progress => {
+export const startProgress = ({
+  later,
+  now,
+  progress,
+}: Pick<Effects, 'later' | 'now' | 'progress'>): Progress => {
   if (progress === null) return { say: () => {}, end: () => {} };
   let line = '';
   let shown = false;
-  const forget = later(SOON, () => {
+  const forget = later(Math.max(0, SOON - now()), () => {
     shown = true;
     progress(line);
   });

@@ -138,6 +138,17 @@ describe('progress', () => {
     expect(progress).toEqual(['one', 'two', '']);
   });
 
+  it('counts what came before from the start of the program', () => {
+    const { effects, progress, wait } = world({ terminal: true });
+    wait(300);
+    const line = startProgress(effects);
+    line.say('one');
+    wait(199);
+    expect(progress).toEqual([]);
+    wait(1);
+    expect(progress).toEqual(['one']);
+  });
+
   it('is not told where it takes less, or there is no terminal', () => {
     const quick = world({ terminal: true });
     const line = startProgress(quick.effects);
