@@ -7,7 +7,7 @@ import { startProgress } from './progress.ts';
 /** What decides is loaded once it is wanted: by then those who draw have been asked to. */
 const deciding = () => import('../engine/decision/decide.ts');
 
-/** In milliseconds. Longer than this nothing is held up for the crew's first set. */
+/** In milliseconds. For longer than this nothing waits for the crew to begin. */
 const PATIENCE = 600;
 
 /**
@@ -33,21 +33,24 @@ export const decided = async (
     progress.end();
   };
   const release = effects.onStop(end);
-  const pause = (milliseconds: number): Promise<void> =>
-    new Promise((done) => void effects.later(milliseconds, done));
+  const pause = (): Promise<void> => new Promise((done) => void effects.later(0, done));
   let begun = (): void => {};
   const crewHasBegun = new Promise<void>((done) => {
-    begun = done;
+    const forget = effects.later(PATIENCE, done);
+    begun = () => {
+      forget();
+      done();
+    };
   });
   const ownPart = async () => {
     const { decideAtAverage, beforeDraws, withChances } = await deciding();
     // The crew's code is compiled while its first set is drawn: with this thread's beside it both would wait.
-    await Promise.race([crewHasBegun, pause(PATIENCE)]);
+    await crewHasBegun;
     const atAverage = decideAtAverage(scenario, effects.version);
     // Between two long pieces of work what has come is told, and a signal to stop gets its turn.
-    await pause(0);
+    await pause();
     beforeDraws(scenario);
-    await pause(0);
+    await pause();
     await meanwhile(atAverage);
     return { atAverage, withChances };
   };
@@ -59,7 +62,7 @@ export const decided = async (
     ]);
     crew.end();
     progress.say('Working out what they show');
-    await pause(0);
+    await pause();
     return withChances(scenario, atAverage, draws);
   } finally {
     release();

@@ -19,7 +19,7 @@ export const inputAt = (inputs: Inputs, key: string): number => {
 };
 
 /**
- * An object anew, key by key, and every number as a fraction first. What reads inputs runs ten thousands of times, and a
+ * An object anew, key by key, and every number as a fraction first. What reads inputs runs tens of thousands of times, and a
  * compiler tells objects apart by how they were put together and by whether a number was ever more than a whole one: all
  * that it has compiled is thrown away whenever one of another kind turns up. Built here they are all of one kind.
  */
