@@ -104,7 +104,7 @@ export const coursesChart = (
         textAnchor: 'start',
         lineAnchor: 'bottom',
         lineWidth: (look.width - 8) / 13,
-        dy: -13,
+        dy: -15,
         fill: INK,
         ...HALO,
       }),

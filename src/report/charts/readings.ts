@@ -22,7 +22,7 @@ export const readingsChart = (rows: readonly ReadingRow[], look: Look): Plot.Plo
     marginLeft: 4,
     marginRight: 4,
     height: readings.length * 70 + 8,
-    x: { domain: [Math.min(0, ...rows.map((r) => r.cost)), most * (narrow ? 1.5 : 1.3)], axis: null },
+    x: { domain: [Math.min(0, ...rows.map((r) => r.cost)), most * (narrow ? 1.56 : 1.3)], axis: null },
     y: { domain: ['keep', 'replace'], axis: null, padding: 0.14 },
     fy: { domain: readings, axis: null, paddingInner: 0.38, paddingOuter: 0.3 },
     marks: [
