@@ -1,10 +1,11 @@
+import { bundled } from '../cashflow/bundle.ts';
 import { monthly, oneOff } from '../cashflow/contracts/recurring.ts';
 import { shopPriceOf, type WorkOnce, workOnce } from '../cashflow/contracts/work.ts';
 import type { Contract, Line } from '../cashflow/posting.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
-import { type Context, lasting, lastingContracts, timesOf } from './context.ts';
+import { type Context, lasting, lastingContracts, recalled, timesOf } from './context.ts';
 
 /** How one job is met: done on the day, patched until the patch gives out, or left for as long as it can wait. */
 export type Treatment = 'done' | 'patch' | 'wait';
@@ -50,13 +51,20 @@ const asOnce = (
   either: 0,
 });
 
-/** The work a vehicle needs now, met as `treatments` says, for a vehicle held until the end of month `until`. */
-export const neededWork = (treatments: Treatments, until: number, ctx: Context): readonly Contract[] =>
-  ctx.inputs.workNeeded.some(({ notCured, moreFound }) => notCured.chance > 0 || moreFound.chance > 0)
-    ? workThatTurnsOut(treatments, until, ctx)
-    : lasting(ctx.future, 'needed work', [until, ...treatments], () =>
-        lastingContracts(ctx.future, 0, workThatTurnsOut(treatments, until, ctx)),
-      );
+/**
+ * The work a vehicle needs now, met as `treatments` says, for a vehicle held until the end of month `until`. After a
+ * collision it is the same in every course.
+ */
+export const neededWork = (treatments: Treatments, until: number, ctx: Context): readonly Contract[] => {
+  const { future } = ctx;
+  const particulars = [until, ...treatments];
+  const turnsOut = (): Contract[] => workThatTurnsOut(treatments, until, ctx);
+  if (future.kind === 'drawn' && ctx.inputs.claim)
+    return recalled(future, 'needed work', particulars, () => [bundled(turnsOut(), 0, false)]);
+  return ctx.inputs.workNeeded.some(({ notCured, moreFound }) => notCured.chance > 0 || moreFound.chance > 0)
+    ? turnsOut()
+    : lasting(future, 'needed work', particulars, () => lastingContracts(future, 0, turnsOut()));
+};
 
 /** Where a job stands in the scenario. Kept, for a chance is looked up by these words in every future. */
 const pathsOf = remember(

@@ -105,7 +105,8 @@ const goesOn = (
     const proceeds = split ? split.payment + split.refund + split.gap : 0;
     return { brought: { tradeIn: 0, payoff: owed, proceeds }, contracts: around };
   }
-  const loan = presentLoan(afterwards('left', split ? split.stillOwed : owed, ctx));
+  // Without a loan nothing of what it then is has to be known.
+  const loan = owed > 0 ? presentLoan(afterwards('left', split ? split.stillOwed : owed, ctx)) : null;
   const price = priceOf(going.offer, ctx);
   const traded = going.offer.letGo === 'trade-in';
   return {
