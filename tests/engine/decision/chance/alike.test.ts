@@ -11,6 +11,7 @@ import { unknownsOf } from '../../../../src/engine/decision/chance/unknowns.ts';
 import { COURSES, keepCourse } from '../../../../src/engine/decision/claim/keeping.ts';
 import { type Context, contextOf, EXPECTED } from '../../../../src/engine/decision/context.ts';
 import { presentCostOf } from '../../../../src/engine/decision/project.ts';
+import { keepPlan, treatmentsOf } from '../../../../src/engine/decision/ways/keep.ts';
 import { laterPlan } from '../../../../src/engine/decision/ways/later.ts';
 import { walkPlan } from '../../../../src/engine/decision/ways/walk.ts';
 import { waysOf } from '../../../../src/engine/decision/ways/ways.ts';
@@ -125,7 +126,15 @@ describe('what is shared between ways', () => {
     for (let draw = 0; draw < 12; draw++) {
       const future = drawer.moveTo(draw, null);
       const ctx = contextOf(inputs, facts, future, 'unrounded');
-      const builds = [...waysOf(ctx).open.map((way) => way.build), ...courses];
+      const waiting = (to: Context) =>
+        keepPlan(
+          'x',
+          'x',
+          'left',
+          treatmentsOf(to, () => 'wait'),
+          to,
+        );
+      const builds = [...waysOf(ctx).open.map((way) => way.build), ...courses, waiting];
       const together = builds.map((build) => presentCostOf(build(ctx), ctx));
       builds.forEach((build, w) => {
         future.recall.clear();
@@ -193,6 +202,20 @@ describe('what is shared between ways', () => {
     const sink = detailFor(12).sink;
     bundled(all, 3, false)(sink);
     expect(seen).toEqual(['a', 'b']);
+  });
+});
+
+describe('the rule, where it never walks away', () => {
+  it('has of its money what keeping has, month by month', () => {
+    const of = household({ vehicle: { components: [component('gearbox', { tow: 90, daysWithout: 2 })] } });
+    const { subject, draws } = drawn(scenarioOf(of), 8);
+    expect(subject.ruleWay).toBe(subject.options[subject.keep ?? -1]);
+    const never = draws.filter(({ walkedIn }) => walkedIn.every((month) => month === 0));
+    expect(never.length).toBeGreaterThan(0);
+    for (const { details } of never) {
+      expect(details[0]?.needed.some((fund) => fund > 0)).toBe(true);
+      expect(details[2]).toEqual(details[0]);
+    }
   });
 });
 
