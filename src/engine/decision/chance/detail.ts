@@ -41,10 +41,10 @@ export const detailFor = (horizon: number): Detail => {
   const stops = new Float64Array(horizon + 1);
   const days = new Float64Array(horizon + 1);
   const worst = { bill: 0 };
-  const add = (to: Float64Array, more: Float64Array, too: Float64Array, moreToo: Float64Array): void => {
+  const addBoth = (a: Float64Array, moreOfA: Float64Array, b: Float64Array, moreOfB: Float64Array): void => {
     for (let m = 0; m <= horizon; m++) {
-      to[m] = (to[m] as number) + (more[m] as number);
-      too[m] = (too[m] as number) + (moreToo[m] as number);
+      a[m] = (a[m] as number) + (moreOfA[m] as number);
+      b[m] = (b[m] as number) + (moreOfB[m] as number);
     }
   };
   return {
@@ -81,8 +81,8 @@ export const detailFor = (horizon: number): Detail => {
       whole(bundle) {
         if (!bundle.lasts) return false;
         const its = detailOf(bundle, horizon);
-        add(cash, its.cash, lumps, its.lumps);
-        if (its.stands) add(stops, its.stops, days, its.days);
+        addBoth(cash, its.cash, lumps, its.lumps);
+        if (its.stands) addBoth(stops, its.stops, days, its.days);
         worst.bill = Math.max(worst.bill, its.worst.bill);
         return true;
       },
