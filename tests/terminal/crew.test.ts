@@ -2,7 +2,6 @@ import { afterEach, describe, expect, it } from 'vitest';
 import type { DrawSetting, ScrambleDraws } from '../../src/engine/decision/chance/draws.ts';
 import type { Scenario } from '../../src/engine/scenario/scenario.ts';
 import type { Crew } from '../../src/terminal/effects.ts';
-import { buffersOf } from '../../src/terminal/node/buffers.ts';
 import { callCrew } from '../../src/terminal/node/crew.ts';
 
 const WORKER = new URL('worker.mjs', import.meta.url);
@@ -99,16 +98,5 @@ describe('worker threads', () => {
     crew.end();
     expect((await found).size).toBeLessThan(16);
     expect((await drawnBy(crew)).size).toBe(0);
-  });
-});
-
-describe('what is handed over', () => {
-  it('is the memory of every typed array, once each', () => {
-    const a = new Float64Array(4);
-    const b = new Uint8Array(3);
-    const shared = new Int32Array(new SharedArrayBuffer(8));
-    const data = { n: 1, text: 'x', nothing: null, a, list: [b, { again: a.subarray(2) }], shared };
-    expect(buffersOf(data)).toEqual([a.buffer, b.buffer]);
-    expect(buffersOf('nothing left')).toEqual([]);
   });
 });

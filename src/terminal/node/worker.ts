@@ -1,11 +1,10 @@
 import { parentPort } from 'node:worker_threads';
 import { simulateScramble } from '../../engine/decision/chance/draws.ts';
 import { copyOf } from '../../engine/scenario/lens.ts';
-import { buffersOf } from './buffers.ts';
 import type { Asked, Told } from './crew.ts';
 
 /** A worker's whole life: draws scrambles of the scenario it is handed, each time until none is left to take. */
-const tell = (told: Told): void => parentPort?.postMessage(told, buffersOf(told));
+const tell = (told: Told): void => parentPort?.postMessage(told);
 
 parentPort?.on('message', ({ scenario: sent, settings, taken }: Asked) => {
   // What was sent is of another kind than what is copied from it.
