@@ -41,8 +41,8 @@ interface Month {
   readonly rows: readonly Float64Array[];
   /** Index of the cheapest month to stop in, later than this one, with nothing mended. */
   readonly later: number;
-  /** Whatever has been mended, keeping on to that month costs less than stopping now. */
-  readonly keepsOn: boolean;
+  /** Whatever has been mended, keeping on to that month costs at most this. */
+  readonly most: number;
 }
 
 /**
@@ -99,8 +99,7 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
       (sum, part, j) => sum + mostAbove(part, month, states[j] as number, later),
       untouched[later] as number,
     );
-    const keepsOn = most < (course.stopping[month] as number);
-    const one = { untouched, states, rows, later, keepsOn };
+    const one = { untouched, states, rows, later, most };
     months[month] = one;
     return one;
   };
@@ -140,8 +139,9 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
 
   return {
     walksAt(month, mended) {
-      if (month >= until || monthOf(month).keepsOn) return false;
+      if (month >= until) return false;
       const stop = course.stopping[month] as number;
+      if (monthOf(month).most < stop) return false;
       // One month that is cheaper to stop in settles it.
       if (likelyLeast(month, UNNAMED, mended) < stop) return false;
       const n = goingOn(month, UNNAMED, mended);
@@ -149,9 +149,15 @@ export const repairLimitRule = (course: Course, parts: readonly Part[]): Rule =>
       return true;
     },
     limit,
-    pays: (bill, month, part, mended) =>
-      // So does one month that it can be kept to, the bill paid, for less than walking away.
-      bill + likelyLeast(month, part, mended) < (course.stoppingBroken[month] as number) ||
-      bill <= limit(month, part, mended),
+    pays: (bill, month, part, mended) => {
+      const stop = course.stoppingBroken[month] as number;
+      // So does one month that it can be kept to, the bill paid, for less than walking away: whatever has been mended, or
+      // as things are.
+      return (
+        bill + monthOf(month).most < stop ||
+        bill + likelyLeast(month, part, mended) < stop ||
+        bill <= limit(month, part, mended)
+      );
+    },
   };
 };
