@@ -98,6 +98,13 @@ export const shuffles = remember(
   2,
 );
 
+/** The group that each draw gets from its place in an order. */
+const dealt = (groupAt: Uint8Array, places: Uint32Array): Uint8Array => {
+  const groupOf = new Uint8Array(places.length);
+  for (let k = 0; k < places.length; k++) groupOf[k] = groupAt[places[k] as number] as number;
+  return groupOf;
+};
+
 /**
  * What is the same for every question about one set of costs, worked out once: costs side by side, and what random
  * groups of given sizes seem to be worth (most questions have groups of one size).
@@ -108,11 +115,9 @@ const prepared = remember(
     const byNothing = remember(
       (sizes: readonly number[]) => {
         const groupAt = Uint8Array.from(sizes.flatMap((size, group) => Array<number>(size).fill(group)));
-        const groupOf = new Uint8Array(data.draws);
         const worths = shuffles(data.draws, seed).map((places) => {
-          for (let k = 0; k < data.draws; k++) groupOf[k] = groupAt[places[k] as number] as number;
           const sums = new Float64Array(sizes.length * data.others);
-          addUp(data, groupOf, 0, data.draws, sums);
+          addUp(data, dealt(groupAt, places), 0, data.draws, sums);
           return -bestInEach(sums, data.others) / data.draws;
         });
         return { worth: average(worths), error: standardDeviation(worths) };
