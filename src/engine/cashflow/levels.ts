@@ -1,4 +1,4 @@
-import { yearlyLevel } from '../quantity/month.ts';
+import { smoothLevel, yearlyLevel } from '../quantity/month.ts';
 import { remember } from '../quantity/remember.ts';
 
 /** Price levels of months 0..H, re-priced once a year; index is the month, 1 at the day of the decision. */
@@ -13,6 +13,13 @@ export type Levels = Float64Array;
 export const priceLevels = remember(
   (growth: number, horizon: number): Levels =>
     Float64Array.from({ length: horizon + 1 }, (_, month) => yearlyLevel(growth, month)),
+  (a, b) => a[0] === b[0] && a[1] === b[1],
+);
+
+/** The level of a one-off price in a month of 0..H, which rises from one month to the next; as `priceLevels` otherwise. */
+export const smoothLevels = remember(
+  (growth: number, horizon: number): Levels =>
+    Float64Array.from({ length: horizon + 1 }, (_, month) => smoothLevel(growth, month)),
   (a, b) => a[0] === b[0] && a[1] === b[1],
 );
 

@@ -3,7 +3,8 @@ import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../cashflow/con
 import { type PurchaseTerms, purchase, purchaseFigures } from '../cashflow/contracts/purchase.ts';
 import { oneOff } from '../cashflow/contracts/recurring.ts';
 import { marketValue } from '../cashflow/contracts/value.ts';
-import type { Contract, Line, Reading } from '../cashflow/posting.ts';
+import { linesOf } from '../cashflow/lines.ts';
+import type { Contract, Reading } from '../cashflow/posting.ts';
 import { latest } from '../quantity/remember.ts';
 import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
 import { type Context, lasting, lastingContracts, recalled } from './context.ts';
@@ -173,17 +174,12 @@ const owned = (
   ctx: Context,
 ): Deal => {
   const terms = purchaseTerms(offer, brought, financing, ctx.vehiclePriceLevel(month));
-  const line = (category: Line['category'], what: string, at: string, reason: string): Line => ({
-    category,
-    what: `${what}, ${name}`,
-    path: at,
-    reason,
-  });
+  const line = linesOf(name, path);
   const loan =
     offer.payment.kind === 'loan' ? purchaseLoan(offer, offer.payment, terms, financing, ctx) : null;
-  const contracts = [purchase(line, path, terms, month), ...around(offer, name, path, month, ctx)];
+  const contracts = [purchase(line, terms, month), ...around(offer, name, path, month, ctx)];
   if (loan) {
-    const paid = line('loan', 'loan payment', `${path}.loan`, 'monthly, as the loan says');
+    const paid = line('loan', 'loan payment', 'loan', 'monthly, as the loan says');
     contracts.push(loanPayments(paid, loan, month, ctx.horizon));
   }
   const span = boughtSpan(path, name, month, ctx.horizon);
@@ -200,14 +196,18 @@ const owned = (
 
 /** What comes with buying: the inspection before, a used one's catch-up, one-offs; each at its month's prices. */
 const around = (offer: Replacement, name: string, path: string, month: number, ctx: Context): Contract[] => {
-  const at = (what: string, key: string, reason: string, due: number, amount: number): Contract =>
+  const line = linesOf(name, path);
+  const at = (
+    what: string,
+    key: string,
+    reason: string,
+    due: number,
+    amount: number,
+    nth?: number,
+  ): Contract =>
     due > ctx.horizon
       ? () => undefined
-      : oneOff(
-          { category: 'buying', what: `${what}, ${name}`, path: `${path}.${key}`, reason },
-          due,
-          amount * ctx.oneOffLevel(due),
-        );
+      : oneOff(line('buying', what, key, reason, nth), due, amount * ctx.oneOffLevel(due));
   return [
     at('inspection before buying', 'inspection_before', 'before it is bought', month, offer.inspectionBefore),
     at(
@@ -217,7 +217,7 @@ const around = (offer: Replacement, name: string, path: string, month: number, c
       month + 6,
       offer.catchUp,
     ),
-    ...offer.oneOffs.map((one, i) => at(one.name, `one_offs[${i}]`, 'once', month + one.month, one.amount)),
+    ...offer.oneOffs.map((one, i) => at(one.name, 'one_offs', 'once', month + one.month, one.amount, i)),
   ];
 };
 

@@ -1,12 +1,12 @@
 import { bundled } from '../cashflow/bundle.ts';
 import type { Rounding } from '../cashflow/contracts/loan.ts';
 import type { WorkPrices } from '../cashflow/contracts/work.ts';
-import { type Levels, priceLevels } from '../cashflow/levels.ts';
+import { type Levels, priceLevels, smoothLevels } from '../cashflow/levels.ts';
 import type { Contract } from '../cashflow/posting.ts';
 import type { Luck } from '../chance/failureTimes.ts';
 import { smoothLevel } from '../quantity/month.ts';
+import { remember } from '../quantity/remember.ts';
 import type { Inputs, PricesRise } from '../scenario/inputs.ts';
-import { changed } from '../scenario/lens.ts';
 import type { Facts } from '../scenario/scenario.ts';
 
 /** Something worked out once within a future, and in which particulars. */
@@ -58,21 +58,54 @@ export interface Context {
   readonly vehiclePriceLevel: (month: number) => number;
 }
 
+/**
+ * Every family's price levels, and how one-offs and vehicles rise from month to month, by how much each rises a year: in
+ * one piece, for it is asked in every future.
+ */
+const levelsOf = remember(
+  (
+    horizon: number,
+    general: number,
+    energy: number,
+    cover: number,
+    repairs: number,
+    ownTime: number,
+    vehicles: number,
+    fees: number,
+  ) => {
+    const of = (growth: number): Levels => priceLevels(growth, horizon);
+    return {
+      levels: {
+        general: of(general),
+        energy: of(energy),
+        cover: of(cover),
+        repairs: of(repairs),
+        ownTime: of(ownTime),
+        vehicles: of(vehicles),
+        fees: of(fees),
+      },
+      oneOffs: smoothLevels(general, horizon),
+      prices: smoothLevels(vehicles, horizon),
+    };
+  },
+  (a, b) => a.every((growth, i) => growth === b[i]),
+);
+
 /** Reads the shared part of the inputs once for all contracts. */
 export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding: Rounding): Context => {
   const { household } = inputs;
   const rise = household.pricesRise;
   const horizon = household.lookAhead;
-  const of = (growth: number): Levels => priceLevels(growth, horizon);
-  const levels = {
-    general: of(rise.general),
-    energy: of(rise.energy),
-    cover: of(rise.cover),
-    repairs: of(rise.repairs),
-    ownTime: of(rise.ownTime),
-    vehicles: of(rise.vehicles),
-    fees: of(rise.fees),
-  };
+  const { levels, oneOffs, prices } = levelsOf(
+    horizon,
+    rise.general,
+    rise.energy,
+    rise.cover,
+    rise.repairs,
+    rise.ownTime,
+    rise.vehicles,
+    rise.fees,
+  );
   return {
     inputs,
     facts,
@@ -90,8 +123,8 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding
       general: levels.general,
     },
     ownHourAt: (month) => household.priceOfOwnHour * (levels.ownTime[Math.min(month, horizon)] as number),
-    oneOffLevel: (month) => smoothLevel(rise.general, month),
-    vehiclePriceLevel: (month) => smoothLevel(rise.vehicles, month),
+    oneOffLevel: (month) => oneOffs[month] ?? smoothLevel(rise.general, month),
+    vehiclePriceLevel: (month) => prices[month] ?? smoothLevel(rise.vehicles, month),
   };
 };
 
@@ -118,7 +151,7 @@ export const inFuture = (future: Future, ctx: Context): Context => contextWith(c
 
 /** The same future for another vehicle in the present one's place. What the household is like must not differ. */
 export const withVehicle = (vehicle: Inputs['vehicle'], ctx: Context): Context =>
-  contextWith(changed(ctx.inputs, { vehicle }), ctx.future, ctx);
+  contextWith({ ...ctx.inputs, vehicle }, ctx.future, ctx);
 
 /** How often something of chance `chance` happens: its chance when expected; in a drawn future once or not at all. */
 export const timesOf = (chance: number, what: string, future: Future): number =>

@@ -1,5 +1,6 @@
 /** Leases that follow each other, each on the terms of its month. */
 import { type LeaseTerms, lease } from '../cashflow/contracts/lease.ts';
+import { linesOf } from '../cashflow/lines.ts';
 import type { Contract, Line } from '../cashflow/posting.ts';
 import type { Payment, Replacement } from '../scenario/inputs.ts';
 import type { Context } from './context.ts';
@@ -32,12 +33,8 @@ export const leaseOf = (
   path: string,
   ctx: Context,
 ): Contract => {
-  const line = (what: string, reason: string): Line => ({
-    category: 'lease',
-    what: `${what}, ${name}`,
-    path: `${path}.lease`,
-    reason,
-  });
+  const at = linesOf(name, path);
+  const line = (what: string, reason: string): Line => at('lease', what, 'lease', reason);
   // The first lease keeps its own charge for ending early; one that only follows it is prorated.
   const own = nth === 0 ? payment : { ...payment, earlyTermination: null };
   const terms = leaseTerms(own, ctx.vehiclePriceLevel(start));

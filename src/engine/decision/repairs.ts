@@ -8,7 +8,8 @@ import {
 } from '../cashflow/contracts/failures.ts';
 import { dueMonths } from '../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../cashflow/contracts/work.ts';
-import type { Category, Contract, Line } from '../cashflow/posting.ts';
+import type { LineOf } from '../cashflow/lines.ts';
+import type { Contract } from '../cashflow/posting.ts';
 import { arrivalTimes, failureTimes } from '../chance/failureTimes.ts';
 import type { Range } from '../quantity/range.ts';
 import type { Component } from '../scenario/inputs.ts';
@@ -18,8 +19,6 @@ import { anotherLaw, expectedFailures, type Pace } from './expectedFailures.ts';
 import { lawOf } from './laws.ts';
 import type { Runs } from './runs.ts';
 import type { Span } from './span.ts';
-
-export type LineOf = (category: Category, what: string, at: string, reason: string) => Line;
 
 /** The months, counted from the span's start, in which scheduled work restarts a component's clock. */
 const scheduledRenewals = (
@@ -123,13 +122,13 @@ export const repairs = (vehicle: Runs, span: Span, line: LineOf, free: number, c
     ...vehicle.components.map((part, i) => {
       const restarts = restartsOf(vehicle, i, span, ctx);
       if (future.kind === 'drawn') {
-        const at = line('repairs', part.name, `components[${i}]`, 'what a drawn future says');
+        const at = line('repairs', part.name, 'components', 'what a drawn future says', i);
         const happened = failuresDrawn(part, i, span, restarts, future, ctx);
         const givenUp = span.bought ? null : future.givenUpIn;
         return failuresThatHappened(at, unpaid(happened, givenUp), ctx.work, start, end, free);
       }
       const reason = 'expected failures, from its life law and what it has run';
-      const at = line('repairs', part.name, `components[${i}]`, reason);
+      const at = line('repairs', part.name, 'components', reason, i);
       const pace: Pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: end - start };
       const counts = expectedFailures(
         part,

@@ -4,11 +4,12 @@ import { energy, energyPerDistance } from '../cashflow/contracts/energy.ts';
 import { monthly, yearly } from '../cashflow/contracts/recurring.ts';
 import { scheduledUpkeep } from '../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../cashflow/contracts/work.ts';
+import { linesOf } from '../cashflow/lines.ts';
 import type { Category, Contract } from '../cashflow/posting.ts';
 import type { WorkCost } from '../scenario/inputs.ts';
 import { type Context, lasting, lastingContracts, recalled } from './context.ts';
-import { type LineOf, repairs } from './repairs.ts';
-import { RUNS_BY, type Runs } from './runs.ts';
+import { repairs } from './repairs.ts';
+import { type Runs, runsBy } from './runs.ts';
 import type { Span } from './span.ts';
 
 /** Months from the start in which the guarantee pays for repairs: while both of its limits last, 0 meaning no such limit. */
@@ -23,10 +24,6 @@ export const guaranteedMonths = (vehicle: Pick<Runs, 'guarantee'>, distanceAMont
 const drivenIn = (span: Span): Span =>
   span.idle === 0 ? span : { ...span, start: span.start + span.idle, idle: 0 };
 
-const linesOf =
-  ({ name, path }: Span): LineOf =>
-  (category, what, at, reason) => ({ category, what: `${what}, ${name}`, path: `${path}.${at}`, reason });
-
 /**
  * Everything a vehicle costs to run over a span: energy, bills, upkeep and repairs. Not its price, nor its value. Within
  * one drawn future a vehicle bought runs the same in every way that buys it then, however it is paid for; and the
@@ -39,7 +36,7 @@ export const runningCosts = (vehicle: Runs, span: Span, ctx: Context): readonly 
   if (future.kind !== 'drawn') return anew();
   if (span.bought) return recalled(future, vehicle, ['runs', span.start, span.end], inOne);
   return ctx.inputs.claim
-    ? recalled(future, span, ['runs', future.givenUpIn, ...RUNS_BY.map((key) => vehicle[key])], inOne)
+    ? recalled(future, span, ['runs', future.givenUpIn, ...runsBy(vehicle)], inOne)
     : anew();
 };
 
@@ -50,7 +47,7 @@ const allCosts = (vehicle: Runs, span: Span, ctx: Context): readonly Contract[] 
     ...lasting(ctx.future, vehicle, ['runs', start, end, idle, lastYearlyBill], () =>
       lastingContracts(ctx.future, start, certainCosts(vehicle, span, ctx)),
     ),
-    ...repairs(vehicle, drivenIn(span), linesOf(span), free, ctx),
+    ...repairs(vehicle, drivenIn(span), linesOf(span.name, span.path), free, ctx),
   ];
 };
 
@@ -58,7 +55,7 @@ const allCosts = (vehicle: Runs, span: Span, ctx: Context): readonly Contract[] 
 const certainCosts = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
   const { start, end, idle } = span;
   const driven = drivenIn(span);
-  const line = linesOf(span);
+  const line = linesOf(span.name, span.path);
   const { distanceAMonth, levels, work } = ctx;
   const bill = (
     category: Category,
@@ -119,8 +116,9 @@ const certainCosts = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
     const at = line(
       'scheduled upkeep',
       item.name,
-      `upkeep[${i}]`,
+      'upkeep',
       'due by distance or months, whichever is first',
+      i,
     );
     const schedule = idle === 0 ? item : { ...item, sinceMonths: item.sinceMonths + idle };
     contracts.push(scheduledUpkeep(at, schedule, onTime(item), work, distanceAMonth, driven.start, end));

@@ -3,6 +3,7 @@ import type { Reading } from '../cashflow/posting.ts';
 import { type Cents, toCents } from '../quantity/money.ts';
 import { discountFactor, effective, effectivePerYear, nominal } from '../quantity/rate.ts';
 import type { Inputs, RunningCosts, WorkCost } from '../scenario/inputs.ts';
+import { copyOf } from '../scenario/lens.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import type { Decision } from './decision.ts';
 import { evaluatePair, type Pair, pairDifference } from './pair.ts';
@@ -49,7 +50,7 @@ const withNothingCured = (inputs: Inputs): Inputs => ({
  * the all-shop reading. What the first day put on a card was paid with own hands, so later it stays as it was.
  */
 const shopFrom = (inputs: Inputs, facts: Facts, pair: Pair): Decision['shopFrom'] => {
-  const noCard = { ...inputs, household: { ...inputs.household, savings: null } };
+  const noCard = copyOf({ ...inputs, household: { ...inputs.household, savings: null } });
   const [withCard, without] = [evaluatePair(inputs, facts, pair), evaluatePair(noCard, facts, pair)];
   const rate = effective(inputs.household.moneyEarns);
   const cost = ({ flows }: Evaluated, from: number): number =>
@@ -89,10 +90,11 @@ export const whatIfs = (
   pair: Pair,
   noteRate: number | null,
 ): Pick<Decision, 'doubleHours' | 'ifNotCured' | 'shopFrom' | 'atLoanRate'> => {
-  const at = (changed: Inputs): Cents => toCents(pairDifference(changed, facts, pair));
+  const difference = (other: Inputs): number => pairDifference(copyOf(other), facts, pair);
+  const at = (other: Inputs): Cents => toCents(difference(other));
   // Where both courses bear it alike (mended to be sold) it changes nothing, and nothing is said.
   const plain = pairDifference(inputs, facts, pair);
-  const notCured = pairDifference(withNothingCured(inputs), facts, pair);
+  const notCured = difference(withNothingCured(inputs));
   const rate = dearerMoney(inputs, noteRate);
   const hasHours = inputs.workNeeded.some((job) => job.by === 'own' && job.hours > 0);
   return {

@@ -18,6 +18,16 @@ export const inputAt = (inputs: Inputs, key: string): number => {
   return value;
 };
 
+const BLANK = {};
+
+/** A list anew, of the kind that may hold anything, also where it is empty. */
+const list = (items: readonly unknown[], change: (item: unknown, i: number) => unknown): unknown[] => {
+  const copy: unknown[] = [BLANK];
+  copy.length = 0;
+  items.forEach((item, i) => void copy.push(change(item, i)));
+  return copy;
+};
+
 /**
  * An object anew, key by key, and every number as a fraction first. What reads inputs runs tens of thousands of times, and a
  * compiler tells objects apart by how they were put together and by whether a number was ever more than a whole one: all
@@ -27,7 +37,7 @@ const rebuilt = (node: Tree, change: (value: unknown, name: string) => unknown):
   const copy: Record<string, unknown> = {};
   for (const name in node) {
     const value = change(node[name], name);
-    if (typeof value === 'number') copy[name] = 0.5;
+    copy[name] = typeof value === 'number' || value === null ? 0.5 : BLANK;
     copy[name] = value;
   }
   return copy;
@@ -35,19 +45,15 @@ const rebuilt = (node: Tree, change: (value: unknown, name: string) => unknown):
 
 /** Inputs, or a part of them, copied all the way down; of the same kind as what `withInput` makes of them. */
 export const copyOf = <T>(value: T): T => {
-  if (Array.isArray(value)) return value.map(copyOf) as T;
+  if (Array.isArray(value)) return list(value, copyOf) as T;
   return isNode(value) ? (rebuilt(value as Tree, copyOf) as T) : value;
 };
-
-/** Inputs, or a part of them, with some of its parts changed; of the same kind again. */
-export const changed = <T extends object>(value: T, parts: Partial<T>): T =>
-  rebuilt(value as Tree, (own, name) => (name in parts ? parts[name as keyof T] : own)) as T;
 
 const copyWith = (node: unknown, steps: readonly string[], value: number, key: string): unknown => {
   const [step, ...rest] = steps;
   if (step === undefined) return value;
   const below = copyWith(child(node, step, key), rest, value, key);
-  if (Array.isArray(node)) return node.map((item, i) => (String(i) === step ? below : item));
+  if (Array.isArray(node)) return list(node, (item, i) => (String(i) === step ? below : item));
   return rebuilt(node as Tree, (value, name) => (name === step ? below : value));
 };
 

@@ -35,8 +35,12 @@ export const lossesOf = (totalShare: number, meanPartialLoss: number): LossTable
 ];
 
 const checked = (losses: LossTable): LossTable => {
-  const shares = losses.reduce((sum, { share }) => sum + share, 0);
-  const sound = losses.every(({ share, loss }) => share >= 0 && (loss === 'total' || loss >= 0));
+  let shares = 0;
+  let sound = true;
+  for (const { share, loss } of losses) {
+    shares += share;
+    sound &&= share >= 0 && (loss === 'total' || loss >= 0);
+  }
   if (!(sound && Math.abs(shares - 1) < 1e-9)) {
     throw new RangeError('the shares of a loss table are 0 or more and sum to 1, its losses are 0 or more');
   }
@@ -44,11 +48,12 @@ const checked = (losses: LossTable): LossTable => {
 };
 
 /** E min(loss, value, cap): what the owner bears of a loss, on average, when never more than `cap`. */
-const borne = (losses: LossTable, value: number, cap: number): number =>
-  checked(losses).reduce(
-    (sum, { share, loss }) => sum + share * Math.min(loss === 'total' ? value : loss, value, cap),
-    0,
-  );
+const borne = (losses: LossTable, value: number, cap: number): number => {
+  let sum = 0;
+  for (const { share, loss } of checked(losses))
+    sum += share * Math.min(loss === 'total' ? value : loss, value, cap);
+  return sum;
+};
 
 /**
  * Expected cost of the period with cover, premium + q E min(loss, deductible), or, with `cover` null, without it,

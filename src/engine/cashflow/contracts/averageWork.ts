@@ -23,6 +23,17 @@ export const splitBill = (
   };
 };
 
+const ownHours = new WeakMap<Line, Line>();
+
+/** The line of a line's own hours: the same for the same line, for most are asked for in every future. */
+const ownHoursOf = (line: Line): Line => {
+  const known = ownHours.get(line);
+  if (known) return known;
+  const own = { ...line, what: `${line.what}: own hours` };
+  ownHours.set(line, own);
+  return own;
+};
+
 /**
  * Work known only on average, from the month after `start` to `to`: `billOfYear(y)` is what a shop would charge in a
  * month of year y (0 the first), at the prices of the day of the decision. What the household does itself costs the
@@ -41,7 +52,7 @@ export const averageWork =
     free: number,
   ): Contract =>
   (sink) => {
-    const own = { ...line, what: `${line.what}: own hours` };
+    const own = ownHoursOf(line);
     const last = to - start;
     for (let first = free + 1; first <= last; first = 12 * (yearOf(first) + 1) + 1) {
       const until = Math.min(last, 12 * (yearOf(first) + 1));

@@ -1,6 +1,6 @@
 import type { Fee } from '../../scenario/inputs.ts';
-import type { Category, Contract, Line } from '../posting.ts';
-import { postMoney } from '../posting.ts';
+import type { LineOf } from '../lines.ts';
+import { type Contract, postMoney } from '../posting.ts';
 
 /** The terms of buying a vehicle, in currency units at the prices of the month it is bought. */
 export interface PurchaseTerms {
@@ -60,16 +60,13 @@ export const purchaseFigures = (terms: PurchaseTerms): PurchaseFigures => {
   };
 };
 
-/** Where a purchase's lines come from: a line for a part of it, by category. */
-export type LineOf = (category: Category, what: string, path: string, reason: string) => Line;
-
 /** Buying a vehicle in `month`: price + tax + fees - rebate - loan advance. The sale of the old one is its own contract. */
 export const purchase =
-  (line: LineOf, path: string, terms: PurchaseTerms, month: number): Contract =>
+  (line: LineOf, terms: PurchaseTerms, month: number): Contract =>
   (sink) => {
     const { tax, advance } = purchaseFigures(terms);
     const post = (what: string, at: string, reason: string, amount: number): void => {
-      if (amount !== 0) postMoney(sink, line('buying', what, `${path}.${at}`, reason), month, amount);
+      if (amount !== 0) postMoney(sink, line('buying', what, at, reason), month, amount);
     };
     post('price', 'price', 'paid on the day it is bought', terms.price);
     post(
@@ -86,7 +83,7 @@ export const purchase =
       post(extra.name, 'fees', extra.financed ? 'part of the loan' : 'paid in cash', extra.amount);
     post('rebate', 'rebate', 'taken off the price', -terms.rebate);
     if (advance > 0) {
-      const borrowed = line('buying', 'borrowed', `${path}.loan`, 'the lender pays this part on the day');
+      const borrowed = line('buying', 'borrowed', 'loan', 'the lender pays this part on the day');
       postMoney(sink, borrowed, month, -advance);
     }
   };

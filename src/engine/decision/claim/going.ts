@@ -4,7 +4,7 @@ import type { Contract } from '../../cashflow/posting.ts';
 import { type Brought, bought } from '../bought.ts';
 import type { Context } from '../context.ts';
 import { replacementClosed } from '../openWays.ts';
-import type { Financing, Plan } from '../plan.ts';
+import { type Financing, type Nameless, named, type Plan } from '../plan.ts';
 import { letGoToday, type Offer, payOff, presentLoan, priceOf } from '../presentVehicle.ts';
 import { capital, replacementIds } from '../ways/names.ts';
 import type { Way } from '../ways/way.ts';
@@ -119,22 +119,8 @@ const goesOn = (
   };
 };
 
-const planOf = (
-  going: Going,
-  id: string,
-  label: string,
-  rest: Pick<
-    Plan,
-    'side' | 'replacement' | 'replaceMonth' | 'contracts' | 'valueAt' | 'owedAt' | 'vehicleAtEnd' | 'purchase'
-  >,
-): Plan => ({
-  id,
-  label,
-  work: 'skipped',
-  letGo: going.offer?.letGo ?? 'to the insurer',
-  changeOver: null,
-  ...rest,
-});
+const planOf = ({ offer }: Going, id: string, label: string, plan: Nameless): Plan =>
+  named(plan, { id, label, work: 'skipped', letGo: offer?.letGo ?? 'to the insurer' });
 
 /** The ways of one going: with each replacement that serves, and without one. */
 export const goingWays = (
@@ -160,6 +146,7 @@ export const goingWays = (
           replacement: index,
           replaceMonth: 0,
           contracts: [...old.contracts, ...next.contracts],
+          changeOver: null,
           valueAt: next.valueAt,
           owedAt: next.owedAt,
           vehicleAtEnd: name,
@@ -182,6 +169,7 @@ export const goingWays = (
           ...goesOn(going, false, at).contracts,
           ...(doingWithout ? [gettingAbout(doingWithout, 1, at)] : []),
         ],
+        changeOver: null,
         valueAt: () => 0,
         owedAt: () => 0,
         vehicleAtEnd: '',

@@ -3,7 +3,7 @@ import {
   type Arithmetic,
   less,
   lesser,
-  sum,
+  sumOf,
   TO_THE_CENT,
   UNROUNDED,
 } from '../../cashflow/contracts/settlement/arithmetic.ts';
@@ -167,7 +167,7 @@ export const settleIn = <N extends number>(
         owed,
         gap,
         // A wreck that is kept keeps what was paid ahead for it.
-        how === 'given up' ? sum(claim.refunds.map((ahead) => refundOf(money, ahead))) : (0 as N),
+        how === 'given up' ? sumOf(claim.refunds, (ahead) => refundOf(money, ahead)) : (0 as N),
       )
     : splitRepair(statement.payment, owed, cheque);
   return { statement, most, split };

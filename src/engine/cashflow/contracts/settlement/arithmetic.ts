@@ -32,7 +32,14 @@ export const UNROUNDED: Arithmetic<number> = {
 
 export const sum = <N extends number>(amounts: readonly N[]): N => {
   let total = 0;
-  for (const amount of amounts) total += amount;
+  for (let k = 0; k < amounts.length; k++) total += amounts[k] as number;
+  return total as N;
+};
+export const plus = <N extends number>(a: N, b: N): N => (a + b) as N;
+/** The sum of what each of a list comes to: no list of amounts is made, for these sums are run in every drawn future. */
+export const sumOf = <T, N extends number>(all: readonly T[], amount: (one: T) => N): N => {
+  let total = 0;
+  for (let k = 0; k < all.length; k++) total += amount(all[k] as T);
   return total as N;
 };
 export const less = <N extends number>(a: N, b: N): N => (a - b) as N;

@@ -1,6 +1,6 @@
 /** Actual cash value from comparable vehicles, each adjusted in the open, so that every line can be disputed. */
 import type { Cents } from '../../../quantity/money.ts';
-import { type Arithmetic, noSign, sum } from './arithmetic.ts';
+import { type Arithmetic, noSign, sum, sumOf } from './arithmetic.ts';
 
 /** A vehicle like it, offered or sold: its price and distance, and whatever else sets it apart. */
 export interface Comparable<N extends number = Cents> {
@@ -33,5 +33,12 @@ export const comparedValue = <N extends number>(
     const forDistance = money.times(own.perDistance, distance - own.distance);
     return { forDistance, value: sum([price, forDistance, adjustment]) };
   });
-  return { lines, value: money.share(sum(lines.map(({ value }) => value)), 1, lines.length) };
+  return {
+    lines,
+    value: money.share(
+      sumOf(lines, ({ value }) => value),
+      1,
+      lines.length,
+    ),
+  };
 };

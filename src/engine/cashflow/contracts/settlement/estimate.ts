@@ -1,7 +1,7 @@
 /** The insurer's estimate: its lines, what they come to, what they do not pay, and what a shop asks beyond. */
 import type { Cents } from '../../../quantity/money.ts';
 import type { LeftOut } from '../../../scenario/placeRule.ts';
-import { type Arithmetic, atLeastNil, less, noSign, sum } from './arithmetic.ts';
+import { type Arithmetic, atLeastNil, less, noSign, plus, sum, sumOf } from './arithmetic.ts';
 
 /** What a line is for. `supplement`: damage found later that the insurer has agreed to. */
 export type LineKind = 'parts' | 'labour' | 'supplement' | 'other' | Exclude<LeftOut, 'sales tax'>;
@@ -47,7 +47,7 @@ const taxOn = <N extends number>(
   counts: (line: EstimateLine<N>) => boolean,
 ): N =>
   money.times(
-    sum(lines.map((line) => (line.taxed && counts(line) ? amountOf(money, line) : (0 as N)))),
+    sumOf(lines, (line) => (line.taxed && counts(line) ? amountOf(money, line) : (0 as N))),
     taxRate,
   );
 
@@ -63,9 +63,10 @@ export const estimateTotals = <N extends number>(
   workDone: boolean,
 ): EstimateTotals<N> => {
   const { lines, taxRate, taxOnlyWhenIncurred } = estimate;
-  const amounts = lines.map((line) => amountOf(money, line));
-  lines.forEach((line, k) => {
-    const amount = amounts[k] ?? (0 as N);
+  const amounts: N[] = [];
+  for (const line of lines) {
+    const amount = amountOf(money, line);
+    amounts.push(amount);
     // The names are only made where one is needed: an estimate is added up in every future.
     if (!(amount >= 0 && line.betterment >= 0 && line.betterment <= amount))
       noSign({
@@ -73,12 +74,12 @@ export const estimateTotals = <N extends number>(
         [`betterment of ${line.what}`]: line.betterment,
         [`${line.what} less its betterment`]: amount - line.betterment,
       });
-  });
+  }
   noSign({ 'the tax rate': taxRate });
   const beforeTax = sum(amounts);
   const tax = taxOnlyWhenIncurred && !workDone ? (0 as N) : taxOn(money, estimate, () => true);
-  const betterment = sum(lines.map((line) => line.betterment));
-  return { amounts, beforeTax, tax, total: sum([beforeTax, tax]), betterment };
+  const betterment = sumOf(lines, (line) => line.betterment);
+  return { amounts, beforeTax, tax, total: plus(beforeTax, tax), betterment };
 };
 
 /**
@@ -94,8 +95,8 @@ export const testedRepairCost = <N extends number>(
 ): N => {
   const out: ReadonlySet<string> = new Set(leftOut);
   const counts = (line: EstimateLine<N>): boolean => !out.has(line.kind);
-  const cost = sum(estimate.lines.filter(counts).map((line) => amountOf(money, line)));
-  return out.has('sales tax') ? cost : sum([cost, taxOn(money, estimate, counts)]);
+  const cost = sumOf(estimate.lines, (line) => (counts(line) ? amountOf(money, line) : (0 as N)));
+  return out.has('sales tax') ? cost : plus(cost, taxOn(money, estimate, counts));
 };
 
 /**
@@ -108,11 +109,9 @@ export const labourRateGap = <N extends number>(
   shopRatePerHour: N,
 ): N =>
   atLeastNil(
-    sum(
-      lines.map((line) =>
-        'amount' in line
-          ? (0 as N)
-          : less(money.times(shopRatePerHour, line.hours), money.times(line.ratePerHour, line.hours)),
-      ),
+    sumOf(lines, (line) =>
+      'amount' in line
+        ? (0 as N)
+        : less(money.times(shopRatePerHour, line.hours), money.times(line.ratePerHour, line.hours)),
     ),
   );

@@ -3,7 +3,7 @@ import { Decimal } from '../../../quantity/decimal.ts';
 import type { Cents } from '../../../quantity/money.ts';
 import { remember } from '../../../quantity/remember.ts';
 import type { FaultRule } from '../../../scenario/placeRule.ts';
-import { type Arithmetic, atLeastNil, less, lesser, noSign, sum, turned } from './arithmetic.ts';
+import { type Arithmetic, atLeastNil, less, lesser, noSign, plus, sum, turned } from './arithmetic.ts';
 import { type Statement, statementOf } from './payment.ts';
 
 /**
@@ -89,7 +89,7 @@ export const shareCollected = <N extends number>(
     'what the insurer paid': insurerPaid,
     'the deductible': deductible,
   });
-  const loss = sum([insurerPaid, deductible]);
+  const loss = plus(insurerPaid, deductible);
   const had = lesser(collected, loss);
   const owner = rule === 'owner first' ? lesser(had, deductible) : money.share(had, deductible, loss);
   return { owner, insurer: less(had, owner) };

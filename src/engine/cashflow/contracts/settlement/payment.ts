@@ -6,7 +6,7 @@
 import type { Cents } from '../../../quantity/money.ts';
 import { remember } from '../../../quantity/remember.ts';
 import type { PlaceRule, TaxOrder } from '../../../scenario/placeRule.ts';
-import { type Arithmetic, atLeastNil, less, lesser, noSign, sum, turned } from './arithmetic.ts';
+import { type Arithmetic, atLeastNil, less, lesser, noSign, plus, turned } from './arithmetic.ts';
 import type { EstimateTotals } from './estimate.ts';
 
 /** What a line of the offer is; the report has the words. */
@@ -149,7 +149,7 @@ export const repairPayment = <N extends number>(
   checked(terms);
   const value = atLeastNil(less(terms.value, terms.damageFromBefore));
   const order = terms.taxOnlyWhenIncurred ? 'not paid' : reading.tax;
-  const limit = sum([value, taxOnValue(money, value, terms.taxRate, 0 as N, order)]);
+  const limit = plus(value, taxOnValue(money, value, terms.taxRate, 0 as N, order));
   return statementOf([
     ['repair', estimate.beforeTax],
     ['tax on the repair', estimate.tax],
@@ -187,14 +187,16 @@ export const underRule = <N extends number>(
   settlement: PlaceRule['settlement'],
   pay: (reading: RuleReading) => Statement<N>,
 ): PaymentUnderRule<N> => {
-  const apart = new Map<N, { reading: RuleReading; statement: Statement<N> }>();
+  const readings: { reading: RuleReading; statement: Statement<N> }[] = [];
   for (const reading of readingsOf(settlement)) {
     const statement = pay(reading);
-    if (!apart.has(statement.payment)) apart.set(statement.payment, { reading, statement });
+    if (readings.every((other) => other.statement.payment !== statement.payment))
+      readings.push({ reading, statement });
   }
-  const readings = [...apart.values()].sort((a, b) => a.statement.payment - b.statement.payment);
-  const [only] = readings;
-  return only && readings.length === 1
-    ? { status: 'known', statement: only.statement }
-    : { status: 'depends on the rule', readings };
+  const [first] = readings;
+  if (first && readings.length === 1) return { status: 'known', statement: first.statement };
+  return {
+    status: 'depends on the rule',
+    readings: readings.sort((a, b) => a.statement.payment - b.statement.payment),
+  };
 };
