@@ -6,7 +6,7 @@ import { breakEvenOf, type DifferenceAt, nearestTip } from './breakEven.ts';
 import { breakEvenLine } from './breakEvenLine.ts';
 import { claimView } from './claim/claimView.ts';
 import { coverView } from './claim/coverView.ts';
-import { type Context, contextOf, EXPECTED } from './context.ts';
+import { type Context, contextOf, EXPECTED, unrounded } from './context.ts';
 import type { BreakEven, BreakEvenLine, Decision, LoanView, OptionResult, Swing } from './decision.ts';
 import { leaseView } from './leaseView.ts';
 import { loanView } from './loanView.ts';
@@ -101,7 +101,7 @@ const noteRateOf = (payments: readonly LoanView[], bestReplace: OptionResult | n
 export const decideAtAverage = (scenario: Scenario, version: string): Decision => {
   const { inputs, facts, quantities } = scenario;
   const ctx = contextOf(inputs, facts, EXPECTED, 'to the cent');
-  const smooth: Context = { ...ctx, rounding: 'unrounded' };
+  const smooth = unrounded(ctx);
   const ways = waysOf(ctx);
   const plans = ways.open.map((way) => way.build(ctx));
   // After a collision each course that keeps it has its own best date, and is a way of its own.

@@ -129,15 +129,18 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding
 };
 
 /**
- * The same evaluation of other inputs or in another future. Every field by name: a spread would make an object that the
- * optimizing compiler takes for something else, and it would throw away what it compiled for the first kind.
+ * The same evaluation with some of it otherwise. Every field by name: a spread would make an object that the optimizing
+ * compiler takes for something else, and it would throw away what it compiled for the first kind.
  */
-const contextWith = (inputs: Inputs, future: Future, ctx: Context): Context => ({
-  inputs,
+const contextWith = (
+  by: Partial<Pick<Context, 'inputs' | 'future' | 'rounding' | 'horizon'>>,
+  ctx: Context,
+): Context => ({
+  inputs: by.inputs ?? ctx.inputs,
   facts: ctx.facts,
-  future,
-  rounding: ctx.rounding,
-  horizon: ctx.horizon,
+  future: by.future ?? ctx.future,
+  rounding: by.rounding ?? ctx.rounding,
+  horizon: by.horizon ?? ctx.horizon,
   distanceAMonth: ctx.distanceAMonth,
   levels: ctx.levels,
   work: ctx.work,
@@ -147,11 +150,17 @@ const contextWith = (inputs: Inputs, future: Future, ctx: Context): Context => (
 });
 
 /** The same inputs in another future. */
-export const inFuture = (future: Future, ctx: Context): Context => contextWith(ctx.inputs, future, ctx);
+export const inFuture = (future: Future, ctx: Context): Context => contextWith({ future }, ctx);
+
+/** The same for a solver, which needs functions without steps. */
+export const unrounded = (ctx: Context): Context => contextWith({ rounding: 'unrounded' }, ctx);
+
+/** The same up to an earlier month. */
+export const upTo = (horizon: number, ctx: Context): Context => contextWith({ horizon }, ctx);
 
 /** The same future for another vehicle in the present one's place. What the household is like must not differ. */
 export const withVehicle = (vehicle: Inputs['vehicle'], ctx: Context): Context =>
-  contextWith({ ...ctx.inputs, vehicle }, ctx.future, ctx);
+  contextWith({ inputs: { ...ctx.inputs, vehicle } }, ctx);
 
 /** How often something of chance `chance` happens: its chance when expected; in a drawn future once or not at all. */
 export const timesOf = (chance: number, what: string, future: Future): number =>

@@ -1,6 +1,6 @@
 import type { Inputs } from '../../scenario/inputs.ts';
 import type { Facts } from '../../scenario/scenario.ts';
-import type { Context } from '../context.ts';
+import { type Context, unrounded } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
 import { replacementClosed } from '../openWays.ts';
 import { presentCostOf } from '../project.ts';
@@ -24,7 +24,7 @@ interface Later {
  * among every month around the best of them: the cost over the months is smooth but for bills that fall yearly.
  */
 const bestLater = (course: Course, ctx: Context): Later | null => {
-  const smooth: Context = { ...ctx, rounding: 'unrounded' };
+  const smooth = unrounded(ctx);
   const step = Math.max(1, Math.round(ctx.horizon / DATES));
   // A wreck is not sold as rebuilt before it is.
   const off = course.deed === 'rebuild' ? (ctx.inputs.claim?.rebuild?.monthsOff ?? 0) : 0;

@@ -7,7 +7,7 @@ import { levelAt } from '../../cashflow/levels.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import type { ClaimWork, Rebuild } from '../../scenario/claim.ts';
 import type { PresentVehicle } from '../../scenario/inputs.ts';
-import { type Context, onceIn, timesOf, withVehicle } from '../context.ts';
+import { type Context, onceIn, timesOf, upTo, withVehicle } from '../context.ts';
 import { jobShopPrice } from '../neededWork.ts';
 import { gettingAbout } from '../ways/without.ts';
 import { line } from './day.ts';
@@ -190,7 +190,7 @@ const offTheRoad = ({ monthsOff }: Rebuild, ctx: Context): Contract[] => {
   const { doingWithout, household } = ctx.inputs;
   const until = Math.min(ctx.horizon, Math.ceil(monthsOff));
   if (until < 1) return [];
-  if (doingWithout) return [gettingAbout(doingWithout, 1, { ...ctx, horizon: until })];
+  if (doingWithout) return [gettingAbout(doingWithout, 1, upTo(until, ctx))];
   const about = line(
     'getting about without it',
     'off the road',

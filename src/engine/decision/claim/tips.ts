@@ -2,7 +2,7 @@
 import { totalLossFrom } from '../../cashflow/contracts/settlement/totalLoss.ts';
 import { withInput } from '../../scenario/lens.ts';
 import { crossings } from '../../valuation/crossings.ts';
-import { type Context, contextOf, EXPECTED } from '../context.ts';
+import { type Context, contextOf, EXPECTED, unrounded } from '../context.ts';
 import { presentCostOf } from '../project.ts';
 import type { Way } from '../ways/way.ts';
 import { thresholdOf } from './closed.ts';
@@ -52,10 +52,7 @@ const payoutTip = (open: readonly Way[], ctx: Context): ClaimTip => {
     return { what: 'payout', at: null, words: 'own repair, or what it would be held against, is closed' };
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const days = claim.ownRepair?.days ?? 0;
-  const { payment } = settled(
-    { ...ctx, rounding: 'unrounded' },
-    { how: 'repair in money', replaced: false, days, more: 0 },
-  );
+  const { payment } = settled(unrounded(ctx), { how: 'repair in money', replaced: false, days, more: 0 });
   const at = payment - (other.cost - own.cost);
   return at > 0
     ? { what: 'payout', at, words: `below this payout it is no dearer to: ${other.way.label}` }
