@@ -195,7 +195,7 @@ describe('order decides nothing', () => {
         kind: 'drawn',
         luckOf: () => ({ exponential: () => 1e9, quantile: () => 0.5 }),
         recall: new Map(),
-        lasting: null,
+        lasting: () => null,
         turnsOut: () => turnsOut,
         givenUpIn: null,
       });

@@ -5,6 +5,8 @@ export interface Above {
   readonly draws: number;
   readonly others: number;
   readonly above: Float64Array;
+  /** Sum over all draws of each of the others. */
+  readonly totals: Float64Array;
 }
 
 /** From one array of costs an option, draw by draw; at least one option. Throws a RangeError where one is short. */
@@ -18,12 +20,15 @@ export const aboveBest = (costs: readonly Float64Array[]): Above => {
     for (let k = 0; k < best.length; k++)
       above[k * dearer.length + a] = (cost[k] as number) - (best[k] as number);
   });
-  return { draws: best.length, others: dearer.length, above };
+  const data = { draws: best.length, others: dearer.length, above };
+  const totals = new Float64Array(dearer.length);
+  addUp(data, new Uint8Array(best.length), 0, best.length, totals);
+  return { ...data, totals };
 };
 
 /** Adds draws `from` to `to` into `sums`, by group and option. */
-export const addUp = (
-  { above, others }: Above,
+const addUp = (
+  { above, others }: Pick<Above, 'above' | 'others'>,
   groupOf: Uint8Array,
   from: number,
   to: number,
@@ -34,6 +39,29 @@ export const addUp = (
     const row = (groupOf[k] as number) * others;
     for (let a = 0; a < others; a++) sums[row + a] = (sums[row + a] as number) + (above[at++] as number);
   }
+};
+
+/** Sums by group and option over all draws. What is in the largest group is what all the others leave of the totals. */
+export const sumsOfGroups = (
+  { draws, others, above, totals }: Above,
+  groupOf: Uint8Array,
+  groups: number,
+  largest: number,
+): Float64Array => {
+  const sums = new Float64Array(groups * others);
+  const rest = largest * others;
+  sums.set(totals, rest);
+  for (let k = 0; k < draws; k++) {
+    const row = (groupOf[k] as number) * others;
+    if (row === rest) continue;
+    const at = k * others;
+    for (let a = 0; a < others; a++) sums[row + a] = (sums[row + a] as number) + (above[at + a] as number);
+  }
+  for (let row = 0; row < sums.length; row += others)
+    if (row !== rest)
+      for (let a = 0; a < others; a++)
+        sums[rest + a] = (sums[rest + a] as number) - (sums[row + a] as number);
+  return sums;
 };
 
 /** Sum over groups of what the best choice in each costs, from sums by group and option; nil for the best on average. */

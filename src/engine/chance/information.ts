@@ -1,5 +1,5 @@
 import { remember } from '../quantity/remember.ts';
-import { aboveBest, addUp, bestInEach, bestOfAll, sumsByScramble, worthOf } from './aboveBest.ts';
+import { aboveBest, bestInEach, bestOfAll, sumsByScramble, sumsOfGroups, worthOf } from './aboveBest.ts';
 import { streamOf, uniformAt } from './counter.ts';
 import { average, type Estimate, meanOf, standardDeviation } from './estimates.ts';
 
@@ -115,9 +115,9 @@ const prepared = remember(
     const byNothing = remember(
       (sizes: readonly number[]) => {
         const groupAt = Uint8Array.from(sizes.flatMap((size, group) => Array<number>(size).fill(group)));
+        const largest = sizes.indexOf(Math.max(...sizes));
         const worths = shuffles(data.draws, seed).map((places) => {
-          const sums = new Float64Array(sizes.length * data.others);
-          addUp(data, dealt(groupAt, places), 0, data.draws, sums);
+          const sums = sumsOfGroups(data, dealt(groupAt, places), sizes.length, largest);
           return -bestInEach(sums, data.others) / data.draws;
         });
         return { worth: average(worths), error: standardDeviation(worths) };

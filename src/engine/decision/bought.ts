@@ -7,9 +7,10 @@ import { linesOf } from '../cashflow/lines.ts';
 import type { Contract, Reading } from '../cashflow/posting.ts';
 import { latest } from '../quantity/remember.ts';
 import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
-import { type Context, lasting, lastingContracts, recalled } from './context.ts';
+import { type Context, lasting, recalled, together } from './context.ts';
 import { deductibles } from './deductibles.ts';
 import { buyOutMonth, type LeasePayment, leaseOf, leaseSpans } from './leases.ts';
+import type { Reads } from './memory.ts';
 import type { Financing, Plan } from './plan.ts';
 import { netValue } from './presentVehicle.ts';
 import { runningCosts } from './runningCosts.ts';
@@ -117,14 +118,10 @@ const boughtAnew = (
 ): Bought => {
   const name = ctx.facts.replacementNames[index] ?? offer.name;
   const path = ctx.inputs.replacement.length === 1 ? 'replacement' : `replacement[${index}]`;
-  const rolled = rolledInto(offer, brought);
-  const deal = lasting(ctx.future, offer, ['deal', month, financing, brought.tradeIn, rolled], (): Deal => {
-    const made =
-      offer.payment.kind === 'lease'
-        ? leased(offer, offer.payment, name, path, month, ctx)
-        : owned(offer, name, path, month, brought, financing, ctx);
-    return { ...made, contracts: lastingContracts(ctx.future, month, made.contracts) };
-  });
+  const deal =
+    offer.payment.kind === 'lease'
+      ? leased(offer, offer.payment, name, path, month, ctx)
+      : owned(offer, name, path, month, brought, financing, ctx);
   const contracts = [...deal.contracts];
   for (const span of deal.held) contracts.push(...runningCosts(offer, span, ctx));
   return {
@@ -164,6 +161,30 @@ const worth =
   (at, reading) =>
     netValue(offer, worthAt(at), at, reading, ctx);
 
+const BUYING: Reads<Replacement> = {
+  own: [
+    'price',
+    'salesTax',
+    'tradeInCredit',
+    'rebate',
+    'fees',
+    'addOns',
+    'payment',
+    'lowRateInstead',
+    'inspectionBefore',
+    'catchUp',
+    'oneOffs',
+  ],
+  household: ['lookAhead', 'pricesRise'],
+};
+
+/** Buying it, what it is worth later, and what cover leaves its owner to pay, who never bears more than that. */
+const DEAL: Reads<Replacement> = {
+  own: [...BUYING.own, 'worthDayAfter', 'value', 'floor', 'brandFactor', 'selling', 'cover'],
+  household: [...BUYING.household, 'distanceAYear', 'priceOfOwnHour'],
+  vehicle: ['ownDamage'],
+};
+
 const owned = (
   offer: Replacement,
   name: string,
@@ -173,25 +194,30 @@ const owned = (
   financing: Financing,
   ctx: Context,
 ): Deal => {
-  const terms = purchaseTerms(offer, brought, financing, ctx.vehiclePriceLevel(month));
-  const line = linesOf(name, path);
-  const loan =
-    offer.payment.kind === 'loan' ? purchaseLoan(offer, offer.payment, terms, financing, ctx) : null;
-  const contracts = [purchase(line, terms, month), ...around(offer, name, path, month, ctx)];
-  if (loan) {
-    const paid = line('loan', 'loan payment', 'loan', 'monthly, as the loan says');
-    contracts.push(loanPayments(paid, loan, month, ctx.horizon));
-  }
-  const span = boughtSpan(path, name, month, ctx.horizon);
-  const worthAt = marketWorth(offer, month, ctx);
-  contracts.push(...deductibles(worthAt, span, ctx));
-  return {
-    held: [span],
-    contracts,
-    valueAt: worth(offer, worthAt, ctx),
-    owedAt: (at) => (loan ? owedAt(loan, at - month) : 0),
-    purchase: loan ? { terms, financing } : null,
-  };
+  const particulars = [month, financing, brought.tradeIn, rolledInto(offer, brought)];
+  return lasting(ctx.future, offer, DEAL, particulars, (lasts): Deal => {
+    const { terms, loan, contracts } = lasting(ctx.future, offer, BUYING, particulars, (itLasts) => {
+      const line = linesOf(name, path);
+      const terms = purchaseTerms(offer, brought, financing, ctx.vehiclePriceLevel(month));
+      const loan =
+        offer.payment.kind === 'loan' ? purchaseLoan(offer, offer.payment, terms, financing, ctx) : null;
+      const buying = [purchase(line, terms, month), ...around(offer, name, path, month, ctx)];
+      if (loan) {
+        const paid = line('loan', 'loan payment', 'loan', 'monthly, as the loan says');
+        buying.push(loanPayments(paid, loan, month, ctx.horizon));
+      }
+      return { terms, loan, contracts: together(buying, month, itLasts) };
+    });
+    const span = boughtSpan(path, name, month, ctx.horizon);
+    const worthAt = marketWorth(offer, month, ctx);
+    return {
+      held: [span],
+      contracts: together([...contracts, ...deductibles(worthAt, span, ctx)], month, lasts),
+      valueAt: worth(offer, worthAt, ctx),
+      owedAt: (at) => (loan ? owedAt(loan, at - month) : 0),
+      purchase: loan ? { terms, financing } : null,
+    };
+  });
 };
 
 /** What comes with buying: the inspection before, a used one's catch-up, one-offs; each at its month's prices. */
@@ -230,23 +256,25 @@ const leased = (
   month: number,
   ctx: Context,
 ): Deal => {
-  const worthAt = marketWorth(offer, month, ctx);
-  const spans = leaseSpans(payment, month, ctx.horizon);
-  // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
-  const held = spans.map(({ start, end, nth }) =>
-    boughtSpan(path, name, start, payment.afterwards === 'buy' ? ctx.horizon : end, nth),
-  );
-  const contracts = [
-    ...around(offer, name, path, month, ctx),
-    ...spans.map((span) => leaseOf(payment, span, month, name, path, ctx)),
-    ...held.flatMap((span) => deductibles(worthAt, span, ctx)),
-  ];
-  const value = worth(offer, worthAt, ctx);
-  return {
-    held,
-    contracts,
-    valueAt: (at, reading) => (at >= buyOutMonth(payment, month) ? value(at, reading) : 0),
-    owedAt: () => 0,
-    purchase: null,
-  };
+  return lasting(ctx.future, offer, DEAL, [month], (lasts): Deal => {
+    const worthAt = marketWorth(offer, month, ctx);
+    const spans = leaseSpans(payment, month, ctx.horizon);
+    // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
+    const held = spans.map(({ start, end, nth }) =>
+      boughtSpan(path, name, start, payment.afterwards === 'buy' ? ctx.horizon : end, nth),
+    );
+    const contracts = [
+      ...around(offer, name, path, month, ctx),
+      ...spans.map((span) => leaseOf(payment, span, month, name, path, ctx)),
+      ...held.flatMap((span) => deductibles(worthAt, span, ctx)),
+    ];
+    const value = worth(offer, worthAt, ctx);
+    return {
+      held,
+      contracts: together(contracts, month, lasts),
+      valueAt: (at, reading) => (at >= buyOutMonth(payment, month) ? value(at, reading) : 0),
+      owedAt: () => 0,
+      purchase: null,
+    };
+  });
 };

@@ -8,16 +8,15 @@ import { smoothLevel } from '../quantity/month.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Inputs, PricesRise } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
-
-/** Something worked out once within a future, and in which particulars. */
-interface Recalled {
-  readonly particulars: Particulars;
-  readonly result: unknown;
-}
-
-/** Told apart by identity: words and numbers, or the very same object. */
-type Particulars = readonly unknown[];
-export type Memory = Map<unknown, Recalled[]>;
+import {
+  type Memory,
+  type Particulars,
+  type Reads,
+  type ReadsOfAny,
+  type Recalled,
+  recalledFrom,
+  recalledIn,
+} from './memory.ts';
 
 /** One future that was drawn: what luck every part of every vehicle has, and what turns out of each chance. */
 export interface DrawnFuture {
@@ -26,8 +25,8 @@ export interface DrawnFuture {
   readonly luckOf: (vehicle: string, component: number) => Luck;
   /** What is remembered within this future, by what it is about, so that every way reads the same. */
   readonly recall: Memory;
-  /** What no luck touches, remembered from one future to the next; null where inputs move from one to the next. */
-  readonly lasting: Memory | null;
+  /** What is remembered of a thing from one future to the next, by what is read; null where a range moves any of it. */
+  readonly lasting: (thing: object, reads: ReadsOfAny) => Recalled[] | null;
   /** In (0, 1): a chance of c comes true when it is below c. By the place of the chance in the scenario. */
   readonly turnsOut: (what: string) => number;
   /** The present vehicle is given up at the end of this month: its bills of the month are not paid, its tow is. */
@@ -166,29 +165,6 @@ export const withVehicle = (vehicle: Inputs['vehicle'], ctx: Context): Context =
 export const timesOf = (chance: number, what: string, future: Future): number =>
   chance === 0 || future.kind === 'expected' ? chance : future.turnsOut(what) < chance ? 1 : 0;
 
-const alike = (a: Particulars, b: Particulars): boolean => {
-  if (a.length !== b.length) return false;
-  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
-  return true;
-};
-
-/**
- * @param thing an object, or words that stand for one. With the first particular it names what is kept, which is put
- *   there by one caller alone, so its type is known. Words put together anew each time are slow to look up; what they would be put together from are particulars.
- */
-const recalledFrom = <T>(memory: Memory, thing: unknown, particulars: Particulars, compute: () => T): T => {
-  let kept = memory.get(thing);
-  if (kept) {
-    for (const one of kept) if (alike(one.particulars, particulars)) return one.result as T;
-  } else {
-    kept = [];
-    memory.set(thing, kept);
-  }
-  const result = compute();
-  kept.push({ particulars, result });
-  return result;
-};
-
 /** Within one future every way reads the same of the same thing in the same particulars. */
 export const recalled = <T>(
   future: DrawnFuture,
@@ -201,16 +177,27 @@ export const recalled = <T>(
 export const onceIn = <T>(future: Future, thing: unknown, particulars: Particulars, compute: () => T): T =>
   future.kind === 'drawn' ? recalled(future, thing, particulars, compute) : compute();
 
-/** What no luck touches: worked out once for all futures between which no input moves, anew otherwise. */
-export const lasting = <T>(future: Future, thing: unknown, particulars: Particulars, compute: () => T): T =>
-  future.kind === 'drawn' && future.lasting
-    ? recalledFrom(future.lasting, thing, particulars, compute)
-    : compute();
-
-/** Contracts that begin in `month` and that no luck touches: where they last, all in one, to be added up only once. */
-export const lastingContracts = (
+/**
+ * What no luck touches: worked out once for all futures where no range moves what it reads, anew otherwise.
+ *
+ * @param reads one and the same list for one caller, and for it alone
+ * @param particulars what else it goes by
+ * @param compute hears whether the result lasts
+ */
+export const lasting = <H extends object, T>(
   future: Future,
-  month: number,
+  thing: H,
+  reads: Reads<H>,
+  particulars: Particulars,
+  compute: (lasts: boolean) => T,
+): T => {
+  const kept = future.kind === 'drawn' ? future.lasting(thing, reads) : null;
+  return kept ? recalledIn(kept, particulars, () => compute(true)) : compute(false);
+};
+
+/** Contracts that begin in `month`: where they last, all in one, to be added up only once. */
+export const together = (
   contracts: readonly Contract[],
-): readonly Contract[] =>
-  future.kind === 'drawn' && future.lasting ? [bundled(contracts, month, true)] : contracts;
+  month: number,
+  lasts: boolean,
+): readonly Contract[] => (lasts ? [bundled(contracts, month, true)] : contracts);

@@ -3,9 +3,10 @@ import { monthly, oneOff } from '../cashflow/contracts/recurring.ts';
 import { shopPriceOf, type WorkOnce, workOnce } from '../cashflow/contracts/work.ts';
 import type { Contract, Line } from '../cashflow/posting.ts';
 import { remember } from '../quantity/remember.ts';
-import type { Job } from '../scenario/inputs.ts';
+import type { Inputs, Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
-import { type Context, lasting, lastingContracts, recalled, timesOf } from './context.ts';
+import { type Context, lasting, recalled, timesOf, together } from './context.ts';
+import type { Reads } from './memory.ts';
 
 /** How one job is met: done on the day, patched until the patch gives out, or left for as long as it can wait. */
 export type Treatment = 'done' | 'patch' | 'wait';
@@ -51,6 +52,12 @@ const asOnce = (
   either: 0,
 });
 
+const READS: Reads<Inputs> = {
+  own: ['workNeeded'],
+  household: ['lookAhead', 'pricesRise', 'priceOfOwnHour', 'atHome', 'dayWithout'],
+  vehicle: ['storageADay'],
+};
+
 /**
  * The work a vehicle needs now, met as `treatments` says, for a vehicle held until the end of month `until`. After a
  * collision it is the same in every course.
@@ -63,7 +70,7 @@ export const neededWork = (treatments: Treatments, until: number, ctx: Context):
     return recalled(future, 'needed work', particulars, () => [bundled(turnsOut(), 0, false)]);
   return ctx.inputs.workNeeded.some(({ notCured, moreFound }) => notCured.chance > 0 || moreFound.chance > 0)
     ? turnsOut()
-    : lasting(future, 'needed work', particulars, () => lastingContracts(future, 0, turnsOut()));
+    : lasting(future, ctx.inputs, READS, particulars, (lasts) => together(turnsOut(), 0, lasts));
 };
 
 /** Where a job stands in the scenario. Kept, for a chance is looked up by these words in every future. */

@@ -3,9 +3,10 @@ import { oneOff } from '../cashflow/contracts/recurring.ts';
 import { brokenValue, marketValue, netOfSelling } from '../cashflow/contracts/value.ts';
 import { levelAt } from '../cashflow/levels.ts';
 import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
-import type { Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
-import { type Context, lasting, recalled } from './context.ts';
+import type { Inputs, Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
+import { type Context, lasting, recalled, together } from './context.ts';
 import { deductibles } from './deductibles.ts';
+import type { Reads } from './memory.ts';
 import { isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openWays.ts';
 import { runningCosts } from './runningCosts.ts';
@@ -207,13 +208,17 @@ export const sellLater =
     sink.time?.(line, month, ctx.inputs.vehicle.selling.hours);
   };
 
+const SPAN_READS: Reads<Inputs> = { own: ['workNeeded'], household: [], vehicle: ['offTheRoad'] };
+
 /** The present vehicle's span, held to the end of month `until`; one and the same within a drawn future. */
 export const presentSpan = (treatments: Treatments, until: number, ctx: Context): Span => {
-  if (ctx.future.kind === 'expected') return spanOf(treatments, until, ctx);
-  const { offTheRoad } = ctx.inputs.vehicle;
-  const particulars = [until, offTheRoad, ...treatments];
-  const once = ctx.future.lasting ? lasting : recalled;
-  return once(ctx.future, 'present span', particulars, () => spanOf(treatments, until, ctx));
+  const { future, inputs } = ctx;
+  if (future.kind === 'expected') return spanOf(treatments, until, ctx);
+  const particulars = [until, inputs.vehicle.offTheRoad, ...treatments];
+  const anew = (): Span => spanOf(treatments, until, ctx);
+  return lasting(future, inputs, SPAN_READS, particulars, (lasts) =>
+    lasts ? anew() : recalled(future, 'present span', particulars, anew),
+  );
 };
 
 const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({
@@ -228,6 +233,12 @@ const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({
   lastYearlyBill: until,
 });
 
+const OWN_PART_READS: Reads<Inputs['vehicle']> = {
+  own: ['sellsFor', 'value', 'floor', 'brandFactor', 'damage', 'offTheRoad', 'ownDamage'],
+  household: ['lookAhead', 'pricesRise', 'distanceAYear', 'priceOfOwnHour', 'atHome', 'dayWithout'],
+  inputs: ['workNeeded'],
+};
+
 /** Holding the present vehicle to the end of month `until`: the needed work, running it, and its loan's payments. */
 export const holdPresent = (
   treatments: Treatments,
@@ -241,7 +252,9 @@ export const holdPresent = (
   const contracts = [
     ...neededWork(treatments, until, ctx),
     ...runningCosts(vehicle, span, ctx),
-    ...lasting(ctx.future, 'own part', [until, ...treatments], () => deductibles(worthAt, span, ctx)),
+    ...lasting(ctx.future, vehicle, OWN_PART_READS, [until, ...treatments], (lasts) =>
+      together(deductibles(worthAt, span, ctx), 0, lasts),
+    ),
   ];
   if (loan) {
     const line: Line = {

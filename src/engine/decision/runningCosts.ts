@@ -7,7 +7,8 @@ import type { WorkOnce } from '../cashflow/contracts/work.ts';
 import { linesOf } from '../cashflow/lines.ts';
 import type { Category, Contract } from '../cashflow/posting.ts';
 import type { WorkCost } from '../scenario/inputs.ts';
-import { type Context, lasting, lastingContracts, recalled } from './context.ts';
+import { type Context, lasting, recalled, together } from './context.ts';
+import type { Reads } from './memory.ts';
 import { repairs } from './repairs.ts';
 import { type Runs, runsBy } from './runs.ts';
 import type { Span } from './span.ts';
@@ -40,23 +41,36 @@ export const runningCosts = (vehicle: Runs, span: Span, ctx: Context): readonly 
     : anew();
 };
 
+const BILLS: Reads<Runs> = {
+  own: ['cover', 'registration', 'inspection', 'tax', 'parkingAMonth'],
+  household: ['lookAhead', 'pricesRise'],
+};
+
+/** The bills, and what driving it costs whatever breaks. */
+const CERTAIN: Reads<Runs> = {
+  own: [...BILLS.own, 'energy', 'averageUpkeep', 'upkeep'],
+  household: [...BILLS.household, 'distanceAYear', 'priceOfOwnHour', 'atHome', 'dayWithout'],
+};
+
 const allCosts = (vehicle: Runs, span: Span, ctx: Context): readonly Contract[] => {
   const { start, end, idle, lastYearlyBill } = span;
   const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
   return [
-    ...lasting(ctx.future, vehicle, ['runs', start, end, idle, lastYearlyBill], () =>
-      lastingContracts(ctx.future, start, certainCosts(vehicle, span, ctx)),
-    ),
+    ...lasting(ctx.future, vehicle, CERTAIN, [start, end, idle, lastYearlyBill], (lasts) => {
+      const paid = lasting(ctx.future, vehicle, BILLS, [start, end, lastYearlyBill], (theyLast) =>
+        together(bills(vehicle, span, ctx), start, theyLast),
+      );
+      return together([energyOf(vehicle, span, ctx), ...paid, ...upkeep(vehicle, span, ctx)], start, lasts);
+    }),
     ...repairs(vehicle, drivenIn(span), linesOf(span.name, span.path), free, ctx),
   ];
 };
 
-/** What running it costs whatever breaks. */
-const certainCosts = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
-  const { start, end, idle } = span;
-  const driven = drivenIn(span);
+/** What is paid for having it, driven or not. */
+const bills = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
+  const { start, end } = span;
   const line = linesOf(span.name, span.path);
-  const { distanceAMonth, levels, work } = ctx;
+  const { levels } = ctx;
   const bill = (
     category: Category,
     what: string,
@@ -73,16 +87,7 @@ const certainCosts = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
           span.lastYearlyBill,
         )
       : yearly(line(category, what, at, 'yearly, when it falls due'), aYear, prices, start + nextDue, end);
-
-  const contracts: Contract[] = [
-    energy(
-      line('energy', 'energy', 'fuel', 'every month, by distance'),
-      energyPerDistance(vehicle.energy.stated, vehicle.energy.economy, vehicle.energy.price),
-      distanceAMonth,
-      levels.energy,
-      driven.start,
-      end,
-    ),
+  return [
     bill('insurance', 'insurance', 'insurance_a_year', vehicle.cover, levels.cover),
     bill('registration, tax, inspection', 'registration', 'registration_a_year', vehicle.registration),
     bill('registration, tax, inspection', 'inspection', 'inspection_a_year', vehicle.inspection),
@@ -95,35 +100,38 @@ const certainCosts = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
       end,
     ),
   ];
+};
 
-  const { atHome } = ctx.inputs.household;
+const energyOf = (vehicle: Runs, span: Span, ctx: Context): Contract => {
+  const { stated, economy, price } = vehicle.energy;
+  return energy(
+    linesOf(span.name, span.path)('energy', 'energy', 'fuel', 'every month, by distance'),
+    energyPerDistance(stated, economy, price),
+    ctx.distanceAMonth,
+    ctx.levels.energy,
+    drivenIn(span).start,
+    span.end,
+  );
+};
+
+/** Scheduled upkeep, by its list or as the average for its kind. */
+const upkeep = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
+  const { end, idle } = span;
+  const { start } = drivenIn(span);
+  const line = linesOf(span.name, span.path);
+  const { distanceAMonth, work } = ctx;
+  const contracts: Contract[] = [];
   if (vehicle.averageUpkeep > 0) {
     const aMonth = vehicle.averageUpkeep * distanceAMonth;
-    const why = 'average for its kind, by distance';
-    contracts.push(
-      averageWork(
-        line('scheduled upkeep', 'upkeep', 'upkeep', why),
-        () => aMonth,
-        atHome,
-        work,
-        driven.start,
-        end,
-        0,
-      ),
-    );
+    const at = line('scheduled upkeep', 'upkeep', 'upkeep', 'average for its kind, by distance');
+    contracts.push(averageWork(at, () => aMonth, ctx.inputs.household.atHome, work, start, end, 0));
   }
+  const due = 'due by distance or months, whichever is first';
   vehicle.upkeep.forEach((item, i) => {
-    const at = line(
-      'scheduled upkeep',
-      item.name,
-      'upkeep',
-      'due by distance or months, whichever is first',
-      i,
-    );
+    const at = line('scheduled upkeep', item.name, 'upkeep', due, i);
     const schedule = idle === 0 ? item : { ...item, sinceMonths: item.sinceMonths + idle };
-    contracts.push(scheduledUpkeep(at, schedule, onTime(item), work, distanceAMonth, driven.start, end));
+    contracts.push(scheduledUpkeep(at, schedule, onTime(item), work, distanceAMonth, start, end));
   });
-
   return contracts;
 };
 

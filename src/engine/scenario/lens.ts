@@ -18,9 +18,10 @@ export const inputAt = (inputs: Inputs, key: string): number => {
   return value;
 };
 
+/** What stands in a place before its value does. */
 const BLANK = {};
 
-/** A list anew, of the kind that may hold anything, also where it is empty. */
+/** A list anew, of the kind that may hold anything: an empty one would count as one of whole numbers. */
 const list = (items: readonly unknown[], change: (item: unknown, i: number) => unknown): unknown[] => {
   const copy: unknown[] = [BLANK];
   copy.length = 0;
@@ -29,9 +30,10 @@ const list = (items: readonly unknown[], change: (item: unknown, i: number) => u
 };
 
 /**
- * An object anew, key by key, and every number as a fraction first. What reads inputs runs tens of thousands of times, and a
- * compiler tells objects apart by how they were put together and by whether a number was ever more than a whole one: all
- * that it has compiled is thrown away whenever one of another kind turns up. Built here they are all of one kind.
+ * An object anew, key by key, and every field twice, a number as a fraction first. What reads inputs runs tens of thousands
+ * of times, and a compiler tells objects apart by how they were put together, by whether a number was ever more than a
+ * whole one, and by whether a field was ever written again: all that it has compiled is thrown away whenever one of another
+ * kind turns up. Built here they are all of one kind.
  */
 const rebuilt = (node: Tree, change: (value: unknown, name: string) => unknown): Tree => {
   const copy: Record<string, unknown> = {};

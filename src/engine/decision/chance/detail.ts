@@ -41,11 +41,8 @@ export const detailFor = (horizon: number): Detail => {
   const stops = new Float64Array(horizon + 1);
   const days = new Float64Array(horizon + 1);
   const worst = { bill: 0 };
-  const addBoth = (a: Float64Array, moreOfA: Float64Array, b: Float64Array, moreOfB: Float64Array): void => {
-    for (let m = 0; m <= horizon; m++) {
-      a[m] = (a[m] as number) + (moreOfA[m] as number);
-      b[m] = (b[m] as number) + (moreOfB[m] as number);
-    }
+  const add = (all: Float64Array, more: Float64Array): void => {
+    for (let m = 0; m <= horizon; m++) all[m] = (all[m] as number) + (more[m] as number);
   };
   return {
     cash,
@@ -81,8 +78,12 @@ export const detailFor = (horizon: number): Detail => {
       whole(bundle) {
         if (!bundle.lasts) return false;
         const its = detailOf(bundle, horizon);
-        addBoth(cash, its.cash, lumps, its.lumps);
-        if (its.stands) addBoth(stops, its.stops, days, its.days);
+        add(cash, its.cash);
+        if (its.lumpy) add(lumps, its.lumps);
+        if (its.stands) {
+          add(stops, its.stops);
+          add(days, its.days);
+        }
         worst.bill = Math.max(worst.bill, its.worst.bill);
         return true;
       },
@@ -90,16 +91,26 @@ export const detailFor = (horizon: number): Detail => {
   };
 };
 
-const known = new WeakMap<Bundle, Detail & { readonly stands: boolean }>();
+/** What a bundle brings, and whether it has lumps at all, or days on which the vehicle stands. */
+interface Gathered extends Detail {
+  readonly lumpy: boolean;
+  readonly stands: boolean;
+}
+
+const known = new WeakMap<Bundle, Gathered>();
 
 /** The details of contracts that are the same in one future after another, gathered once. */
-const detailOf = (bundle: Bundle, horizon: number): Detail & { readonly stands: boolean } => {
+const detailOf = (bundle: Bundle, horizon: number): Gathered => {
   const before = known.get(bundle);
   if (before) return before;
   const detail = detailFor(horizon);
   for (const contract of bundle.contracts) contract(detail.sink);
-  const stands = detail.stops.some((n) => n !== 0) || detail.days.some((n) => n !== 0);
-  const its = { ...detail, stands };
+  const any = (all: Float64Array): boolean => all.some((n) => n !== 0);
+  const its = {
+    ...detail,
+    lumpy: any(detail.lumps),
+    stands: any(detail.stops) || any(detail.days),
+  };
   known.set(bundle, its);
   return its;
 };

@@ -247,7 +247,10 @@ const jointInputsOf = remember(
 
 /** One source of futures serves one scramble after another: what is made anew has to be compiled anew. */
 const drawerFor = remember(
-  ({ scenario, unknowns }: Subject) => drawerOf(scenario, unknowns, 0, 0),
+  (subject: Subject) => {
+    const { still } = jointInputsOf(subject);
+    return drawerOf(subject.scenario, subject.unknowns, 0, 0, undefined, still);
+  },
   ([a], [b]) => a === b,
   1,
 );

@@ -4,7 +4,9 @@ import type { Luck } from '../../chance/failureTimes.ts';
 import { type Points, scrambledSobol } from '../../chance/sobol.ts';
 import { copulaOf } from '../../quantity/rankCorrelation.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import type { DrawnFuture, Memory } from '../context.ts';
+import type { DrawnFuture } from '../context.ts';
+import type { Memory, ReadsOfAny, Recalled } from '../memory.ts';
+import type { Still } from './still.ts';
 import { nameOf, type PartLuck, type Unknowns } from './unknowns.ts';
 
 /** A group of unknowns that count as one: a number, numbers that go together, or all the luck of a part. */
@@ -76,6 +78,7 @@ const COUNT = 2 ** 22;
 /**
  * A source of futures from one scramble of the points.
  *
+ * @param still of the inputs that are evaluated in them: what lasts from one future to the next; nothing unless told
  * @param most coordinates taken from the points, heaviest unknowns first; with none every number is counted off, which
  *   is plain pseudo-random sampling
  */
@@ -85,6 +88,7 @@ export const drawerOf = (
   firstSeed: number,
   scramble: number,
   most = MOST_DIMENSIONS,
+  still: Still = () => null,
 ): Drawer => {
   const { ranged, turns, parts } = unknowns;
   let seed = firstSeed;
@@ -173,8 +177,22 @@ export const drawerOf = (
       ? (from.point[dimension] as number)
       : uniformAt(seed, from.draw(), turnStreams[t] as number, 0);
   };
-  // A claim changes the vehicle itself, by its chances.
-  const lasting: Memory | null = ranged.length === 0 && !scenario.inputs.claim ? new Map() : null;
+  const kept = new Map<ReadsOfAny, Map<object, Recalled[] | null>>();
+  const lasting: DrawnFuture['lasting'] = (thing, reads) => {
+    let known = kept.get(reads);
+    if (known === undefined) {
+      known = new Map();
+      kept.set(reads, known);
+    }
+    const its = known.get(thing);
+    if (its !== undefined) return its;
+    const stays = still(thing, reads);
+    // Of what is no part of the inputs there is a new one in every future.
+    if (stays === null) return null;
+    const first: Recalled[] | null = stays ? [] : null;
+    known.set(thing, first);
+    return first;
+  };
   // Made at one place, so that all are of one kind to the optimizing compiler.
   const futureWith = (recall: Memory, givenUpIn: number | null): DrawnFuture => ({
     kind: 'drawn',

@@ -2,6 +2,7 @@ import type { Inputs } from '../../scenario/inputs.ts';
 import { copyOf } from '../../scenario/lens.ts';
 import type { Quantity } from '../../scenario/scenario.ts';
 import { lawOf } from '../laws.ts';
+import { type Still, stillIn } from './still.ts';
 
 type Tree = Record<string, unknown>;
 
@@ -13,6 +14,8 @@ export interface JointInputs {
   readonly inputs: Inputs;
   /** Sets every ranged number to the value at its place in its range. */
   readonly setTo: (places: Float64Array) => void;
+  /** What of these inputs stays as it is whatever the places. */
+  readonly still: Still;
 }
 
 /** Where a number stands: the object that holds it, and its key there. */
@@ -39,8 +42,10 @@ export const jointInputs = (base: Inputs, ranged: readonly Quantity[]): JointInp
       times,
     })),
   }));
+  const moved = ranged.flatMap(({ key, also }) => [key, ...also.map((other) => other.key)]);
   return {
     inputs,
+    still: stillIn(inputs, moved),
     setTo: (at) => {
       each.forEach(({ quantity, law, places }, r) => {
         const value = allowed(quantity, law.quantile(at[r] as number));

@@ -5,9 +5,10 @@ import { estimateTotals, labourRateGap } from '../../cashflow/contracts/settleme
 import { workOnce } from '../../cashflow/contracts/work.ts';
 import { levelAt } from '../../cashflow/levels.ts';
 import type { Contract } from '../../cashflow/posting.ts';
-import type { ClaimWork, Rebuild } from '../../scenario/claim.ts';
+import type { Claim, ClaimWork, Rebuild } from '../../scenario/claim.ts';
 import type { PresentVehicle } from '../../scenario/inputs.ts';
-import { type Context, onceIn, timesOf, upTo, withVehicle } from '../context.ts';
+import { type Context, lasting, timesOf, upTo, withVehicle } from '../context.ts';
+import type { Reads } from '../memory.ts';
 import { jobShopPrice } from '../neededWork.ts';
 import { gettingAbout } from '../ways/without.ts';
 import { line } from './day.ts';
@@ -17,11 +18,18 @@ import { claimOf, estimateIn, paidForMore, type Settles, settled, shareFromOther
 export type Deed = 'shop' | 'own' | 'safe' | 'left' | 'rebuild';
 
 /** The estimate with its tax, as if all of it were done. */
-const repairCost = (ctx: Context): number =>
-  onceIn(ctx.future, 'repair cost', [], () => {
-    const { claim } = claimOf(ctx.inputs, ctx.facts);
-    return estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total;
-  });
+const repairCost = (ctx: Context): number => {
+  const { claim } = claimOf(ctx.inputs, ctx.facts);
+  return lasting(
+    ctx.future,
+    claim,
+    REPAIR_READS,
+    [],
+    () => estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total,
+  );
+};
+
+const REPAIR_READS: Reads<Claim> = { own: ['estimate.lines', 'estimate.tax'], household: [] };
 
 /** What the damage takes off the price as it stands; the needed work takes the rest, by shop price. */
 const damageLoss = (ctx: Context): number => {

@@ -25,7 +25,8 @@ import { unusedRefund } from '../../cashflow/contracts/settlement/refund.ts';
 import type { Claim, ClaimFacts, PaidAheadFor } from '../../scenario/claim.ts';
 import type { Inputs } from '../../scenario/inputs.ts';
 import type { Facts } from '../../scenario/scenario.ts';
-import { type Context, onceIn } from '../context.ts';
+import { type Context, lasting, onceIn } from '../context.ts';
+import type { Reads } from '../memory.ts';
 
 /** What the insurer is asked for: the repair once done, money instead, or a total loss given up or kept. */
 export type Settles = 'repair done' | 'repair in money' | 'given up' | 'kept';
@@ -173,16 +174,42 @@ export const settleIn = <N extends number>(
   return { statement, most, split };
 };
 
+/** All that a settlement reads, but for what is found later. */
+const READS: Reads<Claim> = {
+  own: [
+    'value',
+    'damageBefore',
+    'estimate.lines',
+    'estimate.tax',
+    'deductible',
+    'fault',
+    'otherLimit',
+    'salvage',
+    'salesTax',
+    'titleFee',
+    'transferFee',
+    'rental',
+    'storage',
+    'tow',
+    'refunds',
+    'gap',
+  ],
+  household: [],
+  vehicle: ['loan'],
+};
+
 /** The settlement in currency units, rounded as the context has it. */
 export const settled = (ctx: Context, asked: Asked): Split<number> => {
   if (ctx.rounding === 'unrounded') {
     const { how, replaced, days, more } = asked;
-    return onceIn(
-      ctx.future,
-      'settled',
-      [how, replaced, days, more],
-      () => settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split,
-    );
+    const { claim } = claimOf(ctx.inputs, ctx.facts);
+    const anew = (): Split<number> => settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split;
+    // What is found later is a number that moves more often than not: no settlement with it comes twice.
+    return more === 0
+      ? lasting(ctx.future, claim, READS, [how, replaced, days], (lasts) =>
+          lasts ? anew() : onceIn(ctx.future, 'settled', [how, replaced, days, more], anew),
+        )
+      : onceIn(ctx.future, 'settled', [how, replaced, days, more], anew);
   }
   const { split } = settleIn(TO_THE_CENT, ctx.inputs, ctx.facts, asked);
   const [payment, owed, lender, owner, shop, refund, gap, stillOwed] = [

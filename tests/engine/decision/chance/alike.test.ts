@@ -4,12 +4,13 @@ import { describe, expect, it } from 'vitest';
 import { bundled } from '../../../../src/engine/cashflow/bundle.ts';
 import type { Contract } from '../../../../src/engine/cashflow/posting.ts';
 import { detailFor } from '../../../../src/engine/decision/chance/detail.ts';
-import { drawerOf } from '../../../../src/engine/decision/chance/futures.ts';
+import { type Drawer, drawerOf } from '../../../../src/engine/decision/chance/futures.ts';
 import { coursesOf } from '../../../../src/engine/decision/chance/keepCourse.ts';
+import { type Still, stillIn } from '../../../../src/engine/decision/chance/still.ts';
 import { chancesOf } from '../../../../src/engine/decision/chance/summary.ts';
 import { unknownsOf } from '../../../../src/engine/decision/chance/unknowns.ts';
 import { COURSES, keepCourse } from '../../../../src/engine/decision/claim/keeping.ts';
-import { type Context, contextOf, EXPECTED } from '../../../../src/engine/decision/context.ts';
+import { type Context, contextOf, EXPECTED, inFuture } from '../../../../src/engine/decision/context.ts';
 import { presentCostOf } from '../../../../src/engine/decision/project.ts';
 import { keepPlan, treatmentsOf } from '../../../../src/engine/decision/ways/keep.ts';
 import { laterPlan } from '../../../../src/engine/decision/ways/later.ts';
@@ -18,11 +19,19 @@ import { waysOf } from '../../../../src/engine/decision/ways/ways.ts';
 import { keepingFrom } from '../../../../src/engine/policy/course.ts';
 import type { Inputs } from '../../../../src/engine/scenario/inputs.ts';
 import { parseScenario } from '../../../../src/engine/scenario/parse.ts';
+import type { Scenario } from '../../../../src/engine/scenario/scenario.ts';
 import { drawn } from '../../../support/drawn.ts';
 import { inputs as base } from '../../../support/household.ts';
 import { component, household, lease, scenarioOf } from './scene.ts';
 
 const done = ['done', 'done'] as const;
+
+/** Two sources of the same futures: one in which what the inputs leave as it is lasts, one that forgets it. */
+const drawersOf = (scenario: Scenario, still: Still): readonly [Drawer, Drawer] => {
+  const drawer = (its?: Still): Drawer => drawerOf(scenario, unknownsOf(scenario), 1, 0, undefined, its);
+  return [drawer(still), drawer()];
+};
+
 const at = (of: Inputs): Context => contextOf(of, scenarioOf(of).facts, EXPECTED, 'unrounded');
 const rusty = { ends: [{ what: 'rust', chanceAYear: 0.3, risesAYear: 0.1 }] };
 
@@ -89,20 +98,18 @@ describe('what is shared between ways', () => {
     };
     for (const inputs of [of, leased, uncertain]) {
       const scenario = scenarioOf(inputs);
-      const drawer = drawerOf(scenario, unknownsOf(scenario), 1, 0);
+      const [drawer, forgetful] = drawersOf(scenario, stillIn(inputs, []));
       for (let draw = 0; draw < 12; draw++) {
-        const future = drawer.moveTo(draw, null);
-        const ctx = contextOf(inputs, scenario.facts, future, 'unrounded');
+        const ctx = contextOf(inputs, scenario.facts, drawer.moveTo(draw, null), 'unrounded');
         const builds = [
-          ...waysOf(ctx).open.map((way) => () => way.build(ctx)),
-          ...[5, 12, 30].map((month) => () => laterPlan(0, month, ctx)),
+          ...waysOf(ctx).open.map((way) => way.build),
+          ...[5, 12, 30].map((month) => (at: Context) => laterPlan(0, month, at)),
         ];
-        const together = builds.map((build) => presentCostOf(build(), ctx));
+        const together = builds.map((build) => presentCostOf(build(ctx), ctx));
         const alone = builds.map((build) => {
-          future.recall.clear();
-          future.lasting?.clear();
+          const apart = inFuture(forgetful.moveTo(draw, null), ctx);
           // A sink of its own is shown every posting, so nothing is taken as a whole.
-          return presentCostOf(build(), ctx, detailFor(ctx.horizon).sink);
+          return presentCostOf(build(apart), apart, detailFor(ctx.horizon).sink);
         });
         together.forEach((cost, w) => {
           for (const reading of ['counted', 'cash', 'shop'] as const)
@@ -153,12 +160,9 @@ describe('what is shared between ways', () => {
       }),
     );
     const scenario = scenarioOf(inputs);
-    const [lasting, fresh] = [0, 0].map(() => drawerOf(scenario, unknownsOf(scenario), 1, 0));
-    const details = (drawer: typeof lasting, draw: number, forget: boolean) => {
-      const future = drawer?.moveTo(draw, null);
-      if (!future?.lasting) throw new Error('no number of it moves');
-      if (forget) future.lasting.clear();
-      const ctx = contextOf(inputs, scenario.facts, future, 'unrounded');
+    const [lasting, fresh] = drawersOf(scenario, stillIn(inputs, []));
+    const details = (drawer: Drawer, draw: number) => {
+      const ctx = contextOf(inputs, scenario.facts, drawer.moveTo(draw, null), 'unrounded');
       return [...waysOf(ctx).open.map((way) => way.build(ctx)), walkPlan(0, 7, 'broken', done, ctx)].map(
         (plan) => {
           const { sink, cash, lumps, stops, days, worst } = detailFor(ctx.horizon);
@@ -168,7 +172,7 @@ describe('what is shared between ways', () => {
       );
     };
     for (let draw = 0; draw < 12; draw++) {
-      const [kept, anew] = [details(lasting, draw, false), details(fresh, draw, true)];
+      const [kept, anew] = [details(lasting, draw), details(fresh, draw)];
       kept.forEach((one, w) => {
         one.forEach((figure, k) => {
           expect(figure, `way ${w}, figure ${k}`).toBeCloseTo(anew[w]?.[k] as number, 6);

@@ -237,7 +237,7 @@ describe('chances', () => {
     kind: 'drawn',
     luckOf: () => ({ exponential: () => 1e9, quantile: () => 0.5 }),
     recall: new Map(),
-    lasting: null,
+    lasting: () => null,
     turnsOut: () => u,
     givenUpIn: null,
   });

@@ -1,0 +1,64 @@
+import type { Household, Inputs } from '../scenario/inputs.ts';
+
+/** Something worked out once, and in which particulars. */
+export interface Recalled {
+  readonly particulars: Particulars;
+  readonly result: unknown;
+}
+
+/** Told apart by identity: words and numbers, or the very same object. */
+export type Particulars = readonly unknown[];
+export type Memory = Map<unknown, Recalled[]>;
+
+/** A field, or one below it: "estimate", "estimate.lines". */
+type Field<T> = (keyof T & string) | `${keyof T & string}.${string}`;
+
+/**
+ * By which inputs something is worked out: fields of what it is about, of the household and of the present vehicle, and
+ * whole parts of the inputs. A range on none of them leaves it as it is.
+ */
+export interface Reads<T extends object> {
+  readonly own: readonly Field<T>[];
+  readonly household: readonly Field<Household>[];
+  readonly vehicle?: readonly Field<Inputs['vehicle']>[];
+  readonly inputs?: readonly Field<Inputs>[];
+}
+
+/** The same, of whatever it is about. */
+export type ReadsOfAny = { readonly [K in keyof Reads<object>]: readonly string[] };
+
+/** More than these are not kept, for they are looked through one by one: where a particular moves, none comes again. */
+const MOST = 64;
+
+const alike = (a: Particulars, b: Particulars): boolean => {
+  if (a.length !== b.length) return false;
+  for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
+  return true;
+};
+
+/** The result in these particulars, worked out where it is not kept yet. */
+export const recalledIn = <T>(kept: Recalled[], particulars: Particulars, compute: () => T): T => {
+  for (const one of kept) if (alike(one.particulars, particulars)) return one.result as T;
+  const result = compute();
+  if (kept.length < MOST) kept.push({ particulars, result });
+  return result;
+};
+
+/**
+ * @param thing an object, or words that stand for one. With the first particular it names what is kept, which is put
+ *   there by one caller alone, so its type is known. Words put together anew each time are slow to look up; what they
+ *   would be put together from are particulars.
+ */
+export const recalledFrom = <T>(
+  memory: Memory,
+  thing: unknown,
+  particulars: Particulars,
+  compute: () => T,
+): T => {
+  let kept = memory.get(thing);
+  if (kept === undefined) {
+    kept = [];
+    memory.set(thing, kept);
+  }
+  return recalledIn(kept, particulars, compute);
+};
