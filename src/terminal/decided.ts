@@ -7,9 +7,6 @@ import { startProgress } from './progress.ts';
 /** What decides is loaded once it is wanted: by then those who draw have been asked to. */
 const deciding = () => import('../engine/decision/decide.ts');
 
-/** In milliseconds. For longer than this nothing waits for the crew to begin. */
-const PATIENCE = 600;
-
 /**
  * The whole decision, with as many futures as the scenario says; with none of them, what can be said at average
  * inputs. While the crew draws, this thread works out the latter. Told to stop, it sends the crew home and leaves the
@@ -34,18 +31,8 @@ export const decided = async (
   };
   const release = effects.onStop(end);
   const pause = (): Promise<void> => new Promise((done) => void effects.later(0, done));
-  let begun = (): void => {};
-  const crewHasBegun = new Promise<void>((done) => {
-    const forget = effects.later(PATIENCE, done);
-    begun = () => {
-      forget();
-      done();
-    };
-  });
   const ownPart = async () => {
     const { decideAtAverage, beforeDraws, withChances } = await deciding();
-    // The crew's code is compiled while its first set is drawn: with this thread's beside it both would wait.
-    await crewHasBegun;
     const atAverage = decideAtAverage(scenario, effects.version);
     // Between two long pieces of work what has come is told, and a signal to stop gets its turn.
     await pause();
@@ -57,7 +44,7 @@ export const decided = async (
   try {
     const own = ownPart();
     const [draws, { atAverage, withChances }] = await Promise.all([
-      drawFutures(scenario, drawing, crew, effects, { say: progress.say, begun, free: own }),
+      drawFutures(scenario, drawing, crew, effects, { say: progress.say, free: own }),
       own,
     ]);
     crew.end();

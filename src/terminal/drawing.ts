@@ -26,8 +26,6 @@ export interface Drawing {
 export interface Waiting {
   /** Hears how far it is, in words. */
   readonly say: (line: string) => void;
-  /** Hears that the first set is there. */
-  readonly begun: () => void;
   /** Settles when this thread has nothing else to do. */
   readonly free: Promise<unknown>;
 }
@@ -45,7 +43,7 @@ export const drawFutures = async (
   { scrambles, load }: Drawing,
   crew: Crew,
   clock: Pick<Effects, 'later'>,
-  { say, begun, free }: Waiting,
+  { say, free }: Waiting,
 ): Promise<readonly ScrambleDraws[]> => {
   const { seed, futures } = scenario.facts.chance;
   const pause = (): Promise<void> => new Promise((done) => void clock.later(0, done));
@@ -59,7 +57,6 @@ export const drawFutures = async (
     const oneMore = (): void => {
       sets += 1;
       tell();
-      begun();
     };
     tell();
     const here = async (setting: DrawSetting): Promise<ScrambleDraws> => {
