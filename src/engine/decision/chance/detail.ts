@@ -41,9 +41,6 @@ export const detailFor = (horizon: number): Detail => {
   const stops = new Float64Array(horizon + 1);
   const days = new Float64Array(horizon + 1);
   const worst = { bill: 0 };
-  const add = (all: Float64Array, more: Float64Array): void => {
-    for (let m = 0; m <= horizon; m++) all[m] = (all[m] as number) + (more[m] as number);
-  };
   return {
     cash,
     lumps,
@@ -78,12 +75,10 @@ export const detailFor = (horizon: number): Detail => {
       whole(bundle) {
         if (!bundle.lasts) return false;
         const its = detailOf(bundle, horizon);
-        add(cash, its.cash);
-        if (its.lumpy) add(lumps, its.lumps);
-        if (its.stands) {
-          add(stops, its.stops);
-          add(days, its.days);
-        }
+        addUpTo(its.last.cash, cash, its.cash);
+        addUpTo(its.last.lumps, lumps, its.lumps);
+        addUpTo(its.last.stops, stops, its.stops);
+        addUpTo(its.last.days, days, its.days);
         worst.bill = Math.max(worst.bill, its.worst.bill);
         return true;
       },
@@ -91,10 +86,13 @@ export const detailFor = (horizon: number): Detail => {
   };
 };
 
-/** What a bundle brings, and whether it has lumps at all, or days on which the vehicle stands. */
+const addUpTo = (last: number, all: Float64Array, more: Float64Array): void => {
+  for (let m = 0; m <= last; m++) all[m] = (all[m] as number) + (more[m] as number);
+};
+
+/** What a bundle brings, and up to which month there is any of it; -1: there is none. */
 interface Gathered extends Detail {
-  readonly lumpy: boolean;
-  readonly stands: boolean;
+  readonly last: Readonly<Record<'cash' | 'lumps' | 'stops' | 'days', number>>;
 }
 
 const known = new WeakMap<Bundle, Gathered>();
@@ -105,12 +103,10 @@ const detailOf = (bundle: Bundle, horizon: number): Gathered => {
   if (before) return before;
   const detail = detailFor(horizon);
   for (const contract of bundle.contracts) contract(detail.sink);
-  const any = (all: Float64Array): boolean => all.some((n) => n !== 0);
-  const its = {
-    ...detail,
-    lumpy: any(detail.lumps),
-    stands: any(detail.stops) || any(detail.days),
-  };
+  const lastOf = (all: Float64Array): number => all.findLastIndex((n) => n !== 0);
+  const { cash, lumps, stops, days } = detail;
+  const last = { cash: lastOf(cash), lumps: lastOf(lumps), stops: lastOf(stops), days: lastOf(days) };
+  const its = { ...detail, last };
   known.set(bundle, its);
   return its;
 };

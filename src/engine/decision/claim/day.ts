@@ -4,8 +4,20 @@ import { TO_THE_CENT, UNROUNDED } from '../../cashflow/contracts/settlement/arit
 import { type FirstDayLine, firstDay, type Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
 import { shareCollected } from '../../cashflow/contracts/settlement/otherInsurer.ts';
 import type { Category, Contract, Line } from '../../cashflow/posting.ts';
-import { type Context, timesOf } from '../context.ts';
-import { claimOf, refundOf, rentalPaid, shareFromOther, storagePaid, towPaid } from './settled.ts';
+import type { Claim } from '../../scenario/claim.ts';
+import { type Context, lasting, timesOf, together } from '../context.ts';
+import type { Reads } from '../memory.ts';
+import {
+  type Asked,
+  claimOf,
+  refundOf,
+  rentalPaid,
+  SETTLED,
+  settled,
+  shareFromOther,
+  storagePaid,
+  towPaid,
+} from './settled.ts';
 
 export const line = (category: Category, what: string, path: string, reason: string): Line => ({
   category,
@@ -26,11 +38,20 @@ const ITEMS: Record<FirstDayLine['item'], { readonly category: Category; readonl
   'shortfall is paid': { category: 'loan', reason: 'the debt outlives the vehicle' },
 };
 
+/** As the settlement itself, but a list of its own: each caller of `lasting` has one. */
+const SETTLEMENT: Reads<Claim> = { ...SETTLED };
+
 /** The settlement as lines of the day. `payOff`: the vehicle goes to the insurer, so what is still owed falls due. */
-export const settlement = (split: Split<number>, payOff: boolean): Contract[] =>
-  firstDay(split, payOff).map(({ item, amount }) =>
-    oneOff(line(ITEMS[item].category, item, 'claim', ITEMS[item].reason), 0, amount),
-  );
+export const settlement = (asked: Asked, payOff: boolean, ctx: Context): readonly Contract[] => {
+  const { claim } = claimOf(ctx.inputs, ctx.facts);
+  const { how, replaced, days, more } = asked;
+  return lasting(ctx.future, claim, SETTLEMENT, [how, replaced, days, more, payOff], (lasts) => {
+    const contracts = firstDay(settled(ctx, asked), payOff).map(({ item, amount }) =>
+      oneOff(line(ITEMS[item].category, item, 'claim', ITEMS[item].reason), 0, amount),
+    );
+    return together(contracts, 0, lasts);
+  });
+};
 
 /** Dearer insurance, at the yearly bills that follow a claim on the own policy, whatever is driven by then. */
 const surcharge = (ctx: Context): Contract => {
@@ -84,10 +105,21 @@ export const byClaim = (split: Split<number>, days: number, insured: boolean, ct
   ];
 };
 
+const COLLISION: Reads<Claim> = { own: ['tow', 'storage', 'rental', 'childSeats'], household: [] };
+
 /** What the collision costs whoever pays: tow, storage, seats for children, days without. */
-export const byCollision = (days: number, seats: boolean, ctx: Context): Contract[] => {
+export const byCollision = (days: number, seats: boolean, ctx: Context): readonly Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  const { tow, storage, rental, childSeats } = claim;
+  return lasting(ctx.future, claim, COLLISION, [days, seats], (lasts) =>
+    together(collisionCosts(claim, days, seats), 0, lasts),
+  );
+};
+
+const collisionCosts = (
+  { tow, storage, rental, childSeats }: Claim,
+  days: number,
+  seats: boolean,
+): Contract[] => {
   const work = (what: string, key: string, amount: number): Contract =>
     oneOff(line('work needed now', what, `claim.${key}`, 'whoever pays for it'), 0, amount);
   return [

@@ -7,7 +7,7 @@ import { levelAt } from '../../cashflow/levels.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import type { Claim, ClaimWork, Rebuild } from '../../scenario/claim.ts';
 import type { PresentVehicle } from '../../scenario/inputs.ts';
-import { type Context, lasting, timesOf, upTo, withVehicle } from '../context.ts';
+import { type Context, lasting, timesOf, together, upTo, withVehicle } from '../context.ts';
 import type { Reads } from '../memory.ts';
 import { jobShopPrice } from '../neededWork.ts';
 import { gettingAbout } from '../ways/without.ts';
@@ -73,21 +73,26 @@ export const afterwards = (deed: Deed, owed: number, ctx: Context): Context => {
   return withVehicle(changed, ctx);
 };
 
+const EXTRAS: Reads<Claim> = { own: ['alignment', 'calibration', 'belts'], household: [] };
+
 /** Needed to have it safe again, whoever repairs it; a shop's estimate may hold it already. */
-const extras = (byEstimate: boolean, ctx: Context): Contract[] => {
+const extras = (byEstimate: boolean, ctx: Context): readonly Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  const all = [
-    ['wheel alignment', 'alignment', claim.alignment],
-    ['sensors set anew', 'sensor_calibration', claim.calibration],
-    ['seat belts', 'seat_belts', claim.belts],
-  ] as const;
-  return all.map(([what, key, extra]) =>
-    oneOff(
-      line('work needed now', what, `claim.also_needed.${key}`, 'without it, it is not safe again'),
-      0,
-      extra && !(byEstimate && extra.inEstimate) ? extra.costs : 0,
-    ),
-  );
+  return lasting(ctx.future, claim, EXTRAS, [byEstimate], (lasts) => {
+    const all = [
+      ['wheel alignment', 'alignment', claim.alignment],
+      ['sensors set anew', 'sensor_calibration', claim.calibration],
+      ['seat belts', 'seat_belts', claim.belts],
+    ] as const;
+    const contracts = all.map(([what, key, extra]) =>
+      oneOff(
+        line('work needed now', what, `claim.also_needed.${key}`, 'without it, it is not safe again'),
+        0,
+        extra && !(byEstimate && extra.inEstimate) ? extra.costs : 0,
+      ),
+    );
+    return together(contracts, 0, lasts);
+  });
 };
 
 /** How the insurer is asked for a repair; null where it is not, or not any more. */
@@ -138,19 +143,35 @@ const lostValuePaid = (how: Settles, later: Claimed, days: number, ctx: Context)
   ];
 };
 
+const GAP: Reads<Claim> = { own: ['estimate.lines', 'estimate.tax', 'estimate.shopHour'], household: [] };
+
+/** What a shop asks for its hours beyond the insurer's rate. */
+const dearerHours = (ctx: Context): number => {
+  const { claim } = claimOf(ctx.inputs, ctx.facts);
+  const { shopHour } = claim.estimate;
+  return shopHour === null
+    ? 0
+    : lasting(ctx.future, claim, GAP, [], () =>
+        labourRateGap(UNROUNDED, estimateIn(UNROUNDED, claim, false), shopHour),
+      );
+};
+
 const byShop = (claimed: boolean, ctx: Context): Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  const { shopHour, days } = claim.estimate;
+  const { days } = claim.estimate;
   const bill =
     ctx.rounding === 'unrounded'
       ? repairCost(ctx)
       : estimateTotals(TO_THE_CENT, estimateIn(TO_THE_CENT, claim, false), true).total / 100;
-  const gap = shopHour === null ? 0 : labourRateGap(UNROUNDED, estimateIn(UNROUNDED, claim, false), shopHour);
   const without = claim.rental ? 0 : days * ctx.work.dayWithout;
   const work = 'work needed now';
   return [
     oneOff(line(work, "the shop's bill", 'claim.estimate', 'the estimate, with its tax'), 0, bill),
-    oneOff(line(work, 'dearer hours than estimated', 'claim.estimate.shop_hour', "the owner's part"), 0, gap),
+    oneOff(
+      line(work, 'dearer hours than estimated', 'claim.estimate.shop_hour', "the owner's part"),
+      0,
+      dearerHours(ctx),
+    ),
     oneOff(
       line('getting about without it', 'days in the shop', 'claim.estimate.days', 'until it is back'),
       0,

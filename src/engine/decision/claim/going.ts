@@ -2,7 +2,7 @@
 import { owedAt } from '../../cashflow/contracts/loan.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import { type Brought, bought } from '../bought.ts';
-import type { Context } from '../context.ts';
+import { type Context, onceIn } from '../context.ts';
 import { replacementClosed } from '../openWays.ts';
 import { type Financing, type Nameless, named, type Plan } from '../plan.ts';
 import { letGoToday, type Offer, payOff, presentLoan, priceOf } from '../presentVehicle.ts';
@@ -87,16 +87,20 @@ export const goings = (ctx: Context): Going[] => {
 export const goingAsked = ({ how }: Going, replaced: boolean): Asked | null =>
   how === null ? null : { how, replaced, days: 0, more: 0 };
 
-/** The day on which it goes: what is settled, what it brings, and what is still owed on it. */
-const goesOn = (
-  going: Going,
-  replaced: boolean,
-  ctx: Context,
-): { readonly brought: Brought; readonly contracts: Contract[] } => {
+interface Gone {
+  readonly brought: Brought;
+  readonly contracts: readonly Contract[];
+}
+
+/** The day on which it goes: what is settled, what it brings, and what is still owed on it. Within a future, once. */
+const goesOn = (going: Going, replaced: boolean, ctx: Context): Gone =>
+  onceIn(ctx.future, going, [replaced], () => goesOnAnew(going, replaced, ctx));
+
+const goesOnAnew = (going: Going, replaced: boolean, ctx: Context): Gone => {
   const asked = goingAsked(going, replaced);
   const split = asked && settled(ctx, asked);
   const around = [
-    ...(split ? [...settlement(split, going.offer === null), ...byClaim(split, 0, replaced, ctx)] : []),
+    ...(split ? [...settlement(asked, going.offer === null, ctx), ...byClaim(split, 0, replaced, ctx)] : []),
     ...byCollision(0, true, ctx),
     ...refunds(ctx),
   ];

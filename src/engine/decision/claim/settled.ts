@@ -175,7 +175,7 @@ export const settleIn = <N extends number>(
 };
 
 /** All that a settlement reads, but for what is found later. */
-const READS: Reads<Claim> = {
+export const SETTLED: Reads<Claim> = {
   own: [
     'value',
     'damageBefore',
@@ -206,7 +206,7 @@ export const settled = (ctx: Context, asked: Asked): Split<number> => {
     const anew = (): Split<number> => settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split;
     // What is found later is a number that moves more often than not: no settlement with it comes twice.
     return more === 0
-      ? lasting(ctx.future, claim, READS, [how, replaced, days], (lasts) =>
+      ? lasting(ctx.future, claim, SETTLED, [how, replaced, days], (lasts) =>
           lasts ? anew() : onceIn(ctx.future, 'settled', [how, replaced, days, more], anew),
         )
       : onceIn(ctx.future, 'settled', [how, replaced, days, more], anew);
