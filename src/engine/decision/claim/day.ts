@@ -13,7 +13,6 @@ import {
   refundOf,
   rentalPaid,
   SETTLED,
-  settled,
   shareFromOther,
   storagePaid,
   towPaid,
@@ -41,12 +40,21 @@ const ITEMS: Record<FirstDayLine['item'], { readonly category: Category; readonl
 /** As the settlement itself, but a list of its own: each caller of `lasting` has one. */
 const SETTLEMENT: Reads<Claim> = { ...SETTLED };
 
-/** The settlement as lines of the day. `payOff`: the vehicle goes to the insurer, so what is still owed falls due. */
-export const settlement = (asked: Asked, payOff: boolean, ctx: Context): readonly Contract[] => {
+/**
+ * The settlement as lines of the day.
+ *
+ * @param asked what the split settles
+ * @param payOff the vehicle goes to the insurer, so what is still owed falls due
+ */
+export const settlement = (
+  split: Split<number>,
+  { how, replaced, days, more }: Asked,
+  payOff: boolean,
+  ctx: Context,
+): readonly Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  const { how, replaced, days, more } = asked;
   return lasting(ctx.future, claim, SETTLEMENT, [how, replaced, days, more, payOff], (lasts) => {
-    const contracts = firstDay(settled(ctx, asked), payOff).map(({ item, amount }) =>
+    const contracts = firstDay(split, payOff).map(({ item, amount }) =>
       oneOff(line(ITEMS[item].category, item, 'claim', ITEMS[item].reason), 0, amount),
     );
     return together(contracts, 0, lasts);

@@ -100,7 +100,9 @@ const goesOnAnew = (going: Going, replaced: boolean, ctx: Context): Gone => {
   const asked = goingAsked(going, replaced);
   const split = asked && settled(ctx, asked);
   const around = [
-    ...(split ? [...settlement(asked, going.offer === null, ctx), ...byClaim(split, 0, replaced, ctx)] : []),
+    ...(asked && split
+      ? [...settlement(split, asked, going.offer === null, ctx), ...byClaim(split, 0, replaced, ctx)]
+      : []),
     ...byCollision(0, true, ctx),
     ...refunds(ctx),
   ];

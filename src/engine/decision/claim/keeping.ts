@@ -71,7 +71,9 @@ const layOutAnew = (course: Course, ctx: Context): Laid => {
   const seats = !(course.deed === 'shop' && claim.childSeats?.inEstimate);
   return {
     day: [
-      ...(asked && split ? [...settlement(asked, total, ctx), ...byClaim(split, days, true, ctx)] : []),
+      ...(asked && split
+        ? [...settlement(split, asked, total, ctx), ...byClaim(split, days, true, ctx)]
+        : []),
       ...byCollision(days, seats, ctx),
       ...deedContracts(course.deed, split !== null, ctx),
     ],
