@@ -177,6 +177,9 @@ export const recalled = <T>(
 export const onceIn = <T>(future: Future, thing: unknown, particulars: Particulars, compute: () => T): T =>
   future.kind === 'drawn' ? recalled(future, thing, particulars, compute) : compute();
 
+/** What lasts is looked through one by one, and particulars may be a range's numbers, of which none comes twice. */
+const MOST_LASTING = 64;
+
 /**
  * What no luck touches: worked out once for all futures where no range moves what it reads, anew otherwise.
  *
@@ -192,8 +195,20 @@ export const lasting = <H extends object, T>(
   compute: (lasts: boolean) => T,
 ): T => {
   const kept = future.kind === 'drawn' ? future.lasting(thing, reads) : null;
-  return kept ? recalledIn(kept, particulars, () => compute(true)) : compute(false);
+  return kept ? recalledIn(kept, particulars, () => compute(true), MOST_LASTING) : compute(false);
 };
+
+/** The same, and where it does not last once within a future, of whatever thing it is asked there. */
+export const lastingOrOnce = <H extends object, T>(
+  future: Future,
+  thing: H,
+  reads: Reads<H>,
+  particulars: Particulars,
+  compute: () => T,
+): T =>
+  lasting(future, thing, reads, particulars, (lasts) =>
+    lasts ? compute() : onceIn(future, reads, particulars, compute),
+  );
 
 /** Contracts that begin in `month`: where they last, all in one, to be added up only once. */
 export const together = (

@@ -27,20 +27,22 @@ export interface Reads<T extends object> {
 /** The same, of whatever it is about. */
 export type ReadsOfAny = { readonly [K in keyof Reads<object>]: readonly string[] };
 
-/** More than these are not kept, for they are looked through one by one: where a particular moves, none comes again. */
-const MOST = 64;
-
 const alike = (a: Particulars, b: Particulars): boolean => {
   if (a.length !== b.length) return false;
   for (let i = 0; i < a.length; i++) if (a[i] !== b[i]) return false;
   return true;
 };
 
-/** The result in these particulars, worked out where it is not kept yet. */
-export const recalledIn = <T>(kept: Recalled[], particulars: Particulars, compute: () => T): T => {
+/** The result in these particulars, worked out where it is not kept yet; no more than `most` are kept. */
+export const recalledIn = <T>(
+  kept: Recalled[],
+  particulars: Particulars,
+  compute: () => T,
+  most = Number.POSITIVE_INFINITY,
+): T => {
   for (const one of kept) if (alike(one.particulars, particulars)) return one.result as T;
   const result = compute();
-  if (kept.length < MOST) kept.push({ particulars, result });
+  if (kept.length < most) kept.push({ particulars, result });
   return result;
 };
 

@@ -4,7 +4,7 @@ import { brokenValue, marketValue, netOfSelling } from '../cashflow/contracts/va
 import { levelAt } from '../cashflow/levels.ts';
 import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
 import type { Inputs, Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
-import { type Context, lasting, recalled, together } from './context.ts';
+import { type Context, lasting, lastingOrOnce, together } from './context.ts';
 import { deductibles } from './deductibles.ts';
 import type { Reads } from './memory.ts';
 import { isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
@@ -213,12 +213,8 @@ const SPAN_READS: Reads<Inputs> = { own: ['workNeeded'], household: [], vehicle:
 /** The present vehicle's span, held to the end of month `until`; one and the same within a drawn future. */
 export const presentSpan = (treatments: Treatments, until: number, ctx: Context): Span => {
   const { future, inputs } = ctx;
-  if (future.kind === 'expected') return spanOf(treatments, until, ctx);
   const particulars = [until, inputs.vehicle.offTheRoad, ...treatments];
-  const anew = (): Span => spanOf(treatments, until, ctx);
-  return lasting(future, inputs, SPAN_READS, particulars, (lasts) =>
-    lasts ? anew() : recalled(future, 'present span', particulars, anew),
-  );
+  return lastingOrOnce(future, inputs, SPAN_READS, particulars, () => spanOf(treatments, until, ctx));
 };
 
 const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({

@@ -7,7 +7,7 @@ import { levelAt } from '../../cashflow/levels.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import type { Claim, ClaimWork, Rebuild } from '../../scenario/claim.ts';
 import type { PresentVehicle } from '../../scenario/inputs.ts';
-import { type Context, lasting, timesOf, together, upTo, withVehicle } from '../context.ts';
+import { type Context, lasting, lastingOrOnce, timesOf, together, upTo, withVehicle } from '../context.ts';
 import type { Reads } from '../memory.ts';
 import { jobShopPrice } from '../neededWork.ts';
 import { gettingAbout } from '../ways/without.ts';
@@ -17,19 +17,14 @@ import { claimOf, estimateIn, paidForMore, type Settles, settled, shareFromOther
 /** What becomes of the damage while it is kept. */
 export type Deed = 'shop' | 'own' | 'safe' | 'left' | 'rebuild';
 
+const REPAIR: Reads<Claim> = { own: ['estimate.lines', 'estimate.tax'], household: [] };
+
 /** The estimate with its tax, as if all of it were done. */
 const repairCost = (ctx: Context): number => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  return lasting(
-    ctx.future,
-    claim,
-    REPAIR_READS,
-    [],
-    () => estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total,
-  );
+  const total = (): number => estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total;
+  return lastingOrOnce(ctx.future, claim, REPAIR, [], total);
 };
-
-const REPAIR_READS: Reads<Claim> = { own: ['estimate.lines', 'estimate.tax'], household: [] };
 
 /** What the damage takes off the price as it stands; the needed work takes the rest, by shop price. */
 const damageLoss = (ctx: Context): number => {
@@ -151,7 +146,7 @@ const dearerHours = (ctx: Context): number => {
   const { shopHour } = claim.estimate;
   return shopHour === null
     ? 0
-    : lasting(ctx.future, claim, GAP, [], () =>
+    : lastingOrOnce(ctx.future, claim, GAP, [], () =>
         labourRateGap(UNROUNDED, estimateIn(UNROUNDED, claim, false), shopHour),
       );
 };

@@ -25,7 +25,7 @@ import { unusedRefund } from '../../cashflow/contracts/settlement/refund.ts';
 import type { Claim, ClaimFacts, PaidAheadFor } from '../../scenario/claim.ts';
 import type { Inputs } from '../../scenario/inputs.ts';
 import type { Facts } from '../../scenario/scenario.ts';
-import { type Context, lasting, onceIn } from '../context.ts';
+import { type Context, lastingOrOnce, onceIn } from '../context.ts';
 import type { Reads } from '../memory.ts';
 
 /** What the insurer is asked for: the repair once done, money instead, or a total loss given up or kept. */
@@ -206,9 +206,7 @@ export const settled = (ctx: Context, asked: Asked): Split<number> => {
     const anew = (): Split<number> => settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split;
     // What is found later is a number that moves more often than not: no settlement with it comes twice.
     return more === 0
-      ? lasting(ctx.future, claim, SETTLED, [how, replaced, days], (lasts) =>
-          lasts ? anew() : onceIn(ctx.future, 'settled', [how, replaced, days, more], anew),
-        )
+      ? lastingOrOnce(ctx.future, claim, SETTLED, [how, replaced, days], anew)
       : onceIn(ctx.future, 'settled', [how, replaced, days, more], anew);
   }
   const { split } = settleIn(TO_THE_CENT, ctx.inputs, ctx.facts, asked);

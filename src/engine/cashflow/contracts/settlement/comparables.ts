@@ -33,12 +33,6 @@ export const comparedValue = <N extends number>(
     const forDistance = money.times(own.perDistance, distance - own.distance);
     return { forDistance, value: sum([price, forDistance, adjustment]) };
   });
-  return {
-    lines,
-    value: money.share(
-      sumOf(lines, ({ value }) => value),
-      1,
-      lines.length,
-    ),
-  };
+  const all = sumOf(lines, ({ value }) => value);
+  return { lines, value: money.share(all, 1, lines.length) };
 };
