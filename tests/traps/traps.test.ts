@@ -298,6 +298,16 @@ describe('needs, words, ties', () => {
     expect(needing(24).closed.find(({ id }) => id.startsWith('replace/'))?.why).toMatch(/from month 24/);
     expect(needing(90).bestReplace).not.toBeNull();
   });
+  it('a need is told in words, not as a file spells it', () => {
+    const decision = decisionOf((file) => {
+      file.needs = { child_seats: 2 };
+      Object.assign(file.replacement, { child_seats: 1 });
+    });
+    expect(decision.closed.find(({ id }) => id.startsWith('replace/'))?.why).toMatch(
+      /child seats 2 is needed/,
+    );
+    expect(decision.notices.map(({ text }) => text).join()).toMatch(/counts as met: child seats/);
+  });
   it('the best date to let go is one on which both still serve', () => {
     const decision = decisionOf((file) => {
       file.needs = { seats: { at_least: 5, from: 20 } };

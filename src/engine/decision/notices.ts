@@ -4,6 +4,7 @@ import type { Inputs, Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import type { Decision, Notice } from './decision.ts';
 import { mayWait } from './neededWork.ts';
+import { needWords } from './openWays.ts';
 
 type Draft = (Omit<Notice, 'cost'> & Partial<Pick<Notice, 'cost'>>) | false | null | undefined;
 
@@ -161,7 +162,9 @@ const upkeepOneSided = ({ inputs, facts, bestReplace }: Told): Draft => {
 /** Needs that nobody said a vehicle meets or fails. */
 const needsUnknown = ({ facts }: Told): Draft[] => {
   const unknown = (name: string, offers: Readonly<Record<string, number | boolean>> | undefined): Draft => {
-    const missing = facts.needs.filter(({ what }) => offers?.[what] === undefined).map(({ what }) => what);
+    const missing = facts.needs
+      .filter(({ what }) => offers?.[what] === undefined)
+      .map(({ what }) => needWords(what));
     return (
       missing.length > 0 && {
         kind: 'needs-unknown',

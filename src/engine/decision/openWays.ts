@@ -1,6 +1,9 @@
 import type { Facts, Need } from '../scenario/scenario.ts';
 import type { Context } from './context.ts';
 
+/** A need in words: a file writes "child_seats". */
+export const needWords = (what: string): string => what.replaceAll('_', ' ');
+
 /** Why a vehicle fails a need that holds within the horizon; null if it meets them all or nobody said. */
 const failsNeed = (
   needs: readonly Need[],
@@ -15,9 +18,10 @@ const failsNeed = (
     const enough = need.atLeast === true ? has !== false && has !== 0 : Number(has) >= need.atLeast;
     const since = need.fromMonth > 0 ? ` from month ${need.fromMonth}` : '';
     if (!enough) {
+      const what = needWords(need.what);
       return need.atLeast === true
-        ? `${need.what} is needed${since}, and it has none`
-        : `${need.what} ${need.atLeast} is needed${since}, and it has ${has === false ? 'none' : String(has)}`;
+        ? `${what} is needed${since}, and it has none`
+        : `${what} ${need.atLeast} is needed${since}, and it has ${has === false ? 'none' : String(has)}`;
     }
   }
   return null;
