@@ -247,6 +247,9 @@ const around = (offer: Replacement, name: string, path: string, month: number, c
   ];
 };
 
+/** As a purchase, but a list of its own: each caller of `lasting` has one. */
+const LEASING: Reads<Replacement> = { ...DEAL };
+
 /** One lease after the other to the horizon, or one that is bought at its end. */
 const leased = (
   offer: Replacement,
@@ -256,7 +259,7 @@ const leased = (
   month: number,
   ctx: Context,
 ): Deal => {
-  return lasting(ctx.future, offer, DEAL, [month], (lasts): Deal => {
+  return lasting(ctx.future, offer, LEASING, [month], (lasts): Deal => {
     const worthAt = marketWorth(offer, month, ctx);
     const spans = leaseSpans(payment, month, ctx.horizon);
     // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.

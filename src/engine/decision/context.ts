@@ -25,7 +25,10 @@ export interface DrawnFuture {
   readonly luckOf: (vehicle: string, component: number) => Luck;
   /** What is remembered within this future, by what it is about, so that every way reads the same. */
   readonly recall: Memory;
-  /** What is remembered of a thing from one future to the next, by what is read; null where a range moves any of it. */
+  /**
+   * What is remembered of a thing from one future to the next, by what is read of it; null where a range moves any of
+   * that, and where the thing is no part of the inputs.
+   */
   readonly lasting: (thing: object, reads: ReadsOfAny) => Recalled[] | null;
   /** In (0, 1): a chance of c comes true when it is below c. By the place of the chance in the scenario. */
   readonly turnsOut: (what: string) => number;
@@ -157,7 +160,10 @@ export const unrounded = (ctx: Context): Context => contextWith({ rounding: 'unr
 /** The same up to an earlier month. */
 export const upTo = (horizon: number, ctx: Context): Context => contextWith({ horizon }, ctx);
 
-/** The same future for another vehicle in the present one's place. What the household is like must not differ. */
+/**
+ * The same future for another vehicle in the present one's place. What the household is like must not differ, nor what
+ * is read of the vehicle (`Reads.vehicle`) by what lasts and is asked for with it: its cover.
+ */
 export const withVehicle = (vehicle: Inputs['vehicle'], ctx: Context): Context =>
   contextWith({ inputs: { ...ctx.inputs, vehicle } }, ctx);
 
@@ -181,7 +187,8 @@ export const onceIn = <T>(future: Future, thing: unknown, particulars: Particula
 const MOST_LASTING = 64;
 
 /**
- * What no luck touches: worked out once for all futures where no range moves what it reads, anew otherwise.
+ * What no luck touches: worked out once for all futures where no range moves what it reads, anew otherwise. Drawn futures
+ * are never rounded, so rounding is no particular of it.
  *
  * @param reads one and the same list for one caller, and for it alone
  * @param particulars what else it goes by
@@ -195,7 +202,7 @@ export const lasting = <H extends object, T>(
   compute: (lasts: boolean) => T,
 ): T => {
   const kept = future.kind === 'drawn' ? future.lasting(thing, reads) : null;
-  return kept ? recalledIn(kept, particulars, () => compute(true), MOST_LASTING) : compute(false);
+  return kept ? recalledIn(kept, particulars, compute, MOST_LASTING) : compute(false);
 };
 
 /** The same, and where it does not last once within a future, of whatever thing it is asked there. */

@@ -10,8 +10,11 @@ export interface Recalled {
 export type Particulars = readonly unknown[];
 export type Memory = Map<unknown, Recalled[]>;
 
-/** A field, or one below it: "estimate", "estimate.lines". */
-type Field<T> = (keyof T & string) | `${keyof T & string}.${string}`;
+/** Fields of an object that is no list. */
+type FieldsIn<T> = T extends readonly unknown[] ? never : T extends object ? keyof T & string : never;
+
+/** A field, or one of its own: "estimate", "estimate.lines". */
+type Field<T> = { [K in keyof T & string]: K | `${K}.${FieldsIn<NonNullable<T[K]>>}` }[keyof T & string];
 
 /**
  * By which inputs something is worked out: fields of what it is about, of the household and of the present vehicle, and
@@ -33,16 +36,21 @@ const alike = (a: Particulars, b: Particulars): boolean => {
   return true;
 };
 
-/** The result in these particulars, worked out where it is not kept yet; no more than `most` are kept. */
+/**
+ * The result in these particulars, worked out where it is not kept yet; no more than `most` are kept.
+ *
+ * @param compute hears whether its result is kept
+ */
 export const recalledIn = <T>(
   kept: Recalled[],
   particulars: Particulars,
-  compute: () => T,
+  compute: (isKept: boolean) => T,
   most = Number.POSITIVE_INFINITY,
 ): T => {
   for (const one of kept) if (alike(one.particulars, particulars)) return one.result as T;
-  const result = compute();
-  if (kept.length < most) kept.push({ particulars, result });
+  if (kept.length >= most) return compute(false);
+  const result = compute(true);
+  kept.push({ particulars, result });
   return result;
 };
 

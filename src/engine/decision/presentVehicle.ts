@@ -231,7 +231,7 @@ const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({
 
 const OWN_PART_READS: Reads<Inputs['vehicle']> = {
   own: ['sellsFor', 'value', 'floor', 'brandFactor', 'damage', 'offTheRoad', 'ownDamage'],
-  household: ['lookAhead', 'pricesRise', 'distanceAYear', 'priceOfOwnHour', 'atHome', 'dayWithout'],
+  household: ['distanceAYear', 'atHome.shopHour'],
   inputs: ['workNeeded'],
 };
 

@@ -21,7 +21,7 @@ const RUNS_BY = [
 /** A vehicle to those who work out what running it costs: two that are the same in these run alike. */
 export type Runs = Pick<RunningCosts, (typeof RUNS_BY)[number]>;
 
-/** The same fields as a list, one of each. */
+/** As many fields as that list has, each of its type. */
 type Fields<K extends readonly (keyof RunningCosts)[]> = { readonly [I in keyof K]: RunningCosts[K[I]] };
 
 /** What it runs by, to be compared. Written out: it is asked in every future, and looking fields up by name is slow. */

@@ -30,7 +30,7 @@ const list = (items: readonly unknown[], change: (item: unknown, i: number) => u
 };
 
 /**
- * An object anew, key by key, and every field twice, a number as a fraction first. What reads inputs runs tens of thousands
+ * An object anew, key by key, and every field twice, a number (or none) as a fraction first. What reads inputs runs tens of thousands
  * of times, and a compiler tells objects apart by how they were put together, by whether a number was ever more than a
  * whole one, and by whether a field was ever written again: all that it has compiled is thrown away whenever one of another
  * kind turns up. Built here they are all of one kind.

@@ -61,7 +61,7 @@ interface Run {
   readonly drawer: Drawer;
   readonly joint: JointInputs;
   /** A context of the inputs where none of them moves; null where some do. */
-  readonly still: Context | null;
+  readonly unmoved: Context | null;
   readonly fan: readonly number[];
   readonly ways: readonly Way[];
   /** Where the event of a look is seen; undefined where the component is not kept. By look. */
@@ -89,7 +89,7 @@ const runFor = (subject: Subject, n: number, drawer: Drawer): Run => {
     subject,
     drawer,
     joint,
-    still:
+    unmoved:
       unknowns.ranged.length === 0 ? contextOf(joint.inputs, scenario.facts, EXPECTED, 'unrounded') : null,
     fan,
     ways,
@@ -116,7 +116,7 @@ const contextAt = (run: Run, draw: number, group: Group | 'all' | null): Context
   const { subject, drawer, joint } = run;
   const future = drawer.moveTo(draw, group);
   // Where no input moves, all that contracts share stays as it is.
-  if (run.still !== null) return inFuture(future, run.still);
+  if (run.unmoved !== null) return inFuture(future, run.unmoved);
   joint.setTo(drawer.ranged);
   return contextOf(joint.inputs, subject.scenario.facts, future, 'unrounded');
 };
