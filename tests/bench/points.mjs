@@ -93,7 +93,7 @@ const drawn = (subject, most, scrambles) => {
   const { scenario, unknowns } = subject;
   const runs = Array.from({ length: scrambles }, (_, scramble) => {
     const setting = { seed: SEED, scramble, from: 0, to: FUTURES };
-    const one = drawFutures(subject, setting, drawerOf(scenario, unknowns, SEED, scramble, most));
+    const one = drawFutures(subject, setting, drawerOf(scenario, unknowns, SEED, scramble, { most }));
     const [keep, replace] = one.costs;
     return {
       d: Float64Array.from({ length: FUTURES }, (_, i) => Number(replace?.[i]) - Number(keep?.[i])),

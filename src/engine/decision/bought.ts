@@ -161,7 +161,7 @@ const worth =
   (at, reading) =>
     netValue(offer, worthAt(at), at, reading, ctx);
 
-const BUYING: Reads<Replacement> = {
+const BUYING_READS: Reads<Replacement> = {
   own: [
     'price',
     'salesTax',
@@ -179,9 +179,9 @@ const BUYING: Reads<Replacement> = {
 };
 
 /** Buying it, what it is worth later, and what cover leaves its owner to pay, who never bears more than that. */
-const DEAL: Reads<Replacement> = {
-  own: [...BUYING.own, 'worthDayAfter', 'value', 'floor', 'brandFactor', 'selling', 'cover'],
-  household: [...BUYING.household, 'distanceAYear', 'priceOfOwnHour'],
+const DEAL_READS: Reads<Replacement> = {
+  own: [...BUYING_READS.own, 'worthDayAfter', 'value', 'floor', 'brandFactor', 'selling', 'cover'],
+  household: [...BUYING_READS.household, 'distanceAYear', 'priceOfOwnHour'],
   vehicle: ['ownDamage'],
 };
 
@@ -195,8 +195,8 @@ const owned = (
   ctx: Context,
 ): Deal => {
   const particulars = [month, financing, brought.tradeIn, rolledInto(offer, brought)];
-  return lasting(ctx.future, offer, DEAL, particulars, (lasts): Deal => {
-    const { terms, loan, contracts } = lasting(ctx.future, offer, BUYING, particulars, (itLasts) => {
+  return lasting(ctx.future, offer, DEAL_READS, particulars, (lasts): Deal => {
+    const { terms, loan, contracts } = lasting(ctx.future, offer, BUYING_READS, particulars, (itLasts) => {
       const line = linesOf(name, path);
       const terms = purchaseTerms(offer, brought, financing, ctx.vehiclePriceLevel(month));
       const loan =
@@ -248,7 +248,7 @@ const around = (offer: Replacement, name: string, path: string, month: number, c
 };
 
 /** As a purchase, but a list of its own: each caller of `lasting` has one. */
-const LEASING: Reads<Replacement> = { ...DEAL };
+const LEASE_READS: Reads<Replacement> = { ...DEAL_READS };
 
 /** One lease after the other to the horizon, or one that is bought at its end. */
 const leased = (
@@ -259,7 +259,7 @@ const leased = (
   month: number,
   ctx: Context,
 ): Deal => {
-  return lasting(ctx.future, offer, LEASING, [month], (lasts): Deal => {
+  return lasting(ctx.future, offer, LEASE_READS, [month], (lasts): Deal => {
     const worthAt = marketWorth(offer, month, ctx);
     const spans = leaseSpans(payment, month, ctx.horizon);
     // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.

@@ -52,7 +52,7 @@ const asOnce = (
   either: 0,
 });
 
-const READS: Reads<Inputs> = {
+const WORK_READS: Reads<Inputs> = {
   own: ['workNeeded'],
   household: ['lookAhead', 'pricesRise', 'priceOfOwnHour', 'atHome', 'dayWithout'],
   vehicle: ['storageADay'],
@@ -70,7 +70,7 @@ export const neededWork = (treatments: Treatments, until: number, ctx: Context):
     return recalled(future, 'needed work', particulars, () => [bundled(turnsOut(), 0, false)]);
   return ctx.inputs.workNeeded.some(({ notCured, moreFound }) => notCured.chance > 0 || moreFound.chance > 0)
     ? turnsOut()
-    : lasting(future, ctx.inputs, READS, particulars, (lasts) => together(turnsOut(), 0, lasts));
+    : lasting(future, ctx.inputs, WORK_READS, particulars, (lasts) => together(turnsOut(), 0, lasts));
 };
 
 /** Where a job stands in the scenario. Kept, for a chance is looked up by these words in every future. */

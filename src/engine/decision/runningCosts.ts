@@ -41,23 +41,23 @@ export const runningCosts = (vehicle: Runs, span: Span, ctx: Context): readonly 
     : anew();
 };
 
-const BILLS: Reads<Runs> = {
+const BILL_READS: Reads<Runs> = {
   own: ['cover', 'registration', 'inspection', 'tax', 'parkingAMonth'],
   household: ['lookAhead', 'pricesRise'],
 };
 
 /** The bills, and what driving it costs whatever breaks. */
-const CERTAIN: Reads<Runs> = {
-  own: [...BILLS.own, 'energy', 'averageUpkeep', 'upkeep'],
-  household: [...BILLS.household, 'distanceAYear', 'priceOfOwnHour', 'atHome', 'dayWithout'],
+const CERTAIN_READS: Reads<Runs> = {
+  own: [...BILL_READS.own, 'energy', 'averageUpkeep', 'upkeep'],
+  household: [...BILL_READS.household, 'distanceAYear', 'priceOfOwnHour', 'atHome', 'dayWithout'],
 };
 
 const allCosts = (vehicle: Runs, span: Span, ctx: Context): readonly Contract[] => {
   const { start, end, idle, lastYearlyBill } = span;
   const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
   return [
-    ...lasting(ctx.future, vehicle, CERTAIN, [start, end, idle, lastYearlyBill], (lasts) => {
-      const paid = lasting(ctx.future, vehicle, BILLS, [start, end, lastYearlyBill], (theyLast) =>
+    ...lasting(ctx.future, vehicle, CERTAIN_READS, [start, end, idle, lastYearlyBill], (lasts) => {
+      const paid = lasting(ctx.future, vehicle, BILL_READS, [start, end, lastYearlyBill], (theyLast) =>
         together(bills(vehicle, span, ctx), start, theyLast),
       );
       return together([energyOf(vehicle, span, ctx), ...paid, ...upkeep(vehicle, span, ctx)], start, lasts);

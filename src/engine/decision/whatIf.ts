@@ -90,6 +90,7 @@ export const whatIfs = (
   pair: Pair,
   noteRate: number | null,
 ): Pick<Decision, 'doubleHours' | 'ifNotCured' | 'shopFrom' | 'atLoanRate'> => {
+  // Put together by spreads they would be of another kind to the compiler than all that was evaluated before them.
   const difference = (other: Inputs): number => pairDifference(copyOf(other), facts, pair);
   const at = (other: Inputs): Cents => toCents(difference(other));
   // Where both courses bear it alike (mended to be sold) it changes nothing, and nothing is said.

@@ -249,7 +249,7 @@ const jointInputsOf = remember(
 const drawerFor = remember(
   (subject: Subject) => {
     const { still } = jointInputsOf(subject);
-    return drawerOf(subject.scenario, subject.unknowns, 0, 0, undefined, still);
+    return drawerOf(subject.scenario, subject.unknowns, 0, 0, { still });
   },
   ([a], [b]) => a === b,
   1,

@@ -75,20 +75,23 @@ const OTHER = 1_000_000;
 /** Draws of different scrambles never share a count. */
 const COUNT = 2 ** 22;
 
-/**
- * A source of futures from one scramble of the points.
- *
- * @param still of the inputs that are evaluated in them: what lasts from one future to the next; nothing unless told
- * @param most coordinates taken from the points, heaviest unknowns first; with none every number is counted off, which
- *   is plain pseudo-random sampling
- */
+interface Sampling {
+  /**
+   * Coordinates taken from the points, heaviest unknowns first; with none every number is counted off, which is plain
+   * pseudo-random sampling.
+   */
+  readonly most?: number;
+  /** Of the inputs that are evaluated in the futures: what lasts from one to the next. Nothing does unless told. */
+  readonly still?: Still;
+}
+
+/** A source of futures from one scramble of the points. */
 export const drawerOf = (
   scenario: Scenario,
   unknowns: Unknowns,
   firstSeed: number,
   scramble: number,
-  most = MOST_DIMENSIONS,
-  still: Still = () => null,
+  { most = MOST_DIMENSIONS, still = () => null }: Sampling = {},
 ): Drawer => {
   const { ranged, turns, parts } = unknowns;
   let seed = firstSeed;

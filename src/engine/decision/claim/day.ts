@@ -12,7 +12,7 @@ import {
   claimOf,
   refundOf,
   rentalPaid,
-  SETTLED,
+  SETTLED_READS,
   shareFromOther,
   storagePaid,
   towPaid,
@@ -38,7 +38,7 @@ const ITEMS: Record<FirstDayLine['item'], { readonly category: Category; readonl
 };
 
 /** As the settlement itself, but a list of its own: each caller of `lasting` has one. */
-const SETTLEMENT: Reads<Claim> = { ...SETTLED };
+const SETTLEMENT_READS: Reads<Claim> = { ...SETTLED_READS };
 
 /**
  * The settlement as lines of the day.
@@ -53,7 +53,7 @@ export const settlement = (
   ctx: Context,
 ): readonly Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  return lasting(ctx.future, claim, SETTLEMENT, [how, replaced, days, more, payOff], (lasts) => {
+  return lasting(ctx.future, claim, SETTLEMENT_READS, [how, replaced, days, more, payOff], (lasts) => {
     const contracts = firstDay(split, payOff).map(({ item, amount }) =>
       oneOff(line(ITEMS[item].category, item, 'claim', ITEMS[item].reason), 0, amount),
     );
@@ -113,12 +113,12 @@ export const byClaim = (split: Split<number>, days: number, insured: boolean, ct
   ];
 };
 
-const COLLISION: Reads<Claim> = { own: ['tow', 'storage', 'rental', 'childSeats'], household: [] };
+const COLLISION_READS: Reads<Claim> = { own: ['tow', 'storage', 'rental', 'childSeats'], household: [] };
 
 /** What the collision costs whoever pays: tow, storage, seats for children, days without. */
 export const byCollision = (days: number, seats: boolean, ctx: Context): readonly Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  return lasting(ctx.future, claim, COLLISION, [days, seats], (lasts) =>
+  return lasting(ctx.future, claim, COLLISION_READS, [days, seats], (lasts) =>
     together(collisionCosts(claim, days, seats), 0, lasts),
   );
 };

@@ -17,13 +17,13 @@ import { claimOf, estimateIn, paidForMore, type Settles, settled, shareFromOther
 /** What becomes of the damage while it is kept. */
 export type Deed = 'shop' | 'own' | 'safe' | 'left' | 'rebuild';
 
-const REPAIR: Reads<Claim> = { own: ['estimate.lines', 'estimate.tax'], household: [] };
+const REPAIR_READS: Reads<Claim> = { own: ['estimate.lines', 'estimate.tax'], household: [] };
 
 /** The estimate with its tax, as if all of it were done. */
 const repairCost = (ctx: Context): number => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const total = (): number => estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total;
-  return lastingOrOnce(ctx.future, claim, REPAIR, [], total);
+  return lastingOrOnce(ctx.future, claim, REPAIR_READS, [], total);
 };
 
 /** What the damage takes off the price as it stands; the needed work takes the rest, by shop price. */
@@ -68,12 +68,12 @@ export const afterwards = (deed: Deed, owed: number, ctx: Context): Context => {
   return withVehicle(changed, ctx);
 };
 
-const EXTRAS: Reads<Claim> = { own: ['alignment', 'calibration', 'belts'], household: [] };
+const EXTRA_READS: Reads<Claim> = { own: ['alignment', 'calibration', 'belts'], household: [] };
 
 /** Needed to have it safe again, whoever repairs it; a shop's estimate may hold it already. */
 const extras = (byEstimate: boolean, ctx: Context): readonly Contract[] => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  return lasting(ctx.future, claim, EXTRAS, [byEstimate], (lasts) => {
+  return lasting(ctx.future, claim, EXTRA_READS, [byEstimate], (lasts) => {
     const all = [
       ['wheel alignment', 'alignment', claim.alignment],
       ['sensors set anew', 'sensor_calibration', claim.calibration],
@@ -138,7 +138,10 @@ const lostValuePaid = (how: Settles, later: Claimed, days: number, ctx: Context)
   ];
 };
 
-const GAP: Reads<Claim> = { own: ['estimate.lines', 'estimate.tax', 'estimate.shopHour'], household: [] };
+const DEARER_HOUR_READS: Reads<Claim> = {
+  own: ['estimate.lines', 'estimate.tax', 'estimate.shopHour'],
+  household: [],
+};
 
 /** What a shop asks for its hours beyond the insurer's rate. */
 const dearerHours = (ctx: Context): number => {
@@ -146,7 +149,7 @@ const dearerHours = (ctx: Context): number => {
   const { shopHour } = claim.estimate;
   return shopHour === null
     ? 0
-    : lastingOrOnce(ctx.future, claim, GAP, [], () =>
+    : lastingOrOnce(ctx.future, claim, DEARER_HOUR_READS, [], () =>
         labourRateGap(UNROUNDED, estimateIn(UNROUNDED, claim, false), shopHour),
       );
 };

@@ -175,7 +175,7 @@ export const settleIn = <N extends number>(
 };
 
 /** All that a settlement reads, but for what is found later. */
-export const SETTLED: Reads<Claim> = {
+export const SETTLED_READS: Reads<Claim> = {
   own: [
     'value',
     'damageBefore',
@@ -206,7 +206,7 @@ export const settled = (ctx: Context, asked: Asked): Split<number> => {
     const anew = (): Split<number> => settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split;
     // What is found later is a number that moves more often than not: no settlement with it comes twice.
     return more === 0
-      ? lastingOrOnce(ctx.future, claim, SETTLED, [how, replaced, days], anew)
+      ? lastingOrOnce(ctx.future, claim, SETTLED_READS, [how, replaced, days], anew)
       : onceIn(ctx.future, 'settled', [how, replaced, days, more], anew);
   }
   const { split } = settleIn(TO_THE_CENT, ctx.inputs, ctx.facts, asked);

@@ -28,8 +28,8 @@ const done = ['done', 'done'] as const;
 
 /** Two sources of the same futures: one in which what the inputs leave as it is lasts, one that forgets it. */
 const drawersOf = (scenario: Scenario, still: Still): readonly [Drawer, Drawer] => {
-  const drawer = (its?: Still): Drawer => drawerOf(scenario, unknownsOf(scenario), 1, 0, undefined, its);
-  return [drawer(still), drawer()];
+  const unknowns = unknownsOf(scenario);
+  return [drawerOf(scenario, unknowns, 1, 0, { still }), drawerOf(scenario, unknowns, 1, 0)];
 };
 
 const at = (of: Inputs): Context => contextOf(of, scenarioOf(of).facts, EXPECTED, 'unrounded');

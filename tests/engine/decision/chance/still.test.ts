@@ -215,7 +215,7 @@ describe('what lasts from one future to the next', () => {
     for (const key of keys) {
       const inputs = copyOf(scenario.inputs);
       const [lasting, forgetful] = [stillIn(inputs, [key]), () => null].map((still) =>
-        drawerOf(scenario, unknownsOf(scenario), 1, 0, undefined, still),
+        drawerOf(scenario, unknownsOf(scenario), 1, 0, { still }),
       ) as [Drawer, Drawer];
       const before = figuresIn(forgetful, 0, inputs, scenario);
       figuresIn(lasting, 0, inputs, scenario);
