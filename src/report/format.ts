@@ -209,6 +209,7 @@ export const formatsFor = (facts: Facts): Formats => {
     weeks: (v) => counted(roundTo(v, 0.1), 'week'),
     days: (v) => counted(roundTo(v, 0.1), 'day'),
     years: (v) => counted(roundTo(v, 0.1), 'year'),
+    'calendar year': (v) => String(Math.round(v)),
     hours: (v) => counted(roundTo(v, 0.1), 'hour'),
     distance,
     'distance a year': (v) => `${distance(v)} a year`,

@@ -28,8 +28,11 @@ const certain = (inputs: Inputs): Inputs => ({
 /** A number with a range that is no range: three points in one. */
 const pinned = (key: string, value: number): Quantity => ({
   key,
-  also: [],
+  moves: [],
   path: 'household.distance_a_year',
+  standsAt: [],
+  suffix: '',
+  onlyRange: false,
   label: 'distance a year',
   unit: 'distance a year',
   value,
@@ -37,8 +40,10 @@ const pinned = (key: string, value: number): Quantity => ({
   varies: 'once',
   min: 0,
   max: 1e6,
+  step: 1,
   integer: false,
   mark: 'guess',
+  known: false,
   isDefault: false,
   source: '',
   note: '',

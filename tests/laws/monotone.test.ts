@@ -1,7 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
-import { type Pair, pairDifference } from '../../src/engine/decision/pair.ts';
+import type { Pair } from '../../src/engine/decision/pair.ts';
+import { presentCostOf } from '../../src/engine/decision/project.ts';
 import type { Way } from '../../src/engine/decision/ways/way.ts';
 import { waysOf } from '../../src/engine/decision/ways/ways.ts';
 import type { Inputs } from '../../src/engine/scenario/inputs.ts';
@@ -17,7 +18,12 @@ const pairOf = (inputs: Inputs): Pair => {
   return { keep: way('keep'), replace: way(`replace/small-hatchback/as-it-stands/${sale}`) };
 };
 
-const D = (inputs: Inputs): number => pairDifference(inputs, factsOf(inputs), pairOf(inputs));
+const D = (inputs: Inputs): number => {
+  const ctx = contextOf(inputs, factsOf(inputs), EXPECTED, 'unrounded');
+  const { keep, replace } = pairOf(inputs);
+  const cost = (way: Way): number => presentCostOf(way.build(ctx), ctx).counted;
+  return cost(replace) - cost(keep);
+};
 
 /** Buyers who pay for work, or a price that falls by the shop price of what is undone, make a cost a receipt too. */
 const plainly = (inputs: Inputs): Inputs => ({

@@ -56,9 +56,10 @@ const drawnFrom = (scenario: Scenario) => {
 };
 
 /** The scenario with seed and futures told beside it, as on a command line. */
-const told = ({ inputs, facts, quantities }: Scenario, drawn: DrawnOtherwise): Scenario => ({
+const told = ({ inputs, facts, quantities, written }: Scenario, drawn: DrawnOtherwise): Scenario => ({
   inputs,
   quantities,
+  written,
   facts: { ...facts, chance: { ...facts.chance, ...drawn } },
 });
 

@@ -94,10 +94,13 @@ const q = (
   isDefault = false,
 ): Quantity => ({
   key,
-  also: [],
+  moves: [],
   path: key
     .replace('vehicle.sellsFor.asItStands', 'vehicle.sells_for.as_it_stands')
     .replace('household.savings', 'savings_for_this'),
+  standsAt: [],
+  suffix: '',
+  onlyRange: false,
   label,
   unit,
   value,
@@ -105,8 +108,10 @@ const q = (
   varies: 'once',
   min: 0,
   max: Math.max(value * 10, 1),
+  step: 1,
   integer: unit === 'months',
   mark,
+  known: false,
   isDefault,
   source,
   note: '',
@@ -691,7 +696,13 @@ export const decision: Decision = {
   ],
   bestKeep: keep,
   bestReplace: asItStands,
+  bestIn: {
+    counted: { keep, replace: asItStands },
+    cash: { keep, replace: asItStands },
+    shop: { keep, replace: asItStands },
+  },
   difference,
+  grain: 0.5,
   verdict: {
     kind: 'keep',
     cheaper: 'keep',

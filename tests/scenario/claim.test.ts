@@ -117,7 +117,7 @@ describe('comparables', () => {
     expect(quantityOf(scenario, 'claim.value')).toMatchObject({
       isDefault: false,
       source: 'the mean of 3 comparables',
-      path: 'claim.comparables',
+      path: 'claim.value',
     });
   });
 

@@ -1,6 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { inputAt, withInput, withQuantity } from '../../src/engine/scenario/lens.ts';
+import { inputAt, withInput } from '../../src/engine/scenario/lens.ts';
+import { asTyped } from '../../src/engine/scenario/rewrite.ts';
 import type { Scenario } from '../../src/engine/scenario/scenario.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf } from './scenario.ts';
 
@@ -13,12 +14,17 @@ const leaves = (node: unknown, key = ''): string[] => {
   return Object.entries(node).flatMap(([step, below]) => leaves(below, key === '' ? step : `${key}.${step}`));
 };
 
+/** What a file takes as another number: a model year for an age, a reading for what was driven since; none for the ratio. */
+const TOLD_OTHERWISE = /\.age$|\.sinceDistance$|^household\.tablePriceRatio$/;
+
 /** No reader's to change: positions, "no" said in words, what a bought vehicle has no use for, the currency's rate. */
 const FIXED = [
   /\.renews\.\d+$/,
   /\.canWait$/,
   /^replacement\.\d+\.(cover|registration|inspection|tax)\.nextDue$/,
-  /\.averageRepairs\.(perDollar|typeFactor)$/,
+  /\.averageRepairs\.(perDollar|typeFactor|priceRatio)$/,
+  // Where all pay one price at the pump it is one number, and a lease's price is what it starts from.
+  /\.energy\.price$|\.payment\.startsFrom$/,
   /\.brandFactor$/,
   /\.points\.0\.(month|value)$/,
   /\.(sinceDistance|sinceMonths)$/,
@@ -34,7 +40,8 @@ describe.each([
   const { inputs, quantities } = scenario;
 
   it('agree with the inputs, each once', () => {
-    for (const { key, value } of quantities) expect(inputAt(inputs, key), key).toBe(value);
+    for (const { key, value } of quantities)
+      if (!TOLD_OTHERWISE.test(key)) expect(inputAt(inputs, key), key).toBe(value);
     expect(new Set(quantities.map(({ key }) => key)).size).toBe(quantities.length);
   });
 
@@ -48,7 +55,7 @@ describe.each([
   });
 
   it('cover every number a reader may change', () => {
-    const noted = new Set(quantities.flatMap(({ key, also }) => [key, ...also.map((other) => other.key)]));
+    const noted = new Set(quantities.map(({ key }) => key));
     const silent = leaves(inputs).filter((key) => !noted.has(key) && !FIXED.some((fixed) => fixed.test(key)));
     // An absent second attempt or a further find has a chance of nil and no amounts; an upkeep list has no average.
     // What a course of a claim leaves behind is nil in a file; the most a place credits is the place's.
@@ -58,7 +65,7 @@ describe.each([
   });
 
   it('can each be changed without touching another', () => {
-    for (const { key, value } of quantities) {
+    for (const { key, value } of quantities.filter((one) => !TOLD_OTHERWISE.test(one.key))) {
       const changed = withInput(inputs, key, value + 1);
       expect(inputAt(changed, key)).toBe(value + 1);
       expect(inputAt(inputs, key)).toBe(value);
@@ -85,23 +92,48 @@ describe('the lens', () => {
   );
 });
 
-describe('numbers that are one and the same', () => {
+describe('a number typed into the file', () => {
   const scenario = scenarioOf(SHORT_FORM);
-  const at = (key: string, value: number) => withQuantity(scenario.inputs, quantityOf(scenario, key), value);
+  const at = (key: string, value: number, of = scenario) => {
+    const typed = asTyped(of, quantityOf(of, key))?.(value);
+    if (!typed) throw new Error(`${key} cannot be typed`);
+    return typed.inputs;
+  };
 
-  it('move together: one pump, one carriage of the tables, average upkeep with it', () => {
-    expect(at('vehicle.energy.price', 4.2).replacement[0]?.energy.price).toBe(4.2);
-    const dearer = at('vehicle.averageRepairs.priceRatio', 3);
+  it('moves all that is one number: one pump, one carriage of the tables, average upkeep with it', () => {
+    const pump = at('vehicle.energy.price', 4.2);
+    expect([pump.vehicle.energy.price, pump.replacement[0]?.energy.price]).toEqual([4.2, 4.2]);
+    const dearer = at('household.tablePriceRatio', 3);
     expect(dearer.replacement[0]?.averageRepairs.priceRatio).toBe(3);
     expect(dearer.vehicle.averageUpkeep).toBeCloseTo(0.101 * 3, 9);
   });
 
-  it('rise with prices in general, where they were not given', () => {
+  it('moves what was filled in from it', () => {
+    const cheaper = at('replacement.0.price', 10_000).replacement[0];
+    expect([cheaper?.price, cheaper?.worthDayAfter, cheaper?.floor]).toEqual([10_000, 9_000, 500]);
+    expect(at('vehicle.sellsFor.asItStands', 700).vehicle).toMatchObject({
+      floor: 350,
+      sellsFor: { asItStands: 700, scrap: 350 },
+    });
+  });
+
+  it('raises what rises with prices in general, where nothing else was given', () => {
     expect(at('household.pricesRise.general', 0.06).household.pricesRise.cover).toBe(0.06);
     const given = scenarioOf(`${SHORT_FORM}household: { prices_rise: { insurance: 7 } }\n`);
-    const moved = withQuantity(given.inputs, quantityOf(given, 'household.pricesRise.general'), 0.06);
-    expect(moved.household.pricesRise).toMatchObject({ cover: 0.07, energy: 0.06 });
+    expect(at('household.pricesRise.general', 0.06, given).household.pricesRise).toMatchObject({
+      cover: 0.07,
+      energy: 0.06,
+    });
   });
+
+  it.each(['km_a_year: 14000\ncurrency: EUR\nper_dollar: 0.9'])(
+    'shows what carries the tables as the file takes it, in any currency and distance: %s',
+    (units) => {
+      const text = SHORT_FORM.replace('miles_a_year: 9000', units).replaceAll('$', '');
+      const ratio = quantityOf(scenarioOf(text), 'household.tablePriceRatio');
+      expect(ratio).toMatchObject({ value: 1.5, path: 'household.table_price_ratio' });
+    },
+  );
 });
 
 describe('whose number it is', () => {
@@ -132,7 +164,7 @@ describe('whose number it is', () => {
       isDefault: true,
     });
     expect(quantityOf(scenario, 'vehicle.averageRepairs.scale').source).toContain('ten years');
-    expect(quantityOf(scenario, 'vehicle.averageRepairs.priceRatio').source).toContain('from memory');
+    expect(quantityOf(scenario, 'household.tablePriceRatio').source).toContain('from memory');
   });
 
   it('keeps paths that lead back to the file', () => {

@@ -5,6 +5,7 @@ import { DEFAULTS, type Default } from '../../src/engine/scenario/defaults.ts';
 import { inputAt } from '../../src/engine/scenario/lens.ts';
 import { TABLE_PARTS, tablePart } from '../../src/engine/scenario/partTable.ts';
 import { redactScenario } from '../../src/engine/scenario/redact.ts';
+import { asTyped } from '../../src/engine/scenario/rewrite.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf, withLines } from './scenario.ts';
 
 const FULL_FORM = readFileSync(new URL('./full-form.yaml', import.meta.url), 'utf8');
@@ -105,7 +106,11 @@ describe('a range of energy', () => {
     const scenario = vehicleWith('fuel: { price: { low: 2.9, likely: 3.4, high: 4.4 } }');
     expect(quantityOf(scenario, 'vehicle.energy.price')).toMatchObject({
       range: { low: 2.9, likely: 3.4, high: 4.4 },
-      also: [{ key: 'replacement.0.energy.price', times: 1 }],
+      path: 'household.fuel_price',
+      moves: [
+        { key: 'vehicle.energy.price', times: 1, plus: 0 },
+        { key: 'replacement.0.energy.price', times: 1, plus: 0 },
+      ],
     });
     expect(scenario.quantities.filter(({ key }) => key.endsWith('.energy.price'))).toHaveLength(1);
   });
@@ -116,9 +121,9 @@ describe("what carries the tables to today's prices", () => {
     const scenario = scenarioOf(
       withLines({ top: 'household: { table_price_ratio: { low: 1.3, likely: 1.5, high: 1.8 } }\n' }),
     );
-    const ratio = quantityOf(scenario, 'vehicle.averageRepairs.priceRatio');
+    const ratio = quantityOf(scenario, 'household.tablePriceRatio');
     expect(ratio.range).toMatchObject({ low: 1.3, likely: 1.5, high: 1.8, min: 0 });
-    expect(ratio.also.map(({ key }) => key)).toContain('vehicle.averageUpkeep');
+    expect(ratio.moves.map(({ key }) => key)).toContain('vehicle.averageUpkeep');
   });
 });
 
@@ -181,8 +186,8 @@ describe('a part of the public table', () => {
       isDefault: true,
       source: expect.stringContaining('stands in for its typical life'),
     });
-    const ratio = quantityOf(scenario, 'vehicle.averageRepairs.priceRatio');
-    expect(ratio.also).toContainEqual({ key: 'vehicle.components.0.shopPrice', times: 750 });
+    const ratio = quantityOf(scenario, 'household.tablePriceRatio');
+    expect(asTyped(scenario, ratio)?.(3).inputs.vehicle.components[0]?.shopPrice).toBe(2250);
   });
 
   it('is carried to kilometres and another currency, and keeps what the file says', () => {

@@ -178,7 +178,7 @@ describe('energy', () => {
     expect(quantityOf(scenario, 'vehicle.energy.price')).toMatchObject({
       isDefault: false,
       label: 'price of a gallon',
-      also: [{ key: 'replacement.0.energy.price', times: 1 }],
+      path: 'household.fuel_price',
     });
   });
 

@@ -15,6 +15,7 @@ export const scenarioWith = (inputs: Inputs, quantities: readonly Quantity[] = [
   inputs,
   facts: factsOf(inputs),
   quantities,
+  written: null,
 });
 
 /** All scrambles of a scenario, so many points each. */

@@ -1,64 +1,22 @@
 import { addCents, inUnits, NIL, toCents } from '../quantity/money.ts';
-import { withQuantity } from '../scenario/lens.ts';
-import type { Quantity, Scenario } from '../scenario/scenario.ts';
+import type { Scenario } from '../scenario/scenario.ts';
 import { breakEvenPeriod } from '../valuation/breakEvenPeriod.ts';
-import { breakEvenOf, type DifferenceAt, nearestTip } from './breakEven.ts';
-import { breakEvenLine } from './breakEvenLine.ts';
 import { claimView } from './claim/claimView.ts';
 import { coverView } from './claim/coverView.ts';
 import { type Context, contextOf, EXPECTED, unrounded } from './context.ts';
-import type { BreakEven, BreakEvenLine, Decision, LoanView, OptionResult, Swing } from './decision.ts';
+import type { Decision, LoanView, OptionResult } from './decision.ts';
 import { leaseView } from './leaseView.ts';
 import { loanView } from './loanView.ts';
 import { noticesOf } from './notices.ts';
-import { differenceOfPair, type Pair } from './pair.ts';
 import type { Plan } from './plan.ts';
-import { cheapest, differenceOf, resultOf } from './results.ts';
-import { centsWide, swingOf } from './swings.ts';
+import { bestInReadings, cheapest, differenceOf, resultOf } from './results.ts';
+import { grainOf, NOTHING_MOVES, sensitivityOf } from './sensitivity.ts';
+import { leastCosts } from './sides.ts';
 import { presentEconomicLife, replaceLaterCurve } from './timing.ts';
 import { verdictOf } from './verdict.ts';
 import { laterPlan } from './ways/later.ts';
-import type { Way } from './ways/way.ts';
 import { waysOf } from './ways/ways.ts';
 import { whatIfs } from './whatIf.ts';
-
-/** What the pair's difference says about every number: where it tips, and how far it swings. */
-interface Sensitivity {
-  readonly breakEvens: BreakEven[];
-  readonly swings: Swing[];
-  readonly line: BreakEvenLine | null;
-}
-
-const DISTANCE = 'household.distanceAYear';
-
-/** The two numbers of the break-even line: those asked for, or the distance driven and what weighs most besides. */
-const lineBetween = ({ facts, quantities }: Scenario, swings: readonly Swing[]): (Quantity | undefined)[] => {
-  const named = (key: string) => quantities.find((quantity) => quantity.key === key);
-  if (facts.twoWay) return facts.twoWay.map(named);
-  return [
-    named(DISTANCE),
-    swings.find(({ quantity }) => quantity.key !== DISTANCE && !quantity.integer)?.quantity,
-  ];
-};
-
-const sensitivityOf = (scenario: Scenario, pair: Pair): Sensitivity => {
-  const { inputs, facts, quantities } = scenario;
-  const D = differenceOfPair(facts, pair);
-  const at =
-    (quantity: Quantity): DifferenceAt =>
-    (value) =>
-      D(withQuantity(inputs, quantity, value));
-  const swings = quantities
-    .map((quantity) => swingOf(quantity, at(quantity)))
-    .sort((a, b) => centsWide(b) - centsWide(a));
-  const breakEvens = quantities.map((quantity) => breakEvenOf(quantity, at(quantity)));
-  const [x, y] = lineBetween(scenario, swings);
-  const line =
-    x && y
-      ? breakEvenLine(x, y, (xValue, yValue) => D(withQuantity(withQuantity(inputs, x, xValue), y, yValue)))
-      : null;
-  return { breakEvens: breakEvens.sort((a, b) => nearestTip(a) - nearestTip(b)), swings, line };
-};
 
 /** From which month on the side that is cheaper at the end stays cheaper, if it was not from the start. */
 const crossingOf = (keep: OptionResult, replace: OptionResult): Decision['crossing'] => {
@@ -110,18 +68,15 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
     : inputs.replacement.flatMap((_, index) => replaceLaterCurve(index, smooth) ?? []);
   const now = plans.map((plan) => resultOf(plan, ctx));
   const options = [...now, ...bestLater(ctx, replaceLater, now).map((plan) => resultOf(plan, ctx))];
-  const bestKeep = cheapest(options, 'keep');
-  const bestReplace = cheapest(options, 'replace');
-  const wayOf = (best: OptionResult | null): Way | undefined => ways.open.find(({ id }) => id === best?.id);
-  const [keep, replace] = [wayOf(bestKeep), wayOf(bestReplace)];
-  const pair = keep && replace ? { keep, replace } : null;
-  const difference = bestKeep && bestReplace ? differenceOf(bestKeep, bestReplace) : null;
-  const sensitivity: Sensitivity = pair
-    ? sensitivityOf(scenario, pair)
-    : { breakEvens: [], swings: [], line: null };
+  const bestIn = bestInReadings(options);
+  const { keep: bestKeep, replace: bestReplace } = bestIn.counted;
+  const difference = differenceOf(bestIn);
+  const sides = leastCosts(smooth);
+  const grain = grainOf(sides);
+  const { breakEvens, swings, line } = difference ? sensitivityOf(scenario, sides) : NOTHING_MOVES;
   const payments = paymentsOf(plans, options, ctx);
   const leases = inputs.replacement.flatMap((_, index) => leaseView(index, ctx) ?? []);
-  const hourTips = sensitivity.breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour');
+  const hourTips = breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour');
   return {
     version,
     facts,
@@ -131,15 +86,17 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
     closed: ways.closed,
     bestKeep,
     bestReplace,
+    bestIn,
     difference,
-    verdict: verdictOf(bestKeep, bestReplace, difference, sensitivity.breakEvens, sensitivity.swings),
+    grain,
+    verdict: verdictOf(bestIn.counted, difference, breakEvens, swings, grain),
     crossing: bestKeep && bestReplace ? crossingOf(bestKeep, bestReplace) : null,
-    breakEvens: sensitivity.breakEvens,
-    breakEvenLine: sensitivity.line,
-    swings: sensitivity.swings,
+    breakEvens,
+    breakEvenLine: line,
+    swings,
     ownHourTips: hourTips?.roots[0]?.at ?? null,
-    ...(pair
-      ? whatIfs(inputs, facts, pair, noteRateOf(payments, bestReplace))
+    ...(difference
+      ? whatIfs(scenario, noteRateOf(payments, bestReplace), grain)
       : { doubleHours: null, ifNotCured: null, shopFrom: [], atLoanRate: null }),
     payments,
     leases,

@@ -7,7 +7,7 @@ import { linesOf } from '../cashflow/lines.ts';
 import type { Contract, Reading } from '../cashflow/posting.ts';
 import { latest } from '../quantity/remember.ts';
 import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
-import { type Context, lasting, recalled, together } from './context.ts';
+import { type Context, lasting, onceIn, together } from './context.ts';
 import { deductibles } from './deductibles.ts';
 import { buyOutMonth, type LeasePayment, leaseOf, leaseSpans } from './leases.ts';
 import type { Reads } from './memory.ts';
@@ -100,9 +100,9 @@ export const bought = (
   ctx: Context,
 ): Bought => {
   const offer = ctx.inputs.replacement[index] as Replacement;
-  if (ctx.future.kind === 'expected') return boughtAnew(offer, index, month, brought, financing, ctx);
+  if (ctx.future.recall === null) return boughtAnew(offer, index, month, brought, financing, ctx);
   const rolled = rolledInto(offer, brought);
-  return recalled(ctx.future, offer, ['bought', month, financing, brought.tradeIn, rolled], () => {
+  return onceIn(ctx.future, offer, ['bought', month, financing, brought.tradeIn, rolled], () => {
     const { contracts, valueAt, owedAt, purchase } = boughtAnew(offer, index, month, brought, financing, ctx);
     return { contracts: [bundled(contracts, month, false)], valueAt, owedAt, purchase };
   });

@@ -2,6 +2,7 @@ import type { Quantity } from '../scenario/scenario.ts';
 import { type Crossings, crossings } from '../valuation/crossings.ts';
 import { integerFlips } from '../valuation/integerFlips.ts';
 import type { BreakEven, BreakEvenStatus } from './decision.ts';
+import { howFar } from './howFar.ts';
 
 /** D as a function of one input, all others held. */
 export type DifferenceAt = (value: number) => number;
@@ -26,9 +27,13 @@ const stretches = ({ min, max, value }: Quantity): { low: number; high: number; 
     : [{ low: min, high: max, points: 200 }];
 };
 
-const continuous = (quantity: Quantity, f: DifferenceAt): { status: BreakEvenStatus; found: Found[] } => {
+const continuous = (
+  quantity: Quantity,
+  f: DifferenceAt,
+  unit: number,
+): { status: BreakEvenStatus; found: Found[] } => {
   const scans: Crossings[] = stretches(quantity).map(({ low, high, points }) =>
-    crossings(f, low, high, points),
+    crossings(f, low, high, points, { unit }),
   );
   if (scans.every((scan) => scan.status === 'always')) return { status: 'always', found: [] };
   const found = atSeams(
@@ -49,9 +54,13 @@ const atSeams = (found: readonly Found[], { min, max }: Quantity, f: DifferenceA
     return [{ at: here.at, kind: through ? ('root' as const) : here.kind }];
   });
 
-const whole = (quantity: Quantity, f: DifferenceAt): { status: BreakEvenStatus; found: Found[] } => {
+const whole = (
+  quantity: Quantity,
+  f: DifferenceAt,
+  unit: number,
+): { status: BreakEvenStatus; found: Found[] } => {
   const values = Array.from({ length: quantity.max - quantity.min + 1 }, (_, i) => quantity.min + i);
-  const { status, flips } = integerFlips(f, values);
+  const { status, flips } = integerFlips(f, values, unit);
   if (status === 'always') return { status, found: [] };
   // It flips between two whole numbers: the one on the far side from today's value is where the answer is another.
   const found = flips.map(({ from, to }) => ({
@@ -61,7 +70,8 @@ const whole = (quantity: Quantity, f: DifferenceAt): { status: BreakEvenStatus; 
   return { status: statusOf(found.length), found };
 };
 
-const statusOf = (count: number): BreakEvenStatus =>
+/** In how many places it tips, in a word. */
+export const statusOf = (count: number): BreakEvenStatus =>
   count === 0 ? 'never' : count === 1 ? 'one' : 'several';
 
 /** Who is cheaper just above a root: looked up halfway to the next one, or to the end of the range. */
@@ -73,18 +83,20 @@ const sideAbove = (at: number, next: number, integer: boolean, f: DifferenceAt):
 /**
  * Where the answer tips when one number moves and all others stay: every root in the schema's range, the nearest to
  * today's value first. Integer inputs are tried at every value.
+ *
+ * @param unit the least difference that counts as one, in currency units
  */
-export const breakEvenOf = (quantity: Quantity, f: DifferenceAt): BreakEven => {
-  const { status, found } = quantity.integer ? whole(quantity, f) : continuous(quantity, f);
+export const breakEvenOf = (quantity: Quantity, f: DifferenceAt, unit: number): BreakEven => {
+  const { status, found } = quantity.integer ? whole(quantity, f, unit) : continuous(quantity, f, unit);
   const sorted = [...found].sort((a, b) => a.at - b.at);
   const roots = sorted
     .map(({ at, kind }, i) => ({
       at,
       kind,
-      distance: quantity.value === 0 ? null : (at - quantity.value) / Math.abs(quantity.value),
+      distance: howFar(quantity, at),
       above: sideAbove(at, sorted[i + 1]?.at ?? quantity.max, quantity.integer, f),
     }))
-    .sort((a, b) => Math.abs(a.at - quantity.value) - Math.abs(b.at - quantity.value));
+    .sort((a, b) => Math.abs(a.distance) - Math.abs(b.distance) || a.at - b.at);
   return { quantity, status, roots, slope: slopeAt(quantity, f) };
 };
 
@@ -97,13 +109,11 @@ const slopeAt = ({ value, min, max, integer }: Quantity, f: DifferenceAt): numbe
 };
 
 /**
- * How far today's value is from the nearest place where the answer tips, as a fraction; Infinity if it never does.
- * Where the two ways only touch, nothing tips.
+ * How far today's value is from the nearest place where the answer tips (see `howFar`); Infinity if it never does. Where
+ * the two ways only touch, nothing tips.
  */
 export const nearestTip = ({ roots }: BreakEven): number =>
   Math.min(
     Number.POSITIVE_INFINITY,
-    ...roots.flatMap(({ kind, distance }) =>
-      kind === 'touch' || distance === null ? [] : [Math.abs(distance)],
-    ),
+    ...roots.flatMap(({ kind, distance }) => (kind === 'touch' ? [] : [Math.abs(distance)])),
   );

@@ -11,11 +11,13 @@ const SCAN = 24;
  * value, and for each x the y nearest to today's at which D is nil, up to three times today's.
  *
  * @param f D at (x, y)
+ * @param unit the least difference that counts as one, in currency units
  */
 export const breakEvenLine = (
   x: Quantity,
   y: Quantity,
   f: (xValue: number, yValue: number) => number,
+  unit: number,
 ): BreakEvenLine => {
   const lowX = Math.max(x.min, x.value * 0.5);
   const highX = x.value > 0 ? Math.min(x.max, x.value * 1.5) : x.max;
@@ -26,7 +28,7 @@ export const breakEvenLine = (
   const D = (xValue: number, yValue: number): number => f(step(x, xValue), step(y, yValue));
   const points = Array.from({ length: POINTS }, (_, i) => {
     const at = lowX + ((highX - lowX) * i) / (POINTS - 1);
-    const { roots } = crossings((value) => D(at, value), y.min, highY, SCAN);
+    const { roots } = crossings((value) => D(at, value), y.min, highY, SCAN, { unit });
     const nearest = roots.reduce<number | null>(
       (best, root) =>
         best === null || Math.abs(root.at - y.value) < Math.abs(best - y.value) ? root.at : best,

@@ -36,9 +36,19 @@ export interface DrawnFuture {
   readonly givenUpIn: number | null;
 }
 
+/** Failures at their expected number, bills at their mean. */
+export interface ExpectedFuture {
+  readonly kind: 'expected';
+  /** What is remembered while several ways are evaluated at the same inputs; null where nothing is. */
+  readonly recall: Memory | null;
+}
+
 /** What happens: `expected` takes failures at their expected number and bills at their mean. */
-export type Future = { readonly kind: 'expected' } | DrawnFuture;
-export const EXPECTED: Future = { kind: 'expected' };
+export type Future = ExpectedFuture | DrawnFuture;
+export const EXPECTED: Future = { kind: 'expected', recall: null };
+
+/** The same for several ways at the same inputs: what they share is worked out once. */
+export const expectedOnce = (): Future => ({ kind: 'expected', recall: new Map() });
 
 /** What every contract of one evaluation shares: horizon, pace, price levels, the household's prices of work. */
 export interface Context {
@@ -179,9 +189,9 @@ export const recalled = <T>(
   draw: () => T,
 ): T => recalledFrom(future.recall, thing, particulars, draw);
 
-/** Worked out once within a drawn future; anew where failures are expected, for there a solver moves the inputs. */
+/** Worked out once within a future that remembers; anew in one that does not. */
 export const onceIn = <T>(future: Future, thing: unknown, particulars: Particulars, compute: () => T): T =>
-  future.kind === 'drawn' ? recalled(future, thing, particulars, compute) : compute();
+  future.recall === null ? compute() : recalledFrom(future.recall, thing, particulars, compute);
 
 /** What lasts is looked through one by one, and particulars may be a range's numbers, of which none comes twice. */
 const MOST_LASTING = 64;

@@ -44,6 +44,12 @@ export interface OptionResult {
   readonly paidOut: readonly number[];
 }
 
+/** The cheapest way of each side; null where none is open. */
+export interface Best {
+  readonly keep: OptionResult | null;
+  readonly replace: OptionResult | null;
+}
+
 export type BreakEvenStatus = 'never' | 'always' | 'one' | 'several';
 
 /** Where the answer tips when one number moves and all others stay. */
@@ -55,8 +61,8 @@ export interface BreakEven {
   readonly roots: readonly {
     readonly at: number;
     readonly kind: 'root' | 'jump' | 'touch';
-    /** (at - today)/today as a fraction; null when today's value is 0. */
-    readonly distance: number | null;
+    /** How far from today's value: ln(at / today); at nil or below, steps of the number's own (see `howFar`). */
+    readonly distance: number;
     /** Which side is cheaper just above it. */
     readonly above: 'keep' | 'replace';
   }[];
@@ -165,8 +171,15 @@ export interface Decision {
   readonly closed: readonly ClosedWay[];
   readonly bestKeep: OptionResult | null;
   readonly bestReplace: OptionResult | null;
-  /** NPC(best replacement now) - NPC(best keep); positive: keeping is cheaper. Null where a side has no open way. */
+  /** The best way of each side in each reading; the counted ones are `bestKeep` and `bestReplace`. */
+  readonly bestIn: ByReading<Best>;
+  /**
+   * NPC(best replacement now) - NPC(best keep), each reading by its own best ways; positive: keeping is cheaper. Null
+   * where a side has no open way.
+   */
   readonly difference: ByReading<Cents> | null;
+  /** Differences below this many currency units are none: a 40,000th of the cheaper cost. */
+  readonly grain: number;
   readonly verdict: Verdict;
   /** From this month on one side stays cheaper, counted cumulatively; null: from the start or never. */
   readonly crossing: { readonly month: number; readonly cheaper: 'keep' | 'replace' } | null;
@@ -177,7 +190,7 @@ export interface Decision {
   readonly ownHourTips: number | null;
   /** With every own hour taking twice as long; null where the ways compared take none. */
   readonly doubleHours: Cents | null;
-  /** If the needed work does not cure it the first time; null where that changes nothing between the two. */
+  /** If the needed work does not cure it the first time; null where nobody gave a chance of that and it changes nothing. */
   readonly ifNotCured: Cents | null;
   /** With a shop taking over all work from this month on. */
   readonly shopFrom: readonly { readonly month: number; readonly difference: Cents }[];

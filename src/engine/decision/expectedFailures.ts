@@ -3,7 +3,7 @@ import { patchesAfter, patchIncrements, renewalIncrements, renewalsAfter } from 
 import type { Range } from '../quantity/range.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Component } from '../scenario/inputs.ts';
-import { lawOf } from './laws.ts';
+import { lawOf, sameRange } from './laws.ts';
 
 /** A component's life used up in a month, and for how many months it is asked. */
 export interface Pace {
@@ -35,7 +35,7 @@ const scaledLaw = remember(
       chanceBelow: remembered((m) => (times > 0 ? law.chanceBelow(m / times) : 1)),
     };
   },
-  (a, b) => a[0] === b[0] && a[1] === b[1],
+  (a, b) => sameRange(a[0], b[0]) && a[1] === b[1],
 );
 
 /** The remaining life of the part that is in, where it was said; its spread is that of the range, its mean the number. */
@@ -46,7 +46,7 @@ const sameLife = (a: Component, b: Component): boolean =>
   a.repairIs === b.repairIs && a.scale === b.scale && a.shape === b.shape;
 
 const sameAnother = (a: Component['another'], b: Component['another']): boolean =>
-  a === b || (a !== null && b !== null && a.months === b.months && a.range === b.range);
+  a === b || (a !== null && b !== null && a.months === b.months && sameRange(a.range, b.range));
 
 /** Expected failures by month; `installed`: the part that is in, from what it has run; otherwise a new one. */
 const increments = remember(

@@ -1,13 +1,13 @@
 import { cardOwed } from '../cashflow/contracts/card.ts';
 import { type LedgerRow, ledger, ledgerTotal } from '../cashflow/ledger.ts';
-import { type ByReading, READINGS } from '../cashflow/posting.ts';
+import { type ByReading, READINGS, type Reading } from '../cashflow/posting.ts';
 import { postingSink } from '../cashflow/sinks.ts';
-import { type Cents, inUnits, lessCents, toCents } from '../quantity/money.ts';
+import { type Cents, inUnits, lessCents, NIL, toCents } from '../quantity/money.ts';
 import { discountFactor, effective } from '../quantity/rate.ts';
 import { cumulative } from '../valuation/breakEvenPeriod.ts';
 import { equivalentMonthlyCost } from '../valuation/present.ts';
 import type { Context } from './context.ts';
-import type { OptionResult } from './decision.ts';
+import type { Best, OptionResult } from './decision.ts';
 import type { Plan } from './plan.ts';
 import { type Evaluated, evaluatePlan, project } from './project.ts';
 
@@ -94,18 +94,34 @@ const paidOut = (rows: readonly LedgerRow[], horizon: number): number[] => {
   return cumulative(byMonth);
 };
 
-/** The cheapest of a side in the counted reading; the first of equals. Null where no way is open. */
-export const cheapest = (results: readonly OptionResult[], side: OptionResult['side']): OptionResult | null =>
+/** The cheapest of a side in a reading; the first of equals. Null where no way is open. */
+export const cheapest = (
+  results: readonly OptionResult[],
+  side: OptionResult['side'],
+  reading: Reading = 'counted',
+): OptionResult | null =>
   results
     .filter((result) => result.side === side)
     .reduce<OptionResult | null>(
-      (best, one) => (best && best.netPresentCost.counted <= one.netPresentCost.counted ? best : one),
+      (best, one) => (best && best.netPresentCost[reading] <= one.netPresentCost[reading] ? best : one),
       null,
     );
 
-/** NPC(replace) - NPC(keep) in each reading, from the ledgers' totals. */
-export const differenceOf = (keep: OptionResult, replace: OptionResult): ByReading<Cents> =>
-  byReading((reading) => lessCents(replace.netPresentCost[reading], keep.netPresentCost[reading]));
+/** The best of each side, chosen anew in each reading. */
+export const bestInReadings = (results: readonly OptionResult[]): ByReading<Best> =>
+  byReading((reading) => ({
+    keep: cheapest(results, 'keep', reading),
+    replace: cheapest(results, 'replace', reading),
+  }));
+
+/** NPC(replace) - NPC(keep) in each reading, from the ledgers' totals; null where a side has no open way. */
+export const differenceOf = (best: ByReading<Best>): ByReading<Cents> | null => {
+  const apart = (reading: Reading): Cents => {
+    const { keep, replace } = best[reading];
+    return keep && replace ? lessCents(replace.netPresentCost[reading], keep.netPresentCost[reading]) : NIL;
+  };
+  return best.counted.keep && best.counted.replace ? byReading(apart) : null;
+};
 
 /** The readings do not agree on which side is cheaper. */
 export const readingsDisagree = (difference: ByReading<Cents>): boolean =>

@@ -7,7 +7,7 @@ import type { WorkOnce } from '../cashflow/contracts/work.ts';
 import { linesOf } from '../cashflow/lines.ts';
 import type { Category, Contract } from '../cashflow/posting.ts';
 import type { WorkCost } from '../scenario/inputs.ts';
-import { type Context, lasting, recalled, together } from './context.ts';
+import { type Context, lasting, onceIn, recalled, together } from './context.ts';
 import type { Reads } from './memory.ts';
 import { repairs } from './repairs.ts';
 import { type Runs, runsBy } from './runs.ts';
@@ -34,9 +34,9 @@ export const runningCosts = (vehicle: Runs, span: Span, ctx: Context): readonly 
   const { future } = ctx;
   const anew = (): readonly Contract[] => allCosts(vehicle, span, ctx);
   const inOne = (): readonly Contract[] => [bundled(anew(), span.start, false)];
-  if (future.kind !== 'drawn') return anew();
-  if (span.bought) return recalled(future, vehicle, ['runs', span.start, span.end], inOne);
-  return ctx.inputs.claim
+  if (future.recall === null) return anew();
+  if (span.bought) return onceIn(future, vehicle, ['runs', span.start, span.end], inOne);
+  return future.kind === 'drawn' && ctx.inputs.claim
     ? recalled(future, span, ['runs', future.givenUpIn, ...runsBy(vehicle)], inOne)
     : anew();
 };

@@ -2,8 +2,8 @@ import type { Quantity } from '../scenario/scenario.ts';
 import type { DifferenceAt } from './breakEven.ts';
 import type { Swing } from './decision.ts';
 
-/** How far a number without a range of its own is moved either way: a fifth of its value. */
-const SWING = 0.2;
+/** How far a number without a range of its own is moved either way: by this factor, which is a fifth. */
+const SWING = 1.2;
 
 /**
  * D with one number low and high, all others held: at the 10 % and 90 % points of its range where it has one that is
@@ -12,9 +12,7 @@ const SWING = 0.2;
 export const swingOf = (quantity: Quantity, f: DifferenceAt): Swing => {
   const { range, value, varies } = quantity;
   const [low, high] =
-    range !== null && varies === 'once'
-      ? [range.low, range.high]
-      : [value * (1 - SWING), value * (1 + SWING)];
+    range !== null && varies === 'once' ? [range.low, range.high] : [value / SWING, value * SWING];
   const at = (moved: number) => {
     const whole = quantity.integer ? Math.round(moved) : moved;
     const held = Math.min(quantity.max, Math.max(quantity.min, whole));
@@ -26,5 +24,15 @@ export const swingOf = (quantity: Quantity, f: DifferenceAt): Swing => {
 /** How much D moves between the two ends. */
 export const widthOf = (swing: Swing): number => Math.abs(swing.high.difference - swing.low.difference);
 
-/** The same in whole cents, which the swings are ranked by: the last digit of a sum decides nothing then. */
-export const centsWide = (swing: Swing): number => Math.round(100 * widthOf(swing));
+/**
+ * The widest first, by key where they are as wide: the last digit of a sum decides nothing.
+ *
+ * @param grain what is no difference, in currency units
+ */
+export const widestFirst = (swings: readonly Swing[], grain: number): Swing[] => {
+  const width = (swing: Swing): number => Math.round((100 * widthOf(swing)) / grain);
+  return swings.toSorted((a, b) => width(b) - width(a) || (a.quantity.key < b.quantity.key ? -1 : 1));
+};
+
+/** Whether it moves the answer at all. */
+export const isFelt = (swing: Swing, grain: number): boolean => widthOf(swing) >= grain;

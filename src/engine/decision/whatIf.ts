@@ -1,13 +1,15 @@
 import { shopPriceOf } from '../cashflow/contracts/work.ts';
-import type { Reading } from '../cashflow/posting.ts';
 import { type Cents, toCents } from '../quantity/money.ts';
-import { discountFactor, effective, effectivePerYear, nominal } from '../quantity/rate.ts';
+import { discountFactor, effective, effectivePerYear, nominal, type Rate } from '../quantity/rate.ts';
 import type { Inputs, RunningCosts, WorkCost } from '../scenario/inputs.ts';
 import { copyOf } from '../scenario/lens.ts';
-import type { Facts } from '../scenario/scenario.ts';
+import type { Ground } from '../scenario/rewrite.ts';
+import { type Context, contextOf, EXPECTED } from './context.ts';
 import type { Decision } from './decision.ts';
-import { evaluatePair, type Pair, pairDifference } from './pair.ts';
-import type { Evaluated } from './project.ts';
+import { evaluatePlan, presentCostOf } from './project.ts';
+import { differenceAt } from './sides.ts';
+import type { Way } from './ways/way.ts';
+import { comparedWays } from './ways/ways.ts';
 
 /**
  * Every own hour takes twice as long, while a shop works as before: its prices are settled first where they follow from
@@ -45,30 +47,42 @@ const withNothingCured = (inputs: Inputs): Inputs => ({
   workNeeded: inputs.workNeeded.map((job) => ({ ...job, notCured: { ...job.notCured, chance: 1 } })),
 });
 
-/**
- * D with a shop taking over from month m: own hands in both courses up to it, a shop from then on. From month 0 it is
- * the all-shop reading. What the first day put on a card was paid with own hands, so later it stays as it was.
- */
-const shopFrom = (inputs: Inputs, facts: Facts, pair: Pair): Decision['shopFrom'] => {
-  const noCard = copyOf({ ...inputs, household: { ...inputs.household, savings: null } });
-  const [withCard, without] = [evaluatePair(inputs, facts, pair), evaluatePair(noCard, facts, pair)];
-  const rate = effective(inputs.household.moneyEarns);
-  const cost = ({ flows }: Evaluated, from: number): number =>
-    flows.counted.reduce(
+/** What a way costs with own hands up to month m and a shop from then on, by m; without the card of the first day. */
+const costFrom =
+  (way: Way, at: Context, rate: Rate) =>
+  (from: number): number => {
+    const { flows } = evaluatePlan(way.build(at), at);
+    return flows.counted.reduce(
       (sum, amount, m) => sum + (m < from ? amount : (flows.shop[m] as number)) * discountFactor(rate, m),
       0,
     );
-  const difference = (of: typeof withCard, reading: Reading): number =>
-    of.replace.netPresentCost[reading] - of.keep.netPresentCost[reading];
-  const card = difference(withCard, 'counted') - difference(without, 'counted');
+  };
+
+/**
+ * D with a shop taking over from month m: own hands up to it, a shop from then on, the best way of each side chosen anew
+ * for each m. From month 0 it is the all-shop reading. What the first day put on a card was paid with own hands, so later
+ * it stays as it was.
+ */
+const shopFrom = ({ inputs, facts }: Ground): Decision['shopFrom'] => {
+  const noCard = copyOf({ ...inputs, household: { ...inputs.household, savings: null } });
+  const rate = effective(inputs.household.moneyEarns);
+  const [ctx, without] = [inputs, noCard].map((of) => contextOf(of, facts, EXPECTED, 'unrounded'));
+  if (!ctx || !without) return [];
   const years = Array.from({ length: Math.ceil(inputs.household.lookAhead / 12) }, (_, year) => year * 12);
-  return years.map((month) => ({
+  const ways = comparedWays(ctx).map((way) => {
+    const whole = presentCostOf(way.build(ctx), ctx);
+    const card = whole.counted - presentCostOf(way.build(without), without).counted;
+    const from = costFrom(way, without, rate);
+    return {
+      side: way.side,
+      costs: years.map((month) => (month === 0 ? whole.shop : from(month) + card)),
+    };
+  });
+  const least = (side: Way['side'], year: number): number =>
+    Math.min(...ways.filter((way) => way.side === side).map(({ costs }) => costs[year] as number));
+  return years.map((month, year) => ({
     month,
-    difference: toCents(
-      month === 0
-        ? difference(withCard, 'shop')
-        : cost(without.replace, month) - cost(without.keep, month) + card,
-    ),
+    difference: toCents(least('replace', year) - least('keep', year)),
   }));
 };
 
@@ -80,28 +94,29 @@ const dearerMoney = (inputs: Inputs, noteRate: number | null): number | null => 
 };
 
 /**
- * The answer again under the assumptions a tool like this is most often wrong about.
+ * The answer again under the assumptions a tool like this is most often wrong about, each side's best way chosen anew.
  *
- * @param noteRate of the loan in the pair, nominal monthly; null where there is none
+ * @param noteRate of the loan of the best replacement, nominal monthly; null where there is none
+ * @param grain what is no difference, in currency units
  */
 export const whatIfs = (
-  inputs: Inputs,
-  facts: Facts,
-  pair: Pair,
+  { inputs, facts }: Ground,
   noteRate: number | null,
+  grain: number,
 ): Pick<Decision, 'doubleHours' | 'ifNotCured' | 'shopFrom' | 'atLoanRate'> => {
   // Put together by spreads they would be of another kind to the compiler than all that was evaluated before them.
-  const difference = (other: Inputs): number => pairDifference(copyOf(other), facts, pair);
+  const difference = (other: Inputs): number => differenceAt({ inputs: copyOf(other), facts });
   const at = (other: Inputs): Cents => toCents(difference(other));
-  // Where both courses bear it alike (mended to be sold) it changes nothing, and nothing is said.
-  const plain = pairDifference(inputs, facts, pair);
   const notCured = difference(withNothingCured(inputs));
+  const matters =
+    inputs.workNeeded.some((job) => job.notCured.chance > 0) ||
+    Math.abs(notCured - difference(inputs)) > grain;
   const rate = dearerMoney(inputs, noteRate);
   const hasHours = inputs.workNeeded.some((job) => job.by === 'own' && job.hours > 0);
   return {
     doubleHours: hasHours ? at(withDoubleHours(inputs)) : null,
-    ifNotCured: Math.abs(notCured - plain) < 1 ? null : toCents(notCured),
-    shopFrom: shopFrom(inputs, facts, pair),
+    ifNotCured: matters ? toCents(notCured) : null,
+    shopFrom: shopFrom({ inputs, facts }),
     atLoanRate:
       rate === null
         ? null

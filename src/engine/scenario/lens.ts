@@ -1,5 +1,4 @@
 import type { Inputs } from './inputs.ts';
-import type { Quantity } from './scenario.ts';
 
 type Tree = Readonly<Record<string, unknown>>;
 type Node = Tree | readonly unknown[];
@@ -64,14 +63,3 @@ export const withInput = (inputs: Inputs, key: string, value: number): Inputs =>
   inputAt(inputs, key);
   return copyWith(inputs, key.split('.'), value, key) as Inputs;
 };
-
-/** The same inputs with a quantity at another value, wherever that number stands. */
-export const withQuantity = (
-  inputs: Inputs,
-  { key, also }: Pick<Quantity, 'key' | 'also'>,
-  value: number,
-): Inputs =>
-  also.reduce(
-    (changed, other) => withInput(changed, other.key, value * other.times),
-    withInput(inputs, key, value),
-  );

@@ -7,9 +7,10 @@ import { isMapping, rawView } from './rules/raw.ts';
 import { applyRules } from './rules/rules.ts';
 import type { Scenario } from './scenario.ts';
 import { findingsOf } from './schema/issues.ts';
-import { scenarioSchema } from './schema/scenario.ts';
+import { type Sparse, scenarioSchema } from './schema/scenario.ts';
 import { RUNNING } from './specs.ts';
 import { significant, type Units } from './units.ts';
+import type { Written } from './written.ts';
 
 /** What parsing a scenario needs from outside: the name to print, and the day it is (ISO). */
 export interface ParseContext {
@@ -123,15 +124,34 @@ export const parseScenario = (text: string, context: ParseContext): Parsed => {
   const units = unitsOf(tree);
   const written = tree.date;
   const date = typeof written === 'string' && parseCivilDate(written) ? written : context.today;
+  const read = readTree({ tree, units, date });
+  if ('problems' in read)
+    return {
+      problems: inOrder(read.problems.map((finding) => placed(finding, locate))).slice(0, MOST_PROBLEMS),
+    };
+  const { scenario } = read;
+  const warnings = [...read.warnings, ...smallRates(scenario)];
+  return { scenario, warnings: inOrder(once(warnings).map((finding) => placed(finding, locate))) };
+};
+
+type Read =
+  | { readonly scenario: Scenario; readonly warnings: readonly Finding[] }
+  | { readonly problems: readonly Finding[] };
+
+/** A file's tree read: schema, rules, and everything filled in. */
+export const readTree = (written: Written): Read => {
+  const { tree, units, date } = written;
   const schema = schemaIn(units);
   const shaped = schema.safeParse(tree);
   const ruled = applyRules(rawView(tree, units, date));
   const shape = shaped.success ? [] : findingsOf(schema, tree, shaped.error.issues);
   const found = once([...shape, ...ruled.problems]);
-  if (found.length > 0 || !shaped.success)
-    return { problems: inOrder(found.map((finding) => placed(finding, locate))).slice(0, MOST_PROBLEMS) };
+  if (found.length > 0 || !shaped.success) return { problems: found };
   const { scenario, findings } = completeScenario(shaped.data, units, date);
-  if (findings.length > 0) return { problems: inOrder(findings.map((finding) => placed(finding, locate))) };
-  const warnings = [...ruled.warnings, ...smallRates(scenario)];
-  return { scenario, warnings: inOrder(once(warnings).map((finding) => placed(finding, locate))) };
+  return findings.length > 0
+    ? { problems: findings }
+    : { scenario: { ...scenario, written }, warnings: ruled.warnings };
 };
+
+/** A tree that was read without a problem, as the schema has it. */
+export const sparseOf = ({ tree, units }: Written): Sparse => schemaIn(units).parse(tree);

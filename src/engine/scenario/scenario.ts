@@ -1,6 +1,7 @@
 import type { Range } from '../quantity/range.ts';
 import type { ClaimFacts } from './claim.ts';
 import type { Inputs } from './inputs.ts';
+import type { Written } from './written.ts';
 
 /**
  * Whose number it is. One that a household gives without saying how it knows has its field's usual mark. A `choice`
@@ -23,6 +24,7 @@ export type Unit =
   | 'weeks'
   | 'days'
   | 'years'
+  | 'calendar year'
   | 'hours'
   | 'distance'
   | 'distance a year'
@@ -30,17 +32,30 @@ export type Unit =
   | 'factor'
   | 'clock';
 
-/** Everything known about one number of the inputs besides its value. */
+/** A place of `Inputs` that a number moves: it becomes `times` the number and `plus`. */
+export interface Move {
+  readonly key: string;
+  readonly times: number;
+  readonly plus: number;
+}
+
+/** Everything known about one number of the file besides its value. */
 export interface Quantity {
-  /** Where it stands in `Inputs`, dotted: "replacement.0.payment.apr". */
+  /** Its name: as a rule where it stands in `Inputs`, dotted: "replacement.0.payment.apr". */
   readonly key: string;
   /**
-   * Other places of `Inputs` that hold the same number, or a fixed multiple of it, and move with it: the pump both
-   * vehicles fill up at, the families of prices that rise as prices in general.
+   * The places of `Inputs` that move with it in drawn futures, each by `times` its value and `plus`: the pump all
+   * vehicles fill up at, what was filled in from it. Worked out for numbers that are ranges; empty for all others.
    */
-  readonly also: readonly { readonly key: string; readonly times: number }[];
-  /** Where it stands (or would stand) in the scenario file: "replacement.loan.apr". */
+  readonly moves: readonly Move[];
+  /** Where it stands (or would stand) in the scenario file: "replacement.loan.apr". Typed there, it counts. */
   readonly path: string;
+  /** Where the file has it now: more places than one where all vehicles give the same price at the pump. */
+  readonly standsAt: readonly string[];
+  /** What follows the figure where it is typed: " mpg", " per gallon", " months"; '' for a bare number. */
+  readonly suffix: string;
+  /** Only a range may stand there: it is typed as its range, all points in proportion. */
+  readonly onlyRange: boolean;
   /** In the household's words: "yearly cost of insurance, 2009 wagon". */
   readonly label: string;
   readonly unit: Unit;
@@ -53,8 +68,12 @@ export interface Quantity {
   /** The schema's range, inclusive: what the solver scans. */
   readonly min: number;
   readonly max: number;
+  /** What counts as a fifth where there is no ratio to count by: at nil, or below it. In its own unit. */
+  readonly step: number;
   readonly integer: boolean;
   readonly mark: Mark;
+  /** It can be looked up, and was: a fact that nobody asks to be otherwise. */
+  readonly known: boolean;
   /** True when the scenario did not give it. */
   readonly isDefault: boolean;
   /** Who said so, or which table, with its date. */
@@ -194,4 +213,6 @@ export interface Scenario {
   readonly facts: Facts;
   readonly inputs: Inputs;
   readonly quantities: readonly Quantity[];
+  /** What it was read from, so that it can be read again with a number otherwise; null for one made without a file. */
+  readonly written: Written | null;
 }

@@ -16,6 +16,8 @@ export interface Spec {
   readonly exact?: string;
   /** What a range of it keeps clear of: nature's bounds, not the reader's. Nil unless told; null where there is none. */
   readonly bounds?: Bounds;
+  /** What counts as a fifth of it at nil or below, in the unit of `min`; by its unit unless told. */
+  readonly step?: number;
   /** In a household's words, lower case: "yearly cost of insurance". */
   readonly words: string;
 }
@@ -65,12 +67,13 @@ export const HOUSEHOLD = {
   ownShare: share(0, 1, 'guess', 'share of later repairs done at home'),
   partsShare: share(0, 1, 'guess', "parts as a share of a shop's bill"),
   shopHour: spec('money an hour', 0, 500, 'guess', "a shop's price of one hour"),
-  tablePriceRatio: spec('factor', 0.1, 10, 'guess', "today's repair prices against the table's of 2019"),
+  tablePriceRatio: spec('factor', 0.1, 10, 'guess', 'what carries the tables of upkeep and repairs to today'),
+  fuelPrice: spec('money per energy', 0, 50, 'guess', 'price of a gallon or litre, for every vehicle'),
+  powerPrice: spec('money per energy', 0, 50, 'guess', 'price of a kWh, for every vehicle'),
 } as const satisfies Record<string, Spec>;
 
 export const RUNNING = {
-  year: exactly(KNOWN, whole('years', 1900, 2200, 'measured', 'model year')),
-  age: exactly(KNOWN, whole('years', 0, 100, 'measured', 'age')),
+  year: exactly(KNOWN, whole('calendar year', 1900, 2200, 'measured', 'model year')),
   odometer: exactly(KNOWN, spec('distance', 0, 1_000_000, 'measured', 'odometer')),
   priceWhenNew: spec('money', 500, 500_000, 'quoted', 'price when new'),
   insurance: spec('money a year', 0, 30_000, 'quoted', 'yearly cost of insurance'),
@@ -81,7 +84,6 @@ export const RUNNING = {
   parking: spec('money a month', 0, 5_000, 'quoted', 'parking a month'),
   averageUpkeep: spec('money per distance', 0, 2, 'guess', 'average scheduled upkeep'),
   repairsFactor: spec('factor', 0, 10, 'guess', 'repairs against the average'),
-  priceRatio: spec('factor', 0, 10, 'table', "today's repair prices against the table's"),
   perDollar: exactly(KNOWN, spec('factor', 0.000_001, 1_000_000, 'quoted', 'currency units per US dollar')),
   usualRepair: spec('money', 1, 50_000, 'guess', 'what one repair nobody named costs at a shop'),
   strands: share(0, 1, 'guess', 'share of such repairs that leave it at the roadside'),
@@ -128,7 +130,7 @@ export const WORK = {
   spent: exactly(KNOWN, spec('money', 0, 500_000, 'measured', 'already spent')),
   everyDistance: exactly('it is a schedule', spec('distance', 100, 500_000, 'guess', 'due every')),
   everyMonths: exactly('it is a schedule', whole('months', 1, 240, 'guess', 'due every, months')),
-  sinceDistance: exactly(KNOWN, spec('distance', 0, 1_000_000, 'measured', 'driven since last done')),
+  lastDone: exactly(KNOWN, spec('distance', 0, 1_000_000, 'measured', 'odometer when last done')),
   sinceMonths: exactly(KNOWN, whole('months', 0, 1_200, 'measured', 'months since last done')),
   lifeDistance: spec('distance', 100, 2_000_000, 'guess', 'typical life'),
   lifeMonths: spec('months', 1, 1_200, 'guess', 'typical life, months'),

@@ -1,14 +1,9 @@
-import { type DistanceUnit, distanceRatio } from '../quantity/distance.ts';
+import { distanceRatio } from '../quantity/distance.ts';
+import type { Unit } from './scenario.ts';
 import type { Spec } from './specs.ts';
+import type { Units } from './written.ts';
 
-/** The units a household writes in, read from the file before anything else. */
-export interface Units {
-  /** ISO 4217. */
-  readonly currency: string;
-  /** Currency units per US dollar: carries the public tables, the defaults and the ranges. */
-  readonly perDollar: number;
-  readonly distance: DistanceUnit;
-}
+export type { Units } from './written.ts';
 
 const isMoney = (spec: Spec): boolean => spec.unit.startsWith('money');
 const isDistance = (spec: Spec): boolean => spec.unit === 'distance' || spec.unit === 'distance a year';
@@ -30,3 +25,34 @@ export const limits = (spec: Spec, units: Units): { min: number; max: number } =
   if (ratio === 1) return { min: spec.min, max: spec.max };
   return { min: significant(spec.min * ratio, 3), max: significant(spec.max * ratio, 3) };
 };
+
+/**
+ * What counts as a fifth of a number that is nil, or below it: there is no ratio to count by there. In dollars and miles;
+ * our guess throughout.
+ */
+const STEPS: Readonly<Record<Unit, number>> = {
+  money: 100,
+  'money a month': 10,
+  'money a year': 100,
+  'money a day': 5,
+  'money an hour': 5,
+  'money per distance': 0.02,
+  'money per energy': 0.3,
+  share: 0.05,
+  'rate a year': 0.01,
+  months: 3,
+  weeks: 1,
+  days: 2,
+  years: 1,
+  'calendar year': 1,
+  hours: 4,
+  distance: 5_000,
+  'distance a year': 1_000,
+  economy: 1,
+  factor: 0.1,
+  clock: 1,
+};
+
+/** The same in the household's units. */
+export const stepOf = (spec: Spec, units: Units): number =>
+  (spec.step ?? STEPS[spec.unit]) * carried(spec, units);

@@ -1,9 +1,9 @@
-import type { OptionResult } from '../../engine/decision/decision.ts';
+import type { OptionResult, Reading } from '../../engine/decision/decision.ts';
 import { short } from '../charts/look.ts';
 import { type ReadingRow, readingsChart } from '../charts/readings.ts';
 import { day, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
-import { table } from '../tables/table.ts';
+import { type Cell, table } from '../tables/table.ts';
 import {
   cashWords,
   decidingSentence,
@@ -46,14 +46,23 @@ const threeNumbers = ({ d, format }: Page): Html => {
 const readingsFigure = ({ d, format, figure }: Page): Html | null => {
   const { bestKeep, bestReplace, difference } = d;
   if (!bestKeep || !bestReplace || !difference) return null;
+  const bestOf = (reading: Reading) => {
+    const { keep, replace } = d.bestIn[reading];
+    return [keep ?? bestKeep, replace ?? bestReplace] as const;
+  };
   const rows: ReadingRow[] = READINGS.flatMap((reading) =>
-    ([bestKeep, bestReplace] as const).map((option) => ({
+    bestOf(reading).map((option) => ({
       reading: capital(readingWords[reading]),
       side: option.side === 'keep' ? ('keep' as const) : ('replace' as const),
       cost: option.netPresentCost[reading] / 100,
       words: `${costOf(d, option, format, reading)} ${option.side === 'keep' ? 'kept' : 'handed on'}`,
     })),
   );
+  /** What it costs, and by which way where that is not the one named above the column. */
+  const cell = (option: OptionResult, usual: OptionResult, reading: Reading): Cell => {
+    const cost = format.money(option.netPresentCost[reading] / 100);
+    return option.id === usual.id ? cost : html`${cost} <small>${short(option.label, 60)}</small>`;
+  };
   const apart = READINGS.map((r) => `${readingWords[r]}, ${differenceWords(difference[r], format)}`);
   return figure({
     id: 'readings',
@@ -66,12 +75,15 @@ const readingsFigure = ({ d, format, figure }: Page): Html | null => {
     table: table({
       caption: 'The two best ways, counted three ways',
       head: ['Counted', short(bestKeep.label, 60), short(bestReplace.label, 60), 'Apart'],
-      rows: READINGS.map((r) => [
-        capital(readingWords[r]),
-        format.money(bestKeep.netPresentCost[r] / 100),
-        format.money(bestReplace.netPresentCost[r] / 100),
-        differenceWords(difference[r], format),
-      ]),
+      rows: READINGS.map((r) => {
+        const [keep, replace] = bestOf(r);
+        return [
+          capital(readingWords[r]),
+          cell(keep, bestKeep, r),
+          cell(replace, bestReplace, r),
+          differenceWords(difference[r], format),
+        ];
+      }),
     }),
   });
 };

@@ -1,5 +1,5 @@
 import type { BreakEven, BreakEvenLine } from '../../engine/decision/decision.ts';
-import { centsWide } from '../../engine/decision/swings.ts';
+import { isFelt } from '../../engine/decision/swings.ts';
 import { swingsChart } from '../charts/swings.ts';
 import { type TippingPoint, tippingLineChart } from '../charts/tippingLine.ts';
 import { type Formats, inWords, percent } from '../format.ts';
@@ -7,17 +7,14 @@ import { type Html, html, join } from '../markup/html.ts';
 import { type Cell, folded, table } from '../tables/table.ts';
 import { decidingSentence, differenceWords, noticesAt, ownHoursSentence } from '../words/facts.ts';
 import { markWords } from '../words/marks.ts';
-import { bare, bareUnit, howFar, tipAt, tipsNearestFirst, tipWords } from '../words/tipping.ts';
+import { bare, bareUnit, timesToday, tipAt, tipsNearestFirst, tipWords } from '../words/tipping.ts';
 import { block, type CertainPage, type Chapter, notes, paragraphs } from './page.ts';
 
 const SHOWN = 8;
 
 const swingsFigure = ({ d, format, figure }: CertainPage): Html | null => {
   if (!d.difference || d.swings.length === 0) return null;
-  const most = d.swings
-    .filter((s) => centsWide(s) >= 50)
-    .toSorted((a, b) => centsWide(b) - centsWide(a) || (a.quantity.key < b.quantity.key ? -1 : 1))
-    .slice(0, SHOWN);
+  const most = d.swings.filter((s) => isFelt(s, d.grain)).slice(0, SHOWN);
   const [first] = most;
   if (!first) return null;
   const rows = most.map((s) => ({
@@ -101,7 +98,7 @@ const lineFigure = ({ d, format, figure }: CertainPage): Html | null => {
 
 const rootWords = (q: BreakEven['quantity'], root: BreakEven['roots'][number], format: Formats): Html => {
   const kind = { root: '', jump: 'a jump at ', touch: 'touches at ' }[root.kind];
-  return html`${kind}${tipAt(q, root.at, format)} <small>${howFar(root.distance)}</small>`;
+  return html`${kind}${tipAt(q, root.at, format)} <small>${timesToday(q, root)}</small>`;
 };
 
 const tipCells = ({ format }: CertainPage, b: BreakEven): Cell[] => {
@@ -170,7 +167,7 @@ export const changeChapter = (page: CertainPage): Chapter => {
     question: 'What would change the answer?',
     body: d.difference
       ? html`${block(
-          html`<p>${nearest ? `Nearest to tipping it is ${tipWords(nearest, format)}.` : 'No single number tips it anywhere in its range.'} ${decidingSentence(d)}${d.verdict.deciding.count > 0 && ' A number decides if the answer tips within half of its value.'}</p>`,
+          html`<p>${nearest ? `Nearest to tipping it is ${tipWords(nearest, format)}.` : 'No single number tips it anywhere in its range.'} ${decidingSentence(d)}${d.verdict.deciding.count > 0 && ' A number decides if the answer tips before it is half as much again, or falls by as much.'}</p>`,
           notes(
             near.slice(0, 3).map((b) => b.quantity),
             format,

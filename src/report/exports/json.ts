@@ -8,6 +8,7 @@ import type {
   Swing,
 } from '../../engine/decision/decision.ts';
 import { type Cents, centsText } from '../../engine/quantity/money.ts';
+import { figureOf } from '../../engine/scenario/figure.ts';
 import type { Quantity } from '../../engine/scenario/scenario.ts';
 import { isPrivate, withoutPrivate } from '../privacy.ts';
 import { savingsShown } from '../words/facts.ts';
@@ -62,11 +63,12 @@ const option = (o: OptionResult, savings: boolean) => ({
 
 const breakEven = (b: BreakEven) => ({
   key: b.quantity.key,
+  path: b.quantity.path,
   label: b.quantity.label,
   unit: b.quantity.unit,
   today: b.quantity.value,
   status: b.status,
-  roots: b.roots,
+  roots: b.roots.map((root) => ({ ...root, typed: figureOf(b.quantity, root.at) })),
   slope: b.slope,
 });
 

@@ -1,6 +1,7 @@
-import type { BreakEven, Certain, Swing } from '../../engine/decision/decision.ts';
+import type { BreakEven, Certain } from '../../engine/decision/decision.ts';
+import { isFelt } from '../../engine/decision/swings.ts';
 import type { Quantity, Unit } from '../../engine/scenario/scenario.ts';
-import { type Formats, percent, roundTo } from '../format.ts';
+import { type Formats, number, roundTo } from '../format.ts';
 
 /** Where it tips, to three significant digits: a root is never known better than the numbers around it. */
 export const tipAt = (q: Quantity, at: number, format: Formats): string => {
@@ -25,34 +26,32 @@ export const bareUnit = (q: Quantity, format: Formats): string => {
   return left === '' ? '' : ` (${left})`;
 };
 
-/** "42% more than today", "twice … " is left to the reader; '' where today's value is nil. */
-export const howFar = (distance: number | null): string =>
-  distance === null
-    ? 'from nothing today'
-    : `${percent(Math.abs(distance), 0)} ${distance < 0 ? 'less' : 'more'}`;
+/** "× 1.42", "÷ 1.42": as many times today's value, in whatever unit it is told; "from nothing today" where that is nil. */
+export const timesToday = (q: Quantity, root: BreakEven['roots'][number]): string => {
+  if (q.value <= 0) return q.value === 0 ? 'from nothing today' : 'from below nothing today';
+  if (root.at <= 0) return root.at === 0 ? 'nothing at all' : 'below nothing';
+  const times = Math.exp(Math.abs(root.distance));
+  return `${root.distance < 0 ? '÷' : '×'} ${number(times, times < 10 ? 2 : 0)}`;
+};
 
 /** Break-evens that tip somewhere, nearest to today's value first; those without a distance come last. */
 export const tipsNearestFirst = (d: Certain): readonly BreakEven[] => {
-  const nearest = (b: BreakEven): number =>
-    Math.min(...b.roots.map((r) => Math.abs(r.distance ?? Number.POSITIVE_INFINITY)));
+  const nearest = (b: BreakEven): number => Math.min(...b.roots.map((r) => Math.abs(r.distance)));
   return d.breakEvens
     .filter((b) => b.roots.length > 0)
     .toSorted((a, b) => nearest(a) - nearest(b) || (a.quantity.key < b.quantity.key ? -1 : 1));
 };
 
 /** The numbers that move the answer most when each is moved as far as its swing goes, the most first. */
-export const weightiest = (d: Certain, most: number): readonly Quantity[] => {
-  const width = (s: Swing): number => Math.abs(s.high.difference - s.low.difference);
-  return d.swings
-    .filter((s) => width(s) >= 0.5)
-    .toSorted((a, b) => width(b) - width(a) || (a.quantity.key < b.quantity.key ? -1 : 1))
+export const weightiest = (d: Certain, most: number): readonly Quantity[] =>
+  d.swings
+    .filter((s) => isFelt(s, d.grain))
     .slice(0, most)
     .map((s) => s.quantity);
-};
 
-/** "repairs nobody named, 2009 wagon: $2,690 a year instead of $1,900 a year (41% more)". */
+/** "repairs nobody named, 2009 wagon: $2,690 a year instead of $1,900 a year (× 1.41)". */
 export const tipWords = (b: BreakEven, format: Formats): string => {
   const [root] = b.roots;
   if (!root) return `${b.quantity.label}: nowhere in its range`;
-  return `${b.quantity.label}: ${tipAt(b.quantity, root.at, format)} instead of ${format.quantity(b.quantity)} (${howFar(root.distance)})`;
+  return `${b.quantity.label}: ${tipAt(b.quantity, root.at, format)} instead of ${format.quantity(b.quantity)} (${timesToday(b.quantity, root)})`;
 };

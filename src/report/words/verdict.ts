@@ -14,8 +14,9 @@ const units = (cents: number): number => cents / 100;
 
 /** Who is cheaper in one reading, or that nobody is. */
 const winner = (d: Decision, reading: Reading): Winner => {
-  if (!d.difference || !d.bestKeep || !d.bestReplace) return 'even';
-  const less = Math.min(d.bestKeep.netPresentCost[reading], d.bestReplace.netPresentCost[reading]);
+  const { keep, replace } = d.bestIn[reading];
+  if (!d.difference || !keep || !replace) return 'even';
+  const less = Math.min(keep.netPresentCost[reading], replace.netPresentCost[reading]);
   if (Math.abs(d.difference[reading]) <= ABOUT_EVEN * Math.abs(less)) return 'even';
   return d.difference[reading] > 0 ? 'keep' : 'replace';
 };

@@ -30,8 +30,11 @@ describe("at the loan's rate", () => {
 describe('where it tips', () => {
   const quantity: Quantity = {
     key: 'x',
-    also: [],
+    moves: [],
     path: 'x',
+    standsAt: [],
+    suffix: '',
+    onlyRange: false,
     label: 'a number',
     unit: 'money',
     value: 100,
@@ -39,8 +42,10 @@ describe('where it tips', () => {
     varies: 'once',
     min: 0,
     max: 10000,
+    step: 1,
     integer: false,
     mark: 'guess',
+    known: false,
     isDefault: false,
     source: '',
     note: '',
@@ -48,7 +53,7 @@ describe('where it tips', () => {
 
   it('a root where two scans meet is one root, and says who is cheaper above it', () => {
     // Bent, so that it is scanned; nil at 400, four times today's value, where the near and the far scan meet.
-    const { status, roots } = breakEvenOf(quantity, (x) => 400 - x + (x > 7000 ? 1e-3 * (x - 7000) : 0));
+    const { status, roots } = breakEvenOf(quantity, (x) => 400 - x + (x > 7000 ? 1e-3 * (x - 7000) : 0), 1);
     expect(status).toBe('one');
     expect(roots).toHaveLength(1);
     expect(roots[0]).toMatchObject({ kind: 'root', above: 'replace' });
@@ -56,7 +61,7 @@ describe('where it tips', () => {
   });
 
   it('where the two ways only touch, nothing tips', () => {
-    const touching = breakEvenOf(quantity, (x) => Math.abs(x - 90) / 10);
+    const touching = breakEvenOf(quantity, (x) => Math.abs(x - 90) / 10, 1);
     expect(touching.roots.map(({ kind }) => kind)).toEqual(['touch']);
     expect(nearestTip(touching)).toBe(Number.POSITIVE_INFINITY);
   });

@@ -31,25 +31,26 @@ const holderOf = (inputs: Inputs, key: string): { readonly holder: Tree; readonl
 const allowed = ({ min, max, integer }: Quantity, value: number): number =>
   Math.min(max, Math.max(min, integer ? Math.round(value) : value));
 
+/** The places that a number moves: where no file says more, its own. */
+const movesOf = ({ key, moves }: Quantity): Quantity['moves'] =>
+  moves.length > 0 ? moves : [{ key, times: 1, plus: 0 }];
+
 /** A private copy of the inputs with its ranged numbers at hand. */
 export const jointInputs = (base: Inputs, ranged: readonly Quantity[]): JointInputs => {
   const inputs = copyOf(base);
   const each = ranged.map((quantity) => ({
     quantity,
     law: lawOf(quantity.range as NonNullable<Quantity['range']>),
-    places: [{ key: quantity.key, times: 1 }, ...quantity.also].map(({ key, times }) => ({
-      ...holderOf(inputs, key),
-      times,
-    })),
+    places: movesOf(quantity).map(({ key, times, plus }) => ({ ...holderOf(inputs, key), times, plus })),
   }));
-  const moved = ranged.flatMap(({ key, also }) => [key, ...also.map((other) => other.key)]);
+  const moved = ranged.flatMap((quantity) => movesOf(quantity).map(({ key }) => key));
   return {
     inputs,
     still: stillIn(inputs, moved),
     setTo: (at) => {
       each.forEach(({ quantity, law, places }, r) => {
         const value = allowed(quantity, law.quantile(at[r] as number));
-        for (const { holder, last, times } of places) holder[last] = value * times;
+        for (const { holder, last, times, plus } of places) holder[last] = value * times + plus;
       });
     },
   };

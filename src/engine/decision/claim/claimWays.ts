@@ -50,6 +50,26 @@ const bestLater = (course: Course, ctx: Context): Later | null => {
   return best.month < ctx.horizon - 1 || best.cost < kept ? best : null;
 };
 
+/** Why a course that keeps it is closed; null where it is open. */
+const courseClosed = (course: Course, ctx: Context): string | null =>
+  (course.how === null ? null : settlementClosed(course.how, ctx)) ??
+  deedClosed(course.deed, course.how !== null, ctx);
+
+/** Where an insurer pays, a total loss is rebuilt on its money or not at all. */
+const asked = ({ how, deed }: Course, ctx: Context): boolean =>
+  how !== null || deed !== 'rebuild' || ctx.facts.claim?.pays === 'nobody';
+
+const kept = (course: Course): Way => {
+  const { id, label } = { id: `${course.id}/keep`, label: `${course.label}, and keep it` };
+  return { id, side: 'keep', label, treatments: null, build: (at) => keepCourse(course, id, label, at) };
+};
+
+/** The courses that keep it to the end, and those that replace it today. */
+export const comparedCourses = (ctx: Context): readonly Way[] => [
+  ...COURSES.filter((course) => asked(course, ctx) && courseClosed(course, ctx) === null).map(kept),
+  ...goings(ctx).flatMap((going) => goingWays(going, ctx).open.filter(({ side }) => side === 'replace')),
+];
+
 /** By inputs, for those facts: what is open depends on both. */
 const known = new WeakMap<Inputs, { readonly facts: Facts; readonly ways: Ways }>();
 
@@ -59,25 +79,15 @@ export const claimWays = (ctx: Context): Ways => {
   if (before?.facts === ctx.facts) return before.ways;
   const open: Way[] = [];
   const closed: ClosedWay[] = [];
-  const nobody = ctx.facts.claim?.pays === 'nobody';
   for (const course of COURSES) {
     const { id, label } = course;
-    // Where an insurer pays, a total loss is rebuilt on its money or not at all.
-    if (course.how === null && course.deed === 'rebuild' && !nobody) continue;
-    const why =
-      (course.how === null ? null : settlementClosed(course.how, ctx)) ??
-      deedClosed(course.deed, course.how !== null, ctx);
+    if (!asked(course, ctx)) continue;
+    const why = courseClosed(course, ctx);
     if (why) {
       closed.push({ id, label, why });
       continue;
     }
-    const kept = { id: `${id}/keep`, label: `${label}, and keep it` };
-    open.push({
-      ...kept,
-      side: 'keep',
-      treatments: null,
-      build: (at) => keepCourse(course, kept.id, kept.label, at),
-    });
+    open.push(kept(course));
     const best = bestLater(course, ctx);
     if (best === null) continue;
     const { index, month } = best;

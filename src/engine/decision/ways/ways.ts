@@ -1,10 +1,14 @@
-import { claimWays } from '../claim/claimWays.ts';
+import { claimWays, comparedCourses } from '../claim/claimWays.ts';
 import type { Context } from '../context.ts';
 import { keepWays } from './keepWays.ts';
 import { drivingOnWays } from './later.ts';
 import { replaceNowWays } from './replaceNow.ts';
-import type { Ways } from './way.ts';
+import type { Way, Ways } from './way.ts';
 import { withoutWays } from './without.ts';
+
+/** The ways of the two sides that are compared, without those that have results of their own. */
+export const comparedWays = (ctx: Context): readonly Way[] =>
+  ctx.inputs.claim ? comparedCourses(ctx) : [keepWays(ctx), replaceNowWays(ctx)].flatMap(({ open }) => open);
 
 /** Every way of the scenario, in a settled order that decides no figure. */
 export const waysOf = (ctx: Context): Ways => {

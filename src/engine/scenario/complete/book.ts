@@ -3,8 +3,8 @@ import type { Default } from '../defaults.ts';
 import { rangeTimes } from '../reading/range.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { Quantity } from '../scenario.ts';
-import type { Spec } from '../specs.ts';
-import { carried, limits, significant, type Units } from '../units.ts';
+import { KNOWN, type Spec } from '../specs.ts';
+import { carried, limits, significant, stepOf, type Units } from '../units.ts';
 
 /** What stands in for a number the file does not give, already in the household's units. */
 export interface Fallback {
@@ -36,12 +36,16 @@ export const following = (value: number, source: string, mark: Fallback['mark'] 
   mark,
 });
 
-/** Where a number differs from its spec: in what it is called, or how far it may go. */
+/** Where a number differs from its spec: in what it is called, how far it may go, where and how it is typed. */
 interface Particulars {
   readonly words?: string;
   readonly within?: { readonly min: number; readonly max: number };
   readonly varies?: Quantity['varies'];
   readonly isDefault?: boolean;
+  /** Its whole path in the file, where that is not below the pen's own place. */
+  readonly typedAt?: string;
+  readonly suffix?: string;
+  readonly onlyRange?: boolean;
 }
 
 /** Writes the numbers of one part of the inputs down as quantities. */
@@ -71,30 +75,43 @@ export interface Pen {
 const below = (base: string, rest: string): string =>
   base === '' ? rest : rest === '' ? base : `${base}.${rest}`;
 
-/** A pen that writes into `quantities`. */
-export const penFor = (quantities: Quantity[], units: Units, key = '', path = '', whose = ''): Pen => {
+/** A pen that writes into `quantities`; null: only the numbers themselves are wanted. */
+export const penFor = (quantities: Quantity[] | null, units: Units, key = '', path = '', whose = ''): Pen => {
   const takeRanged: Pen['takeRanged'] = (
     k,
     p,
     spec,
     stated,
     or,
-    { words = spec.words, within, varies = 'once', isDefault = !stated } = {},
+    {
+      words = spec.words,
+      within,
+      varies = 'once',
+      isDefault = !stated,
+      typedAt,
+      suffix = '',
+      onlyRange = false,
+    } = {},
   ) => {
     if (!stated && !or) throw new Error(`No value and no default for ${below(key, k)}`);
     const { value, range } = stated ?? standIn(or, spec, units);
-    quantities.push({
+    quantities?.push({
       key: below(key, k),
-      also: [],
-      path: below(path, p),
+      moves: [],
+      path: typedAt ?? below(path, p),
+      standsAt: [below(path, p)],
+      suffix,
+      onlyRange,
       label: whose === '' ? words : `${words}, ${whose}`,
       unit: spec.unit,
       value,
       range,
       varies,
       ...(within ?? limits(spec, units)),
+      step: stepOf(spec, units),
       integer: spec.integer === true,
       mark: stated ? (stated.how ?? spec.mark) : (or?.mark ?? 'guess'),
+      known: spec.exact === KNOWN && !isDefault,
       isDefault,
       source: stated ? stated.source || 'given in the scenario' : (or?.source ?? ''),
       note: stated?.note ?? '',
@@ -103,7 +120,11 @@ export const penFor = (quantities: Quantity[], units: Units, key = '', path = ''
   };
   return {
     units,
-    at: (k, p, name = whose) => penFor(quantities, units, below(key, k), below(path, p), name),
+    // Keys and paths are words: put together only where somebody reads them.
+    at: (k, p, name = whose) =>
+      quantities === null
+        ? penFor(null, units)
+        : penFor(quantities, units, below(key, k), below(path, p), name),
     takeRanged,
     take: (...what) => takeRanged(...what).value,
   };

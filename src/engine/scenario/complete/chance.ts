@@ -52,19 +52,15 @@ interface Entry {
 }
 
 /**
- * The key under which the range at a path is drawn, the whole list of numbers at hand; undefined where there is none,
- * or where it is another number each time it comes.
+ * The key under which the range at a path is drawn; undefined where there is none, or where it is another number each time
+ * it comes. A price that all vehicles give alike is the household's: each of its places names it.
  */
-const keyOfRange = (
-  path: string,
-  written: readonly Quantity[],
-  shared: readonly Quantity[],
-): string | undefined => {
-  const here = written.find((one) => one.path === path && one.range !== null && one.varies === 'once');
-  return (
-    here && shared.find(({ key, also }) => key === here.key || also.some((one) => one.key === here.key))?.key
-  );
-};
+const keyOfRange = (path: string, quantities: readonly Quantity[]): string | undefined =>
+  quantities.find((one) => isAt(one, path) && one.range !== null && one.varies === 'once')?.key;
+
+/** Whether a place of the file is a number's. */
+export const isAt = ({ path, standsAt }: Quantity, place: string): boolean =>
+  path === place || standsAt.includes(place);
 
 const notARange = (path: Path, written: string): Finding => ({
   kind: 'not one of',
@@ -133,20 +129,18 @@ const impossible = (entries: readonly Entry[]): Finding[] => {
 };
 
 /**
- * Which ranges go together. `quantities` as they are written in the file, `shared` with those that are one number
- * merged. Findings where an entry names no range, or where the entries contradict each other.
+ * Which ranges go together. Findings where an entry names no range, or where the entries contradict each other.
  */
 export const correlationsOf = (
   file: Sparse['go_together'],
   quantities: readonly Quantity[],
-  shared: readonly Quantity[],
 ): { readonly correlations: readonly Correlation[]; readonly findings: readonly Finding[] } => {
   const entries = (file ?? []).map(
     ({ a, b, rank }, i): Entry => ({
       path: ['go_together', i],
       rank: rank.value,
-      a: keyOfRange(a, quantities, shared),
-      b: keyOfRange(b, quantities, shared),
+      a: keyOfRange(a, quantities),
+      b: keyOfRange(b, quantities),
       written: { a, b },
     }),
   );

@@ -217,7 +217,7 @@ export const completeClaim = (
   const { lines, mean } = compare(given, { odometer, perDistance });
   const compared = following(mean ?? 0, `the mean of ${lines.length} comparables`, 'measured');
   const claim: Claim = {
-    value: pen.take('value', file.value ? 'value' : 'comparables', CLAIM.value, file.value, compared, {
+    value: pen.take('value', 'value', CLAIM.value, file.value, compared, {
       isDefault: false,
     }),
     damageBefore: pen.take(

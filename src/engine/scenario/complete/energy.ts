@@ -1,7 +1,7 @@
 import { type EnergyUnit, economyIn, energyPriceIn, LITRES_PER_GALLON } from '../../quantity/energy.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { RunningCosts } from '../inputs.ts';
-import { economyOf, economyRange, pricedUnit, usualForm } from '../reading/economy.ts';
+import { economyOf, economyRange, formText, pricedUnit, usualForm } from '../reading/economy.ts';
 import { type Stated, times } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenario.ts';
 import { RUNNING } from '../specs.ts';
@@ -11,12 +11,18 @@ import { type Fallback, following, type Pen } from './book.ts';
 
 const D = DEFAULTS.running;
 
-/** A price of energy given for one vehicle: the other buys at the same pump. */
+/** A price of energy given for one vehicle, or for the household: others buy at the same pump. */
 export interface PumpPrice {
   readonly price: Stated;
   readonly unit: EnergyUnit;
   readonly whose: string;
+  /** Where it stands in the file. */
+  readonly path: string;
 }
+
+/** Where the household's own price of a kind of energy stands. */
+export const pumpPath = (unit: EnergyUnit): string =>
+  unit === 'kWh' ? 'household.power_price' : 'household.fuel_price';
 
 interface Completed {
   readonly energy: RunningCosts['energy'];
@@ -27,16 +33,8 @@ interface Completed {
 const guessed = (source: string, sameEnergy: boolean): string =>
   sameEnergy ? `${source}; taken alike for both until one is given` : source;
 
-const defaultPrice = (
-  unit: EnergyUnit,
-  pen: Pen,
-  { pump, sameEnergy }: { readonly pump: PumpPrice | null; readonly sameEnergy: boolean },
-): Fallback => {
-  const ratio = pump && energyPriceIn(1, pump.unit, unit);
-  if (pump && ratio !== null) {
-    const { value, range } = times(pump.price, ratio);
-    return { ...following(significant(value, 6), `as given for ${pump.whose}`), range };
-  }
+/** What stands in for a price that nobody gave. */
+const usualPrice = (unit: EnergyUnit, pen: Pen, sameEnergy: boolean): Fallback => {
   const one = unit === 'kWh' ? D.pricePerKWh : D.pricePerGallon;
   const inDollars = unit === 'litre' ? significant(one.value / LITRES_PER_GALLON, 3) : one.value;
   return following(
@@ -46,12 +44,53 @@ const defaultPrice = (
   );
 };
 
+/** Prices of energy as a vehicle meets them. */
+export interface Pumps {
+  /** The household's, which goes before every vehicle's own. */
+  readonly household: PumpPrice | null;
+  /** Any vehicle's of the same kind of energy. */
+  readonly other: PumpPrice | null;
+  /** All vehicles that buy this kind say the same: it is the household's pump. */
+  readonly oneForAll: boolean;
+}
+
+/** The price of one unit of energy, from where it is given: the household, the vehicle itself, another vehicle. */
+const priceOf = (
+  fuel: SparseRunning['fuel'],
+  unit: EnergyUnit,
+  pen: Pen,
+  { pumps, sameEnergy }: { readonly pumps: Pumps; readonly sameEnergy: boolean },
+): number => {
+  const max = significant(RUNNING.energyPrice.max * pen.units.perDollar, 3);
+  const ownRatio = fuel?.price && energyPriceIn(1, pricedUnit(fuel.price, unit) ?? unit, unit);
+  const own = fuel?.price && times(fuel.price, ownRatio ?? 1);
+  const from = pumps.household ?? (own ? null : pumps.other);
+  const ratio = from && energyPriceIn(1, from.unit, unit);
+  const shared = from && ratio !== null ? times(from.price, ratio) : null;
+  // What is given elsewhere is noted as standing there; whatever is given nowhere would best be given once for all.
+  const typedAt =
+    pumps.household || pumps.oneForAll || !(own || shared) ? pumpPath(unit) : own ? undefined : from?.path;
+  return pen.take(
+    'price',
+    'fuel.price',
+    RUNNING.energyPrice,
+    shared && from ? { ...shared, source: shared.source || `as given for ${from.whose}` } : own,
+    usualPrice(unit, pen, sameEnergy),
+    {
+      words: `price of a ${unit}`,
+      within: { min: 0, max },
+      suffix: ` per ${unit}`,
+      ...(typedAt === undefined ? {} : { typedAt }),
+    },
+  );
+};
+
 /** Energy of one vehicle: its economy as stated, in the household's distance, and the price of one unit. */
 export const completeEnergy = (
   fuel: SparseRunning['fuel'],
   powertrain: Powertrain,
   pen: Pen,
-  shared: { readonly pump: PumpPrice | null; readonly sameEnergy: boolean },
+  shared: { readonly pumps: Pumps; readonly sameEnergy: boolean },
 ): Completed => {
   const battery = powertrain === 'battery';
   const usual = usualForm(pen.units.distance, battery);
@@ -73,18 +112,8 @@ export const completeEnergy = (
       ? times(fuel.economy, economyIn({ ...given, value: 1 }, pen.units.distance).value)
       : undefined,
     following(significant(assumedValue, 3), guessed(one.source, shared.sameEnergy), one.mark),
-    { within: economyRange(form) },
+    { within: economyRange(form), suffix: ` ${formText(form)}` },
   );
   const unit = form.energy;
-  const ratio = fuel?.price && energyPriceIn(1, pricedUnit(fuel.price, unit) ?? unit, unit);
-  const max = significant(RUNNING.energyPrice.max * pen.units.perDollar, 3);
-  const price = pen.take(
-    'price',
-    'fuel.price',
-    RUNNING.energyPrice,
-    fuel?.price && times(fuel.price, ratio ?? 1),
-    defaultPrice(unit, pen, shared),
-    { words: `price of a ${unit}`, within: { min: 0, max } },
-  );
-  return { energy: { stated: form.stated, economy, price }, unit };
+  return { energy: { stated: form.stated, economy, price: priceOf(fuel, unit, pen, shared) }, unit };
 };

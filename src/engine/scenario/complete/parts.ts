@@ -2,7 +2,6 @@ import { distanceRatio } from '../../quantity/distance.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { Component, UpkeepItem } from '../inputs.ts';
 import { PART_LIFE_SOURCE, PART_PRICE_SOURCE, tablePart } from '../partTable.ts';
-import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenario.ts';
 import { WORK } from '../specs.ts';
 import type { Powertrain } from '../tables.ts';
@@ -47,23 +46,32 @@ const since = (
 ): { readonly sinceDistance: number; readonly sinceMonths: number } => {
   const { last_done: done, last_done_months_ago: ago } = item;
   const reading = typeof done === 'object' ? done : undefined;
-  const driven: Stated | undefined = reading && {
-    ...reading,
-    value: significant(clocks.odometer - reading.value, 12),
-  };
+  const drivenSince = (reading: number): number => significant(clocks.odometer - reading, 12);
   const pace = clocks.distanceAYear / 12;
   const byPace = 'worked out from the distance a year';
-  const distance = ago
-    ? following(Math.round(ago.value * pace), byPace)
-    : following(unknownDistance(everyDistance ?? 0, clocks), UNKNOWN[clocks.unknown]);
-  const months = driven
-    ? following(Math.min(WORK.sinceMonths.max, Math.round(driven.value / pace)), byPace)
+  const [driven, why] = ago
+    ? [Math.round(ago.value * pace), byPace]
+    : [unknownDistance(everyDistance ?? 0, clocks), UNKNOWN[clocks.unknown]];
+  const months = reading
+    ? following(Math.min(WORK.sinceMonths.max, Math.round(drivenSince(reading.value) / pace)), byPace)
     : following(clocks.unknown === 'due' ? (everyMonths ?? 0) : 0, UNKNOWN[clocks.unknown]);
+  // A reading below nil can't be typed: it only says that the item is due.
+  const typed = reading || clocks.odometer >= driven;
   return {
     sinceDistance:
       everyDistance === null
         ? 0
-        : pen.take('sinceDistance', 'last_done', WORK.sinceDistance, driven, distance),
+        : typed
+          ? drivenSince(
+              pen.take(
+                'sinceDistance',
+                'last_done',
+                WORK.lastDone,
+                reading,
+                following(drivenSince(driven), why),
+              ),
+            )
+          : driven,
     sinceMonths:
       everyMonths === null
         ? 0
@@ -128,6 +136,7 @@ const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
   const clock = typical?.clock ?? 'distance';
   const [life, run] =
     clock === 'distance' ? [WORK.lifeDistance, WORK.runDistance] : [WORK.lifeMonths, WORK.runMonths];
+  const suffix = clock === 'months' ? ' months' : '';
   const sinceNew =
     clock === 'distance'
       ? following(clocks.odometer, 'the odometer: taken as never replaced', 'measured')
@@ -140,9 +149,11 @@ const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
       varies: 'each time',
       shopPrice: shopPriceOf(part, known, clocks),
     }),
-    scale: pen.take('scale', 'life.typical', life, typical, known ? lifeOf(known, pen) : undefined),
+    scale: pen.take('scale', 'life.typical', life, typical, known ? lifeOf(known, pen) : undefined, {
+      suffix,
+    }),
     shape: pen.take('shape', 'life.shape', WORK.shape, part.life?.shape, D.shape),
-    run: pen.take('run', 'run', run, part.run, sinceNew),
+    run: pen.take('run', 'run', run, part.run, sinceNew, { suffix }),
     another: part.lasts_another
       ? {
           // Its spread is the failure's own, drawn with it, and not an unknown beside it.
@@ -154,6 +165,8 @@ const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
             undefined,
             {
               varies: 'each time',
+              suffix: ' months',
+              onlyRange: true,
             },
           ),
           range: part.lasts_another.range,

@@ -9,7 +9,7 @@ import { LEASE, PURCHASE, RUNNING } from '../specs.ts';
 import { significant } from '../units.ts';
 import { following, type Pen } from './book.ts';
 import { completeRunning, type Shared } from './running.ts';
-import { ageIn } from './vehicle.ts';
+import { takeAge } from './vehicle.ts';
 
 const D = DEFAULTS.purchase;
 const L = DEFAULTS.lease;
@@ -157,8 +157,7 @@ export const completeReplacement = (
   const condition = conditionOf(file);
   const isNew = condition === 'new';
   const year = file.year?.value ?? yearOf(file.what) ?? Number(date.slice(0, 4));
-  const known = following(ageIn(year, date), `model year ${year}`, 'measured');
-  const age = pen.take('age', 'year', RUNNING.age, undefined, known, { isDefault: false });
+  const age = takeAge(file, pen, date, year);
   const odometer = pen.take(
     'odometer',
     'odometer',

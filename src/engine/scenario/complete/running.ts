@@ -2,14 +2,13 @@ import { distanceRatio } from '../../quantity/distance.ts';
 import type { EnergyUnit } from '../../quantity/energy.ts';
 import { DEFAULTS } from '../defaults.ts';
 import type { RunningCosts } from '../inputs.ts';
-import { rangeTimes } from '../reading/range.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenario.ts';
 import { RUNNING } from '../specs.ts';
 import { REPAIR_BY_KIND, REPAIR_BY_POWERTRAIN, UPKEEP_PER_MILE_2019, UPKEEP_SOURCE } from '../tables.ts';
 import { significant } from '../units.ts';
 import { following, type Pen } from './book.ts';
-import { completeEnergy, type PumpPrice } from './energy.ts';
+import { completeEnergy, type Pumps } from './energy.ts';
 import { completeComponents, completeUpkeep } from './parts.ts';
 import { completeValue } from './value.ts';
 
@@ -19,8 +18,8 @@ const D = DEFAULTS.running;
 export interface Shared {
   readonly distanceAYear: number;
   /** The table's prices to today's, in dollars. */
-  readonly priceRatio: Stated | undefined;
-  readonly pump: PumpPrice | null;
+  readonly priceRatio: number;
+  readonly pumps: Pumps;
   /** No vehicle's economy is given, and all are driven alike: the guess is the same for all. */
   readonly sameEnergy: boolean;
 }
@@ -94,18 +93,12 @@ const bills = (file: SparseRunning, pen: Pen, due: Due | null) => {
 const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
   const powertrain = file.powertrain ?? 'combustion';
   const { perDollar, distance } = pen.units;
-  const priced = shared.priceRatio?.value ?? DEFAULTS.household.tablePriceRatio.value;
-  const carry = perDollar / distanceRatio('miles', distance);
-  const ratio = significant(priced * carry, 12);
+  const ratio = significant((shared.priceRatio * perDollar) / distanceRatio('miles', distance), 12);
   const upkeep = significant(UPKEEP_PER_MILE_2019[powertrain] * ratio, 12);
   const listed = file.upkeep !== undefined;
   const upkeepKey = distance === 'km' ? 'upkeep_a_km' : 'upkeep_a_mile';
   const repairs = pen.at('averageRepairs', '');
-  const ratioSource = shared.priceRatio
-    ? shared.priceRatio.source || 'given in the scenario'
-    : DEFAULTS.household.tablePriceRatio.source;
   const typeFactor = significant(REPAIR_BY_KIND[file.kind ?? 'car'] * REPAIR_BY_POWERTRAIN[powertrain], 12);
-  const wide = { within: { min: 0, max: significant(ratio * 5, 3) }, isDefault: !shared.priceRatio };
   const bill = repairs.takeRanged(
     'bill.mean',
     'usual_repair',
@@ -132,17 +125,7 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
         file.repairs_factor,
         D.repairsFactor,
       ),
-      priceRatio: repairs.take(
-        'priceRatio',
-        'repairs_factor',
-        RUNNING.priceRatio,
-        undefined,
-        {
-          ...following(ratio, ratioSource, shared.priceRatio ? (shared.priceRatio.how ?? 'guess') : 'table'),
-          range: shared.priceRatio?.range ? rangeTimes(shared.priceRatio.range, carry) : null,
-        },
-        wide,
-      ),
+      priceRatio: ratio,
       perDollar,
       typeFactor,
       statedAYear: file.repairs_a_year
@@ -193,7 +176,7 @@ export const completeRunning = (
     ageMonths: age * 12,
     distanceAYear: shared.distanceAYear,
     powertrain: file.powertrain ?? 'combustion',
-    tableDollar: (shared.priceRatio?.value ?? DEFAULTS.household.tablePriceRatio.value) * pen.units.perDollar,
+    tableDollar: shared.priceRatio * pen.units.perDollar,
     unknown: about.unknown,
   };
   const costs: RunningCosts = {

@@ -1,21 +1,27 @@
 import type { EnergyUnit } from '../../quantity/energy.ts';
+import { DEFAULTS } from '../defaults.ts';
+import type { Inputs } from '../inputs.ts';
 import { copyOf } from '../lens.ts';
 import { mostCredited } from '../placeRule.ts';
 import type { Finding } from '../problems.ts';
 import { economyOf, pricedUnit, usualForm } from '../reading/economy.ts';
-import type { Quantity, Scenario } from '../scenario.ts';
+import type { Stated } from '../reading/stated.ts';
+import type { Facts, JobFacts, Quantity, Scenario } from '../scenario.ts';
 import type { Sparse, SparseReplacement, SparseRunning } from '../schema/scenario.ts';
+import { HOUSEHOLD } from '../specs.ts';
 import type { Units } from '../units.ts';
 import { penFor } from './book.ts';
-import { completeChance, correlationsOf } from './chance.ts';
+import { completeChance, correlationsOf, isAt } from './chance.ts';
 import { completeClaim } from './claim.ts';
-import type { PumpPrice } from './energy.ts';
+import { type PumpPrice, type Pumps, pumpPath } from './energy.ts';
 import { completeFacts } from './facts.ts';
 import { completeDoingWithout, completeHousehold } from './household.ts';
+import { withMoves } from './moves.ts';
 import { completePlace } from './place.ts';
 import { completeReplacement } from './replacement.ts';
 import type { Shared } from './running.ts';
 import { shareNumbers } from './shared.ts';
+import { typedInto } from './typed.ts';
 import { completeVehicle } from './vehicle.ts';
 import { completeJob } from './work.ts';
 
@@ -24,23 +30,46 @@ const unitOf = (file: SparseRunning, units: Units): EnergyUnit => {
   return (file.fuel?.economy && economyOf(file.fuel.economy, usual)?.energy) ?? usual.energy;
 };
 
-/** The price of energy given for a vehicle, to be used for every other that buys the same. */
-const pumpOf = (file: SparseRunning, units: Units): PumpPrice | null => {
-  const given = file.fuel?.price;
-  const unit = given && pricedUnit(given, unitOf(file, units));
-  return given && unit ? { price: given, unit, whose: file.what } : null;
+/** A price of energy as it stands at a path of the file; null where there is none that can be read. */
+const pumpAt = (
+  given: Stated | undefined,
+  usual: EnergyUnit,
+  whose: string,
+  path: string,
+): PumpPrice | null => {
+  const unit = given && pricedUnit(given, usual);
+  return given && unit ? { price: given, unit, whose, path } : null;
 };
 
-/** Any vehicle's given price of the same kind of energy, the present one's first. */
-const sharedPump = (file: SparseRunning, all: readonly SparseRunning[], units: Units): PumpPrice | null => {
+const alike = (a: PumpPrice, b: PumpPrice): boolean =>
+  a.unit === b.unit &&
+  a.price.value === b.price.value &&
+  JSON.stringify(a.price.range) === JSON.stringify(b.price.range);
+
+/** What is known of the price of the kind of energy that a vehicle uses. */
+const pumpsFor = (file: SparseRunning, all: readonly Vehicle[], home: SparseHome, units: Units): Pumps => {
   const electric = unitOf(file, units) === 'kWh';
-  const pumps = all.flatMap((one) => pumpOf(one, units) ?? []);
-  return pumps.find((pump) => (pump.unit === 'kWh') === electric) ?? null;
+  const buyers = all.filter((one) => (unitOf(one.file, units) === 'kWh') === electric);
+  const given = buyers.flatMap(
+    (one) =>
+      pumpAt(one.file.fuel?.price, unitOf(one.file, units), one.file.what, `${one.path}.fuel.price`) ?? [],
+  );
+  const usual = electric ? ('kWh' as const) : usualForm(units.distance, false).energy;
+  return {
+    household: pumpAt(
+      electric ? home?.power_price : home?.fuel_price,
+      usual,
+      'the household',
+      pumpPath(usual),
+    ),
+    other: given[0] ?? null,
+    oneForAll: buyers.length > 1 && given.every((one) => alike(one, given[0] ?? one)),
+  };
 };
 
 /** The keys of the two numbers whose line was asked for; null where it was not, or one of them is no number here. */
 const twoWayKeys = (paths: Sparse['two_way'], quantities: readonly Quantity[]): [string, string] | null => {
-  const [x, y] = (paths ?? []).map((at) => quantities.find(({ path }) => path === at)?.key);
+  const [x, y] = (paths ?? []).map((at) => quantities.find((one) => isAt(one, at))?.key);
   return x && y ? [x, y] : null;
 };
 
@@ -48,27 +77,59 @@ const twoWayKeys = (paths: Sparse['two_way'], quantities: readonly Quantity[]): 
 const replacementsOf = (file: Sparse): readonly SparseReplacement[] =>
   Array.isArray(file.replacement) ? file.replacement : file.replacement ? [file.replacement] : [];
 
+/** A vehicle of the file, and where it stands there. */
+interface Vehicle {
+  readonly file: SparseRunning;
+  readonly path: string;
+}
+
+type SparseHome = Sparse['household'];
+
+/** The numbers of a file, complete, and what filling them in found out that facts are made of. */
+export interface Completed {
+  readonly inputs: Inputs;
+  readonly jobs: readonly JobFacts[];
+  readonly claim: Facts['claim'];
+  readonly energyUnits: readonly [vehicle: EnergyUnit, ...replacements: EnergyUnit[]];
+}
+
 /**
- * A sparse file made complete: every number from the file or from defaults.ts, each noted as a quantity. The file has
- * passed the schema and the rules; what can still be wrong with it is which ranges it says go together.
+ * Every number of a sparse file, from the file or from defaults.ts. What follows from a number of the file follows here,
+ * so whoever wants another number there writes it into the file and completes anew.
+ *
+ * @param quantities where each number is noted; null: nobody reads them
  */
-export const completeScenario = (
+export const completeNumbers = (
   file: Sparse,
   units: Units,
-  today: string,
-): { readonly scenario: Scenario; readonly findings: readonly Finding[] } => {
-  const quantities: Quantity[] = [];
+  date: string,
+  quantities: Quantity[] | null,
+): Completed => {
   const root = penFor(quantities, units);
-  const date = file.date ?? today;
   const replacements = replacementsOf(file);
-  const vehicles: readonly SparseRunning[] = [file.vehicle, ...replacements];
+  const several = Array.isArray(file.replacement);
+  const placeOf = (i: number): string => (several ? `replacement.${i}` : 'replacement');
+  const vehicles: readonly Vehicle[] = [
+    { file: file.vehicle, path: 'vehicle' },
+    ...replacements.map((one, i) => ({ file: one, path: placeOf(i) })),
+  ];
   const sameEnergy =
-    vehicles.every((one) => !one.fuel?.economy) && new Set(vehicles.map((one) => one.powertrain)).size === 1;
+    vehicles.every((one) => !one.file.fuel?.economy) &&
+    new Set(vehicles.map((one) => one.file.powertrain)).size === 1;
   const household = completeHousehold(file, root, date);
+  const priceRatio = root
+    .at('household', 'household')
+    .take(
+      'tablePriceRatio',
+      'table_price_ratio',
+      HOUSEHOLD.tablePriceRatio,
+      file.household?.table_price_ratio,
+      DEFAULTS.household.tablePriceRatio,
+    );
   const sharedFor = (one: SparseRunning): Shared => ({
     distanceAYear: household.distanceAYear,
-    priceRatio: file.household?.table_price_ratio,
-    pump: sharedPump(one, vehicles, units),
+    priceRatio,
+    pumps: pumpsFor(one, vehicles, file.household, units),
     sameEnergy,
   });
   const present = completeVehicle(file.vehicle, root, date, sharedFor(file.vehicle));
@@ -76,23 +137,12 @@ export const completeScenario = (
   const jobs = (file.work_needed ?? []).map((job, i) => completeJob(job, i, root, parts));
   const place = file.claim && completePlace(file.claim.place, date);
   const placeCredits = place ? mostCredited(place.tradeIn.credit, Number(date.slice(0, 4))) : null;
-  const several = Array.isArray(file.replacement);
   const bought = replacements.map((one, i) => {
-    const pen = root.at(`replacement.${i}`, several ? `replacement.${i}` : 'replacement', one.what);
+    const pen = root.at(`replacement.${i}`, placeOf(i), one.what);
     return completeReplacement(one, pen, date, sharedFor(one), placeCredits);
   });
   const doingWithout = completeDoingWithout(file.doing_without, root);
   const claim = completeClaim(file.claim, root, date, present.vehicle);
-  const all = shareNumbers(quantities);
-  const together = correlationsOf(file.go_together, quantities, all);
-  const facts = completeFacts(file, replacements, date, units, {
-    energyUnits: [present.energyUnit, ...bought.map((one) => one.energyUnit)],
-    energyStated: [present.vehicle.energy.stated, ...bought.map((one) => one.replacement.energy.stated)],
-    jobs: jobs.map((job) => job.facts),
-    chance: completeChance(file, household.spareEachMonth, parts, together.correlations),
-    twoWay: twoWayKeys(file.two_way, all),
-    claim: claim?.facts ?? null,
-  });
   const inputs = {
     household,
     vehicle: present.vehicle,
@@ -101,5 +151,47 @@ export const completeScenario = (
     doingWithout,
     claim: claim?.claim ?? null,
   };
-  return { scenario: { facts, inputs: copyOf(inputs), quantities: all }, findings: together.findings };
+  return {
+    // What is read once is copied for a solver, which copies parts of it in the same way.
+    inputs: quantities === null ? inputs : copyOf(inputs),
+    jobs: jobs.map((job) => job.facts),
+    claim: claim?.facts ?? null,
+    energyUnits: [present.energyUnit, ...bought.map((one) => one.energyUnit)],
+  };
+};
+
+/**
+ * A sparse file made complete, each number noted as a quantity. The file has passed the schema and the rules; what can
+ * still be wrong with it is which ranges it says go together.
+ */
+export const completeScenario = (
+  file: Sparse,
+  units: Units,
+  today: string,
+): { readonly scenario: Omit<Scenario, 'written'>; readonly findings: readonly Finding[] } => {
+  const date = file.date ?? today;
+  const noted: Quantity[] = [];
+  const { inputs, jobs, claim, energyUnits } = completeNumbers(file, units, date, noted);
+  const quantities = withMoves(shareNumbers(noted), (quantity, value) => {
+    const other = typedInto(file, quantity, value, units);
+    return other && completeNumbers(other, units, date, null).inputs;
+  });
+  const together = correlationsOf(file.go_together, quantities);
+  const [vehicle, ...replacement] = [inputs.vehicle, ...inputs.replacement].map(
+    ({ energy }) => energy.stated,
+  );
+  const facts = completeFacts(file, replacementsOf(file), date, units, {
+    energyUnits,
+    energyStated: [vehicle ?? 'perUnit', ...replacement],
+    jobs,
+    chance: completeChance(
+      file,
+      inputs.household.spareEachMonth,
+      inputs.vehicle.components.map((part) => part.name),
+      together.correlations,
+    ),
+    twoWay: twoWayKeys(file.two_way, quantities),
+    claim,
+  });
+  return { scenario: { facts, inputs, quantities }, findings: together.findings };
 };

@@ -10,11 +10,27 @@ import { completeRunning, type Shared } from './running.ts';
 
 const D = DEFAULTS.vehicle;
 
+/** Years back that a model year is tried at. */
+const OLDEST = 60;
+
 /** Whole years from a model year to the day of the decision, never below nil. */
 export const ageIn = (year: number, date: string): number => Math.max(0, Number(date.slice(0, 4)) - year);
 
 const modelYear = (file: SparseVehicle, date: string): number =>
   file.year?.value ?? yearOf(file.what) ?? Number(date.slice(0, 4));
+
+/** Its age, by its model year: as given, or as read out of its name. */
+export const takeAge = (
+  { year }: Pick<SparseVehicle, 'year'>,
+  pen: Pen,
+  date: string,
+  read: number,
+): number => {
+  const now = Number(date.slice(0, 4));
+  const named = following(read, 'read out of its name', 'measured');
+  const within = { min: now - OLDEST, max: now + 1 };
+  return ageIn(pen.take('age', 'year', RUNNING.year, year, named, { isDefault: false, within }), date);
+};
 
 /** Whole years since the present vehicle's model year. */
 export const ageOf = (file: SparseVehicle, date: string): number => ageIn(modelYear(file, date), date);
@@ -69,17 +85,7 @@ export const completeVehicle = (
   const pen = root.at('vehicle', 'vehicle', file.what);
   const sale = pen.at('sellsFor', 'sells_for');
   const prices = file.sells_for;
-  const year = modelYear(file, date);
-  const age = pen.take(
-    'age',
-    'year',
-    RUNNING.age,
-    undefined,
-    following(ageIn(year, date), `model year ${year}`, 'measured'),
-    {
-      isDefault: false,
-    },
-  );
+  const age = takeAge(file, pen, date, modelYear(file, date));
   const odometer = pen.take('odometer', 'odometer', RUNNING.odometer, file.odometer);
   const priceWhenNew = pen.take('priceWhenNew', 'price_when_new', RUNNING.priceWhenNew, file.price_when_new);
   const running = sale.take('running', 'running', SALE.running, prices.running);

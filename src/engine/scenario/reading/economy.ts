@@ -12,12 +12,17 @@ const form = (stated: Form['stated'], distance: DistanceUnit, energy: EnergyUnit
   energy,
 });
 
+/** Every way an economy may be written; the first of those that say the same is how we write it. */
 const FORMS: Readonly<Record<string, Form>> = {
   mpg: form('perUnit', 'miles', 'gallon'),
   'mi/gal': form('perUnit', 'miles', 'gallon'),
   'miles/gallon': form('perUnit', 'miles', 'gallon'),
   'l/100km': form('per100', 'km', 'litre'),
+  'l/100mi': form('per100', 'miles', 'litre'),
+  'l/100miles': form('per100', 'miles', 'litre'),
   'km/l': form('perUnit', 'km', 'litre'),
+  'mi/l': form('perUnit', 'miles', 'litre'),
+  'km/gal': form('perUnit', 'km', 'gallon'),
   'mi/kwh': form('perUnit', 'miles', 'kWh'),
   'miles/kwh': form('perUnit', 'miles', 'kWh'),
   'km/kwh': form('perUnit', 'km', 'kWh'),
@@ -40,6 +45,13 @@ export const usualForm = (distance: DistanceUnit, battery: boolean): Form => {
   if (battery) return distance === 'miles' ? form('perUnit', 'miles', 'kWh') : form('per100', 'km', 'kWh');
   return distance === 'miles' ? form('perUnit', 'miles', 'gallon') : form('per100', 'km', 'litre');
 };
+
+/** How a form is written behind its figure: "mpg", "l/100km". */
+export const formText = (of: Form): string =>
+  Object.keys(FORMS).find((name) => {
+    const one = FORMS[name];
+    return one?.stated === of.stated && one.distance === of.distance && one.energy === of.energy;
+  }) ?? '';
 
 /** The economy as written, in its own distance; null for a unit nobody knows. */
 export const economyOf = (given: Stated, usual: Form): Economy | null => {

@@ -67,6 +67,7 @@ export const unitWords = (spec: Spec, units: Units): string => {
   if (unit === 'months') return 'a number of months or years';
   if (unit === 'economy') return '"25 mpg", "7.5 l/100km", "3.5 mi/kWh" or "18 kWh/100km"';
   if (unit === 'factor' || unit === 'clock') return 'a plain number';
+  if (unit === 'calendar year') return 'a year, such as 2009';
   return `a number of ${unit}`;
 };
 

@@ -30,6 +30,8 @@ export const householdSchema = (units: Units) =>
       day_without: maybe(num(HOUSEHOLD.dayWithout, units)),
       card_rate: maybe(num(HOUSEHOLD.cardRate, units)),
       table_price_ratio: maybe(num(HOUSEHOLD.tablePriceRatio, units)),
+      fuel_price: maybe(num(HOUSEHOLD.fuelPrice, units)),
+      power_price: maybe(num(HOUSEHOLD.powerPrice, units)),
       prices_rise: maybe(pricesRise(units)),
       at_home: maybe(
         mapping(

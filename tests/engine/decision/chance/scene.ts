@@ -23,7 +23,12 @@ export const component = (name: string, more: Partial<Component> = {}): Componen
   ...more,
 });
 
-export const scenarioOf = (of: Inputs): Scenario => ({ inputs: of, facts: factsOf(of), quantities: [] });
+export const scenarioOf = (of: Inputs): Scenario => ({
+  inputs: of,
+  facts: factsOf(of),
+  quantities: [],
+  written: null,
+});
 
 /** The household of the engine's tests with changes to its parts. */
 export const household = (more: {

@@ -195,6 +195,7 @@ const bound = (pays: 'own' | 'other'): Scenario => {
     },
     facts: { ...facts, claim: { ...facts.claim, pays, place: { ...facts.claim.place, settlement, fault } } },
     quantities,
+    written: null,
   };
 };
 
