@@ -1,26 +1,36 @@
+import { visible } from '../engine/scenario/problems.ts';
 import { readArguments } from './arguments.ts';
 import type { Effects } from './effects.ts';
 import { EXIT } from './exit.ts';
 import { helpText } from './help.ts';
-import { systemCode, trouble } from './trouble.ts';
+import { type Screen, screenOver } from './screen.ts';
+import { isHalfWay, systemCode, trouble } from './trouble.ts';
 
 /** Carries out one command line. The result is the code to exit with; nothing is thrown. */
 export const run = async (argv: readonly string[], effects: Effects): Promise<number> => {
+  const screen = screenOver(effects);
   try {
-    return await carryOut(argv, effects);
+    return await carryOut(argv, screen);
   } catch (error) {
     // Whoever was reading (`stillworth costs FILE | head`) has seen enough.
     if (systemCode(error) === 'EPIPE') return EXIT.done;
     const words = trouble('standard output', error);
-    await effects.err(words === null ? faultText(error, effects.version) : `${words}\n`).catch(() => {});
+    const told =
+      words === null
+        ? faultText(error, screen)
+        : `${[words, ...(isHalfWay(error) ? ['not all of it was printed'] : []), ...wasWritten(screen)].join('; ')}\n`;
+    await screen.err(told).catch(() => {});
     return words === null ? EXIT.fault : EXIT.misuse;
   }
 };
 
-const carryOut = async (argv: readonly string[], effects: Effects): Promise<number> => {
+/** What the run wrote before it went wrong. */
+const wasWritten = ({ written }: Screen): string[] => written.map((path) => `${visible(path)} was written`);
+
+const carryOut = async (argv: readonly string[], effects: Screen): Promise<number> => {
   const asked = readArguments(argv);
   if ('misuse' in asked) {
-    await effects.err(`${asked.misuse.join('\n')}\nAll there is: stillworth --help\n`);
+    await effects.err(`${asked.misuse.map(visible).join('\n')}\nAll there is: stillworth --help\n`);
     return EXIT.misuse;
   }
   // Each command is loaded when it is asked for: none waits for what only another needs, and those who draw start while
@@ -56,10 +66,17 @@ const carryOut = async (argv: readonly string[], effects: Effects): Promise<numb
   }
 };
 
-const faultText = (error: unknown, version: string): string =>
+const faultText = (error: unknown, screen: Screen): string =>
   [
-    `A fault of stillworth ${version} itself, not of your file. Nothing was written.`,
+    `A fault of stillworth ${screen.version} itself, not of your file. ${wroteText(screen)}`,
     'Please report it with these lines:',
     error instanceof Error ? (error.stack ?? error.message) : String(error),
     '',
   ].join('\n');
+
+const wroteText = (screen: Screen): string =>
+  screen.written.length === 0
+    ? 'Nothing was written.'
+    : wasWritten(screen)
+        .map((told) => `${told}.`)
+        .join(' ');

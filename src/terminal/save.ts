@@ -1,6 +1,7 @@
+import { visible } from '../engine/scenario/problems.ts';
 import type { Effects } from './effects.ts';
 import { EXIT } from './exit.ts';
-import { systemCode, trouble } from './trouble.ts';
+import { isHalfWay, systemCode, trouble } from './trouble.ts';
 
 export interface Saving {
   readonly path: string;
@@ -24,7 +25,7 @@ const INSTEAD = 'name another file with --out, or say --force';
 export const save = async (saving: Saving, effects: Effects): Promise<number> => {
   const refusal = await refuse(saving, effects);
   if (refusal === null) return EXIT.done;
-  await effects.err(`${refusal}\n`);
+  await effects.err(`${visible(refusal)}\n`);
   return EXIT.misuse;
 };
 
@@ -50,6 +51,7 @@ const refuse = async (saving: Saving, { files }: Effects): Promise<string | null
     if (systemCode(error) === 'ENOENT') return `${path}: there is no such folder to write to`;
     const words = trouble(path, error);
     if (words === null) throw error;
-    return words;
+    // A file is written whole or not at all.
+    return isHalfWay(error) ? `${words}; nothing was written` : words;
   }
 };

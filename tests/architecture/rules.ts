@@ -11,6 +11,7 @@ export const RULES: Rules = {
     'src/engine/policy': 6,
     'src/engine/decision': 7,
     'src/report': 8,
+    'src/library': 8,
     'src/terminal': 9,
     'src/page': 9,
     'src/index.ts': 9,
@@ -18,6 +19,8 @@ export const RULES: Rules = {
   apart: [
     ['src/terminal', 'src/page'],
     ['src/terminal', 'src/index.ts'],
+    ['src/terminal', 'src/library'],
+    ['src/report', 'src/library'],
   ],
   homes: {
     'decimal.js': ['src/engine/quantity', 'src/engine/cashflow'],

@@ -191,7 +191,7 @@ describe('a run', () => {
     expect(await ran(['--help'], { printFails: 'EPIPE' })).toMatchObject({ code: 0, told: '' });
     expect(await ran(['--help'], { printFails: 'ENOSPC' })).toMatchObject({
       code: 2,
-      told: 'standard output: the disk is full; nothing was written\n',
+      told: 'standard output: the disk is full; not all of it was printed\n',
     });
   });
 

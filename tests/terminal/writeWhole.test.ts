@@ -53,6 +53,18 @@ describe('writing whole or not at all', () => {
     expect(readdirSync(folder)).toEqual(['folder']);
   });
 
+  it('is not kept from writing by what a killed run of the same number left', async () => {
+    const left = ['', '-2', '-3'].map((n) => `.stillworth-${process.pid}${n}.part`);
+    for (const name of left) writeFileSync(at(name), 'half a re');
+    mkdirSync(at(`.stillworth-${process.pid}-4.part`));
+    await writeWhole(at('a.txt'), 'whole', false);
+    await writeWhole(at('a.txt'), 'again', true);
+    expect(readFileSync(at('a.txt'), 'utf8')).toBe('again');
+    // What is not ours stays: another run, on another machine, may be writing it.
+    for (const name of left) expect(readFileSync(at(name), 'utf8')).toBe('half a re');
+    expect(readdirSync(folder).length).toBe(left.length + 2);
+  });
+
   it('stops listening for signals when it is done', async () => {
     const before = process.listenerCount('SIGINT');
     await writeWhole(at('a.txt'), 'whole', false);

@@ -4,23 +4,28 @@
  */
 import type { Levels } from './levels.ts';
 
-/** What a posting is for: the rows of the printed ledger. */
-export type Category =
-  | 'work needed now'
+/**
+ * What a posting is for: the rows of the printed ledger, in the order in which every table and chart names them. The
+ * only list of them: the type is made from it, so what can be posted can be printed.
+ */
+export const CATEGORIES = [
   /** What insurers pay for a collision, and refunds. */
-  | 'settlement'
-  | 'buying'
-  | 'loan'
-  | 'lease'
-  | 'selling the old one'
-  | 'energy'
-  | 'insurance'
-  | 'registration, tax, inspection'
-  | 'parking'
-  | 'scheduled upkeep'
-  | 'repairs'
-  | 'getting about without it'
-  | "what we'd own at the end";
+  'settlement',
+  'work needed now',
+  'buying',
+  'loan',
+  'lease',
+  'selling the old one',
+  'energy',
+  'insurance',
+  'registration, tax, inspection',
+  'parking',
+  'scheduled upkeep',
+  'repairs',
+  'getting about without it',
+  "what we'd own at the end",
+] as const;
+export type Category = (typeof CATEGORIES)[number];
 
 /** The three readings of one plan: own time counted, cash alone, a shop doing everything. */
 export type Reading = 'counted' | 'cash' | 'shop';

@@ -54,9 +54,10 @@ export const gammaChance = (a: number, x: number): number =>
 
 /**
  * The x below which a gamma variable of shape a > 0 and rate 1 lies with chance p; 0 at 0, Infinity at 1. By halving:
- * slow and sure, to the last digits of a double.
+ * slow and sure, to the last digits of a double. Throws RangeError for a shape that is not above 0: no halving ends there.
  */
 export const gammaQuantile = (a: number, p: number): number => {
+  if (!(a > 0)) throw new RangeError(`a gamma law has a shape above 0, not ${a}`);
   if (!(p > 0)) return 0;
   if (p >= 1) return Number.POSITIVE_INFINITY;
   let low = 0;

@@ -50,16 +50,19 @@ export interface Finding extends Omit<Problem, 'line' | 'column' | 'path' | 'val
 
 /** Control and direction-changing characters are what a terminal or an editor would obey instead of show. */
 // biome-ignore lint/suspicious/noControlCharactersInRegex: these are the characters to be made visible.
-const UNPRINTABLE = /[\u0000-\u001f\u007f-\u009f\u200b-\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
+const OBEYED = /[\u0000-\u001f\u007f-\u009f\u061c\u200e\u200f\u2028-\u202e\u2066-\u2069\ufeff]/g;
+/** Nothing is seen of these: harmless in a name (they join emoji and letters), a riddle in a value that is wrong. */
+const UNSEEN = /[\u200b-\u200d]/g;
+
+const escaped = (c: string): string => `\\u${c.charCodeAt(0).toString(16).padStart(4, '0')}`;
+
+/** A text on one line, safe to print: what would be obeyed is shown as its escape. */
+export const visible = (text: string): string => text.replace(OBEYED, escaped);
 
 /** Any value on one line, at most 40 characters, safe to print. */
 export const showValue = (value: unknown): string => {
   const text = typeof value === 'string' ? value : (JSON.stringify(value) ?? String(value));
-  const plain = typeof value === 'number' ? String(value) : text;
-  const safe = plain.replace(
-    UNPRINTABLE,
-    (c) => `\\u${(c.codePointAt(0) ?? 0).toString(16).padStart(4, '0')}`,
-  );
+  const safe = visible(typeof value === 'number' ? String(value) : text).replace(UNSEEN, escaped);
   return safe.length > 40 ? `${safe.slice(0, 37)}...` : safe;
 };
 
@@ -70,11 +73,11 @@ export const pathText = (path: Path): string => path.map((step) => showValue(Str
 const withValue = ({ message, value }: Problem): string =>
   value === undefined || message.includes(value) ? message : message.replace(/\.$/, ` (${value}).`);
 
-/** One line of text: `file:line:column: path: what is wrong. What to do.` */
+/** One line of text, safe to print: `file:line:column: path: what is wrong. What to do.` */
 export const problemText = (file: string, problem: Problem): string => {
   const where = `${file}:${problem.line}:${problem.column}:`;
   const path = problem.path === '' ? '' : ` ${problem.path}:`;
-  return `${where}${path} ${withValue(problem)} ${problem.remedy}`.trimEnd();
+  return visible(`${where}${path} ${withValue(problem)} ${problem.remedy}`.trimEnd());
 };
 
 /** In the order of the text. */

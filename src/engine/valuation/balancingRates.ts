@@ -16,13 +16,16 @@ const SCAN_POINTS = 801;
 /**
  * Every rate i > -1 at which the terms' present values add up to 0. One change of sign over time has at most one
  * (each later amount loses worth against an earlier one as i grows); more are searched by a scan that is finest
- * around 0 %.
+ * around 0 %. Amounts of nil, and those of one time that cancel, change no answer, wherever they stand.
  */
 export const balancingRates = (terms: readonly Term[]): BalancingRates => {
-  const changes = signChanges(terms);
+  const netted = byTime(terms);
+  const changes = netted.filter(
+    ({ amount }, k) => k > 0 && Math.sign(amount) !== Math.sign(netted[k - 1]?.amount ?? 0),
+  ).length;
   if (changes === 0) return { status: 'none', reason: 'amounts of one sign only' };
-  const worth = worthAt(terms);
-  const rates = changes === 1 ? single(worth) : scanned(worth, terms);
+  const worth = worthAt(netted);
+  const rates = changes === 1 ? single(worth) : scanned(worth, netted);
   const [rate] = rates;
   if (rate === undefined) return { status: 'none', reason: 'no rate balances them' };
   if (rates.length === 1) return { status: 'one', rate };
@@ -30,15 +33,19 @@ export const balancingRates = (terms: readonly Term[]): BalancingRates => {
   return { status: 'several', rates, nearestZero };
 };
 
-/** How often the sign changes when the amounts stand in order of time, those of one time added up. */
-const signChanges = (terms: readonly Term[]): number => {
-  const byTime = new Map<number, number>();
-  for (const { amount, t, f } of terms) byTime.set(t + f, (byTime.get(t + f) ?? 0) + amount);
-  const signs = [...byTime]
+/** In order of time, one term each, without those that come to nil but for rounding. */
+const byTime = (terms: readonly Term[]): Term[] => {
+  const times = new Map<number, { readonly term: Term; sum: number; size: number }>();
+  for (const term of terms) {
+    const at = times.get(term.t + term.f) ?? { term, sum: 0, size: 0 };
+    at.sum += term.amount;
+    at.size += Math.abs(term.amount);
+    times.set(term.t + term.f, at);
+  }
+  return [...times]
     .sort(([a], [b]) => a - b)
-    .map(([, amount]) => Math.sign(amount))
-    .filter((sign) => sign !== 0);
-  return signs.filter((sign, k) => k > 0 && sign !== signs[k - 1]).length;
+    .filter(([, { sum, size }]) => Math.abs(sum) > 1e-14 * size)
+    .map(([, { term, sum }]) => ({ amount: sum, t: term.t, f: term.f }));
 };
 
 /** All rates from -100 % to infinity as y from -1 to 1: losses as they are, gains as the share the discount takes. */

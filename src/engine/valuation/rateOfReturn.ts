@@ -18,15 +18,18 @@ export type ModifiedRate =
 
 /**
  * The modified rate of return per period: costs are financed at one rate, receipts put away at another until the
- * last flow, and the rate is what turns the costs' present value into the receipts' final value. Rates per period.
- * It matters here which sign is which: cost positive, receipt negative.
+ * last flow that is not nil, and the rate is what turns the costs' present value into the receipts' final value. Rates
+ * per period. It matters here which sign is which: cost positive, receipt negative.
  */
 export const modifiedRateOfReturn = (
   flows: readonly Flow[],
   financeRate: number,
   reinvestmentRate: number,
 ): ModifiedRate => {
-  const last = flows.reduce((latest, { month }) => Math.max(latest, month), 0);
+  const last = flows.reduce(
+    (latest, { month, amount }) => (amount === 0 ? latest : Math.max(latest, month)),
+    0,
+  );
   let costs = 0;
   let receipts = 0;
   for (const { month, amount } of flows) {

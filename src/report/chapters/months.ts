@@ -1,3 +1,4 @@
+import { CATEGORIES, type Category } from '../../engine/cashflow/posting.ts';
 import type { OptionResult } from '../../engine/decision/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
 import { cumulativeChart } from '../charts/cumulative.ts';
@@ -5,7 +6,7 @@ import { short } from '../charts/look.ts';
 import { yearlyChart } from '../charts/yearly.ts';
 import { calendar, ledgerCents, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
-import { byCategoryAndYear, CATEGORIES, type CategoryRow } from '../tables/rollup.ts';
+import { byCategoryAndYear, type CategoryRow } from '../tables/rollup.ts';
 import { table } from '../tables/table.ts';
 import { capital } from '../words/sentence.ts';
 import { costOf, howMuchLess } from '../words/verdict.ts';
@@ -13,7 +14,7 @@ import { keeping, replacementName, replacing, shortSide } from '../words/ways.ts
 import { block, type CertainPage, type Chapter, notes, type Page, pick, theReplacement } from './page.ts';
 
 /** What comes in stands on a scale of its own and would flatten everything that is paid. */
-const RECEIPTS: readonly string[] = ['selling the old one', "what we'd own at the end"];
+const RECEIPTS: readonly Category[] = ['selling the old one', "what we'd own at the end"];
 
 type Pair = readonly [keep: OptionResult, replace: OptionResult];
 
@@ -103,10 +104,10 @@ export const yearlyFigure = ({ d, format, figure }: CertainPage): Html | null =>
     keep: byCategoryAndYear(keep.ledger, d.horizon),
     replace: byCategoryAndYear(replace.ledger, d.horizon),
   };
-  const find = (side: 'keep' | 'replace', category: string): CategoryRow | undefined =>
+  const find = (side: 'keep' | 'replace', category: Category): CategoryRow | undefined =>
     sides[side].find((r) => r.category === category);
   const categories = CATEGORIES.filter((c) => find('keep', c) ?? find('replace', c));
-  const total = (side: 'keep' | 'replace', category: string): Cents =>
+  const total = (side: 'keep' | 'replace', category: Category): Cents =>
     find(side, category)?.amount ?? (0 as Cents);
   const words = (cents: Cents): string =>
     cents === 0 ? 'nothing' : cents < 0 ? `${format.round(-cents / 100)} back` : format.round(cents / 100);

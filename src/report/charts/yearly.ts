@@ -1,8 +1,9 @@
 import * as Plot from '@observablehq/plot';
+import type { Category } from '../../engine/cashflow/posting.ts';
 import { frame, HAIR, HALO, HATCH, INK, isNarrow, KEEP, type Look, REPLACE, short } from './look.ts';
 
 export interface YearlyRow {
-  readonly category: string;
+  readonly category: Category;
   /** 0 is the day itself, 1 the first year. */
   readonly year: number;
   readonly side: 'keep' | 'replace';
@@ -11,7 +12,7 @@ export interface YearlyRow {
 }
 
 export interface YearlyTotals {
-  readonly category: string;
+  readonly category: Category;
   readonly words: string;
 }
 
@@ -24,7 +25,7 @@ export const yearlyChart = (
   look: Look,
 ): Plot.PlotOptions => {
   const across = isNarrow(look) ? 1 : 2;
-  const place = (category: string): { fx: number; fy: number } => {
+  const place = (category: Category): { fx: number; fy: number } => {
     const index = totals.findIndex((t) => t.category === category);
     return { fx: index % across, fy: Math.floor(index / across) };
   };

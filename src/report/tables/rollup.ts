@@ -1,26 +1,8 @@
 import { op, table } from 'arquero';
-import type { Category } from '../../engine/cashflow/posting.ts';
+import { CATEGORIES, type Category } from '../../engine/cashflow/posting.ts';
 import type { LedgerRow } from '../../engine/decision/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
 import { ledgerYear } from '../../engine/quantity/month.ts';
-
-/** The order in which every table and chart names the categories. */
-export const CATEGORIES: readonly Category[] = [
-  'settlement',
-  'work needed now',
-  'buying',
-  'loan',
-  'lease',
-  'selling the old one',
-  'energy',
-  'insurance',
-  'registration, tax, inspection',
-  'parking',
-  'scheduled upkeep',
-  'repairs',
-  'getting about without it',
-  "what we'd own at the end",
-];
 
 export interface CategoryRow {
   readonly category: Category;

@@ -1,5 +1,6 @@
 import { billAnswer, billableNames } from '../../engine/decision/chance/bill.ts';
 import { walkAwayOf } from '../../engine/decision/chance/repairLimits.ts';
+import { visible } from '../../engine/scenario/problems.ts';
 import { billLines } from '../../report/bill.ts';
 import { significant } from '../../report/exports/drawn.ts';
 import { formatsFor } from '../../report/format.ts';
@@ -28,7 +29,7 @@ export const billCommand = async (
   const { scenario } = loaded;
   const { facts } = scenario;
   const refuse = async (line: string): Promise<number> => {
-    await effects.err(`${line}\n`);
+    await effects.err(`${visible(line)}\n`);
     return EXIT.misuse;
   };
   if (amount.sign !== '' && !isSignOf(amount.sign, facts.currency)) {
@@ -52,7 +53,7 @@ export const billCommand = async (
     json
       ? `${JSON.stringify(significant(answer), null, 2)}\n`
       : `${billLines(answer, facts, format)
-          .map((line) => wrapped(line, effects.columns))
+          .map((line) => wrapped(visible(line), effects.columns))
           .join('\n')}\n`,
   );
   return EXIT.done;

@@ -1,3 +1,4 @@
+import { visible } from '../../engine/scenario/problems.ts';
 import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
 import { load } from '../load.ts';
@@ -8,7 +9,7 @@ export const checkCommand = async (file: string, effects: Effects): Promise<numb
   if (typeof loaded === 'number') return loaded;
   const { quantities } = loaded.scenario;
   const given = quantities.filter((quantity) => !quantity.isDefault).length;
-  const name = file === '-' ? 'The scenario' : file;
+  const name = file === '-' ? 'The scenario' : visible(file);
   await effects.out(
     `${name} is in order: ${given} numbers given, ${quantities.length - given} taken from the defaults.\n`,
   );

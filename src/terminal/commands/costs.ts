@@ -1,4 +1,5 @@
 import { decide } from '../../engine/decision/decide.ts';
+import { visible } from '../../engine/scenario/problems.ts';
 import { costsCsv } from '../../report/exports/costs.ts';
 import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
@@ -18,6 +19,6 @@ export const costsCommand = async (file: string, options: Options, effects: Effe
   const path = options.out;
   const from = file === '-' ? null : file;
   const code = await save({ path, text: csv, from, force: options.force, isOurs: null }, effects);
-  if (code === EXIT.done) await effects.out(`Wrote ${path}\n`);
+  if (code === EXIT.done) await effects.out(`Wrote ${visible(path)}\n`);
   return code;
 };

@@ -1,16 +1,18 @@
 import { scenarioToPassOn } from '../../engine/scenario/passOn.ts';
+import { visible } from '../../engine/scenario/problems.ts';
 import { SCRAMBLES } from '../../engine/scenario/scenario.ts';
 import type { Draft } from '../../report/draft.ts';
 import { isOurReport } from '../../report/embed.ts';
 import { isPrivate } from '../../report/privacy.ts';
 import { decided } from '../decided.ts';
 import type { Drawing } from '../drawing.ts';
-import type { Crew, Effects } from '../effects.ts';
+import type { Crew } from '../effects.ts';
 import { EXIT } from '../exit.ts';
 import { drawnOtherwise, withFutures } from '../futures.ts';
 import { load } from '../load.ts';
 import type { Options } from '../options.ts';
 import { save } from '../save.ts';
+import type { Screen } from '../screen.ts';
 import { wrapped } from '../wrapped.ts';
 
 const DRAWING: Drawing = {
@@ -27,7 +29,7 @@ export const reportCommand = async (
   file: string,
   options: Options,
   crew: Crew | null,
-  effects: Effects,
+  effects: Screen,
 ): Promise<number> => {
   const path = options.out ?? (file === '-' ? null : besides(file));
   if (!options.json && (path === null || path === '-')) {
@@ -71,16 +73,14 @@ export const reportCommand = async (
     drawnOtherwise(loaded.scenario, scenario),
   );
   const html = renderReport(decision, { document: newDocument(), scenarioText }, written.draft);
+  // All is ready before the file is written: what goes wrong after that would leave it half told.
+  const [first = '', ...rest] = answerLines(decision).map((line) => wrapped(visible(line), effects.columns));
   const from = file === '-' ? null : file;
   const code = await save({ path, text: html, from, force: options.force, isOurs: isOurReport }, effects);
   if (code !== EXIT.done) return code;
-  const [first = '', ...rest] = answerLines(decision).map((line) => wrapped(line, effects.columns));
-  await effects.out([strong(first, effects), ...rest, '', `Report: ${path}`, ''].join('\n'));
+  await effects.out([...rest, '', `Report: ${visible(path)}`, ''].join('\n'), first);
   return EXIT.done;
 };
 
 /** The report's default place: beside the scenario, ending in .html. */
 export const besides = (file: string): string => `${file.replace(/\.ya?ml$/i, '')}.html`;
-
-const strong = (text: string, effects: Effects): string =>
-  effects.colour ? `\u001b[1m${text}\u001b[22m` : text;

@@ -7,17 +7,34 @@ import { onStop } from './stopping.ts';
 
 const writeAll = promisify(writeFile) as (handle: number, text: string) => Promise<void>;
 
+/** No folder holds more leavings than these. */
+const MOST_LEFT = 1000;
+
+/**
+ * Opens a passing file in a folder, under a name that nothing has. What a killed run left stays: its number may be ours
+ * now, and in a folder that machines share it may be another's at this very moment.
+ */
+const openPassing = (folder: string, mode: number): { readonly passing: string; readonly handle: number } => {
+  for (let n = 1; ; n += 1) {
+    const passing = join(folder, `.stillworth-${process.pid}${n === 1 ? '' : `-${n}`}.part`);
+    try {
+      return { passing, handle: openSync(passing, 'wx', mode) };
+    } catch (error) {
+      if (systemCode(error) !== 'EEXIST' || n === MOST_LEFT) throw error;
+    }
+  }
+};
+
 /**
  * Writes `text` to `path` whole or not at all: to a passing file in the same folder first, which then takes the place
  * of what stands there (`replace`) or fails with EEXIST if anything does. Whatever goes wrong, and if the program is
- * told to stop half-way, the passing file is taken away again.
+ * told to stop half-way, the passing file is taken away again; one that a killed run left never stands in the way.
  */
 export const writeWhole = async (path: string, text: string, replace: boolean): Promise<void> => {
-  const passing = join(dirname(path), `.stillworth-${process.pid}.part`);
   // What only its owner could read stays so.
   const mode = replace ? statSync(path).mode & 0o777 : 0o666;
   // Opened in one step with learning that it is ours to clean up: no signal can come between.
-  const handle = openSync(passing, 'wx', mode);
+  const { passing, handle } = openPassing(dirname(path), mode);
   const release = onStop(() => rmSync(passing, { force: true }));
   try {
     try {
@@ -27,7 +44,8 @@ export const writeWhole = async (path: string, text: string, replace: boolean): 
     }
     await (replace ? rename(passing, path) : putWhereNothingIs(passing, path));
   } catch (error) {
-    await rm(passing, { force: true });
+    // What went wrong first is what is told.
+    await rm(passing, { force: true }).catch(() => {});
     throw error;
   } finally {
     release();
@@ -45,5 +63,6 @@ const putWhereNothingIs = async (passing: string, path: string): Promise<void> =
     await rename(passing, path);
     return;
   }
-  await unlink(passing);
+  // The file is in its place now: a passing name that cannot be taken away is no failure to write.
+  await unlink(passing).catch(() => {});
 };
