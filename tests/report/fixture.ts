@@ -616,7 +616,7 @@ const tips = (key: string, slope: number, above: 'keep' | 'replace'): BreakEven 
   return {
     quantity: it,
     status: open ? 'one' : 'never',
-    roots: open ? [{ at, kind: 'root', distance: (at - it.value) / it.value, above }] : [],
+    roots: open ? [{ at, kind: 'root', distance: Math.log(at / it.value), above }] : [],
     slope,
   };
 };
