@@ -43,14 +43,14 @@ export const decided = async (
   };
   try {
     const own = ownPart();
-    const [draws, { atAverage, withChances }] = await Promise.all([
+    const [drawn, { atAverage, withChances }] = await Promise.all([
       drawFutures(scenario, drawing, crew, effects, { say: progress.say, free: own }),
       own,
     ]);
     crew.end();
     progress.say('Working out what they show');
     await pause();
-    return withChances(scenario, atAverage, draws);
+    return withChances(drawn.scenario, atAverage, drawn.draws);
   } finally {
     release();
     end();

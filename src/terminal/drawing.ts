@@ -12,6 +12,8 @@ export interface Simulator {
   readonly joined: (first: ScrambleDraws, further: ScrambleDraws) => ScrambleDraws;
   /** Whether more futures would no longer change what is printed. */
   readonly settled: (scenario: Scenario, draws: readonly ScrambleDraws[]) => boolean;
+  /** The scenario to draw anew for, where other ways than those turned out best on average; null where the draws stand. */
+  readonly drawnForOthers: (scenario: Scenario, draws: readonly ScrambleDraws[]) => Scenario | null;
 }
 
 /** What is to be known before anything is drawn, and where the engine's part comes from. */
@@ -37,15 +39,18 @@ const DOUBLINGS = 3;
  * Draws the scenario's futures, then doubles them until what is printed is settled: at most three times, and never
  * past the most that can be asked for. Each doubling draws only the further points of each set. The sets come back in
  * their own order, so that nothing depends on who drew what or when; what the crew could not draw is drawn here.
+ *
+ * @returns the draws, and the scenario they are for: it says which ways are compared
  */
 export const drawFutures = async (
-  scenario: Scenario,
+  asked: Scenario,
   { scrambles, load }: Drawing,
   crew: Crew,
   clock: Pick<Effects, 'later'>,
   { say, free }: Waiting,
-): Promise<readonly ScrambleDraws[]> => {
-  const { seed, futures } = scenario.facts.chance;
+): Promise<{ readonly scenario: Scenario; readonly draws: readonly ScrambleDraws[] }> => {
+  const { seed, futures } = asked.facts.chance;
+  let scenario = asked;
   const pause = (): Promise<void> => new Promise((done) => void clock.later(0, done));
 
   const stretch = async (from: number, to: number): Promise<ScrambleDraws[]> => {
@@ -88,12 +93,17 @@ export const drawFutures = async (
 
   let each = futures / scrambles;
   let draws = await stretch(0, each);
-  const { settled, joined } = await load();
+  const { settled, joined, drawnForOthers } = await load();
+  const others = drawnForOthers(scenario, draws);
+  if (others !== null) {
+    scenario = others;
+    draws = await stretch(0, each);
+  }
   for (let doublings = 0; doublings < DOUBLINGS && 2 * each * scrambles <= MOST; doublings += 1) {
     if (settled(scenario, draws)) break;
     const further = await stretch(each, 2 * each);
     draws = draws.map((first, place) => joined(first, further[place] as ScrambleDraws));
     each *= 2;
   }
-  return draws;
+  return { scenario, draws };
 };

@@ -13,7 +13,7 @@ const chances = (of: Inputs, setAside: number, seed = 1): Chances => {
   const { facts } = plain;
   const scenario = { ...plain, facts: { ...facts, chance: { ...facts.chance, setAside } } };
   const { subject, draws } = drawn(scenario, 8, seed);
-  return chancesOf(scenario, draws, { difference: 0, payment: null, exactGuesses: 0 }, subject);
+  return chancesOf(scenario, draws, { difference: 0, grain: 0.5, payment: null, exactGuesses: 0 }, subject);
 };
 
 const some = fc.sample(anyInputsThatMayEnd, { numRuns: 3, seed: 5 });

@@ -9,7 +9,7 @@ import { drawn, scenarioWith } from '../support/drawn.ts';
 const chances = (inputs: Inputs): Chances => {
   const scenario = scenarioWith(inputs);
   const { subject, draws } = drawn(scenario, 4);
-  return chancesOf(scenario, draws, { difference: 0, payment: null, exactGuesses: 0 }, subject);
+  return chancesOf(scenario, draws, { difference: 0, grain: 0.5, payment: null, exactGuesses: 0 }, subject);
 };
 
 const reversed = <T>(list: readonly T[]): T[] => [...list].reverse();

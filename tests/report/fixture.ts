@@ -79,6 +79,7 @@ export const facts: Facts = {
     monthsWithoutIncome: 3,
     mayRunDry: 0.05,
     setAside: 300,
+    pair: null,
   },
   twoWay: null,
   claim: null,

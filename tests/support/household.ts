@@ -191,6 +191,7 @@ export const factsOf = (of: Inputs): Facts => ({
     monthsWithoutIncome: 3,
     mayRunDry: 0.05,
     setAside: of.household.spareEachMonth,
+    pair: null,
   },
   twoWay: null,
   claim: null,

@@ -16,6 +16,7 @@ const never: Drawing = {
     },
     joined: (first) => first,
     settled: () => true,
+    drawnForOthers: () => null,
   }),
 };
 

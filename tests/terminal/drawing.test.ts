@@ -13,13 +13,14 @@ const textOf = (draws: ScrambleDraws): string => (draws as unknown as { text: st
 const simulate = (setting: DrawSetting): ScrambleDraws =>
   said(`${setting.seed}/${setting.scramble}: ${setting.from}-${setting.to}`);
 
-const drawing = (settledAt: number): Drawing => {
+const drawing = (settledAt: number, others: Scenario | null = null): Drawing => {
   let looks = 0;
   return {
     scrambles: 4,
     load: async () => ({
       simulate: (_, setting) => simulate(setting),
       joined: (first, further) => said(`${textOf(first)}, ${textOf(further)}`),
+      drawnForOthers: () => others,
       settled: () => {
         looks += 1;
         return looks > settledAt;
@@ -44,13 +45,13 @@ const crewThat = (missing: readonly number[]): Crew => ({
   end: () => {},
 });
 
-const drawn = async (crew: Crew, futures: number, settledAt: number) => {
+const drawn = async (crew: Crew, futures: number, settledAt: number, others: Scenario | null = null) => {
   const lines: string[] = [];
-  const draws = await drawFutures(scenario(futures), drawing(settledAt), crew, world().effects, {
+  const found = await drawFutures(scenario(futures), drawing(settledAt, others), crew, world().effects, {
     say: (line) => void lines.push(line),
     free: Promise.resolve(),
   });
-  return { draws: draws.map(textOf), lines };
+  return { scenario: found.scenario, draws: found.draws.map(textOf), lines };
 };
 
 describe('drawing futures', () => {
@@ -61,6 +62,13 @@ describe('drawing futures', () => {
   ])('puts the sets in their order, %s', async (_, crew) => {
     const { draws } = await drawn(crew, 4096, 0);
     expect(draws).toEqual(['9/0: 0-1024', '9/1: 0-1024', '9/2: 0-1024', '9/3: 0-1024']);
+  });
+
+  it('draws once more where other ways turn out best on average, and says for which it drew', async () => {
+    const other = scenario(4096);
+    const { scenario: drawnFor, lines } = await drawn(crewThat([]), 4096, 0, other);
+    expect(drawnFor).toBe(other);
+    expect(lines.filter((line) => line.includes(': 0 of'))).toHaveLength(2);
   });
 
   it('doubles until the figures are settled, drawing only further points', async () => {

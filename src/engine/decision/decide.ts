@@ -3,12 +3,12 @@ import { remember } from '../quantity/remember.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { decideAtAverage } from './atAverage.ts';
 import type { Chances, PairChances } from './chance/chances.ts';
-import type { ScrambleDraws } from './chance/draws.ts';
+import { type ScrambleDraws, simulateScramble } from './chance/draws.ts';
 import { prepareToAsk } from './chance/knowing.ts';
 import { walkAwayOf } from './chance/repairLimits.ts';
 import { type Subject, subjectOf } from './chance/subject.ts';
-import { chancesOf } from './chance/summary.ts';
-import type { Decision, Verdict } from './decision.ts';
+import { chancesOf, drawnForOthers } from './chance/summary.ts';
+import type { Decision, OptionResult, Verdict } from './decision.ts';
 import { exactGuesses } from './exactGuesses.ts';
 import type { Pair } from './pair.ts';
 
@@ -54,7 +54,8 @@ export const beforeDraws: (scenario: Scenario) => {
 );
 
 /**
- * The decision with what drawn futures say of it.
+ * The decision with what drawn futures say of it. Where other ways turn out best on average than at average inputs, the
+ * futures are drawn once more for these.
  *
  * @param draws whole scrambles, in order; none at all leaves the decision as it is
  */
@@ -64,19 +65,35 @@ export const withChances = (
   draws: readonly ScrambleDraws[],
 ): Decision => {
   if (draws.length === 0) return decision;
+  const moved = drawnForOthers(scenario, draws);
+  return moved === null
+    ? withPair(scenario, decision, draws)
+    : withPair(
+        moved,
+        decision,
+        draws.map((setting) => simulateScramble(moved, setting)),
+      );
+};
+
+const withPair = (scenario: Scenario, decision: Decision, draws: readonly ScrambleDraws[]): Decision => {
   const { subject, walkAway } = beforeDraws(scenario);
   const chances: Chances = chancesOf(
     scenario,
     draws,
     {
       difference: decision.difference ? inUnits(decision.difference.counted) : 0,
+      grain: decision.grain,
       payment: paymentOf(decision),
       exactGuesses: exactGuesses(decision.swings),
     },
     subject,
   );
+  const best = (id: string | undefined, otherwise: OptionResult | null): OptionResult | null =>
+    decision.options.find((one) => one.id === id) ?? otherwise;
   return {
     ...decision,
+    bestKeep: best(chances.pair?.keep, decision.bestKeep),
+    bestReplace: best(chances.pair?.replace, decision.bestReplace),
     chances,
     verdict: verdictWith(decision.verdict, chances.pair),
     walkAway,

@@ -127,6 +127,8 @@ export interface Chance {
    * upkeep come to on average if the vehicle is kept.
    */
   readonly setAside: number | null;
+  /** The ways that turned out best of their sides on average, by id; null: best at average inputs, until futures say. */
+  readonly pair: { readonly keep: string; readonly replace: string } | null;
 }
 
 /** `per100`: units of energy per 100 of distance; `perUnit`: distance on one unit. */

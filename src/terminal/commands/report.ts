@@ -1,3 +1,4 @@
+import type { Decision } from '../../engine/decision/decision.ts';
 import { scenarioToPassOn } from '../../engine/scenario/passOn.ts';
 import { visible } from '../../engine/scenario/problems.ts';
 import { SCRAMBLES } from '../../engine/scenario/scenario.ts';
@@ -55,10 +56,11 @@ export const reportCommand = async (
   // Charts and the document they are drawn in are slow to load: nobody but a report waits for them, and a report while
   // its futures are drawn. Then, too, is written what no future changes.
   const drawing = Promise.all([import('../../report/render.ts'), import('../document.ts')]);
-  const written: { draft: Draft | null } = { draft: null };
+  const written: { draft: Draft | null; of: Decision | null } = { draft: null, of: null };
   const deciding = decided(scenario, DRAWING, crew, effects, async (atAverage) => {
     const [{ draftReport }, { newDocument }] = await drawing;
     written.draft = draftReport(atAverage, newDocument());
+    written.of = atAverage;
   });
   const [decision, [{ renderReport }, { newDocument }], { answerLines }] = await Promise.all([
     deciding,
@@ -72,7 +74,10 @@ export const reportCommand = async (
     (at) => isPrivate(facts, at),
     drawnOtherwise(loaded.scenario, scenario),
   );
-  const html = renderReport(decision, { document: newDocument(), scenarioText }, written.draft);
+  // Where other ways turned out best on average, what was written of those at average inputs is of no use.
+  const same = written.of?.bestKeep === decision.bestKeep && written.of?.bestReplace === decision.bestReplace;
+  const draft = same ? written.draft : null;
+  const html = renderReport(decision, { document: newDocument(), scenarioText }, draft);
   // All is ready before the file is written: what goes wrong after that would leave it half told.
   const [first = '', ...rest] = answerLines(decision).map((line) => wrapped(visible(line), effects.columns));
   const from = file === '-' ? null : file;

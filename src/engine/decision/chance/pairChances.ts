@@ -1,7 +1,8 @@
 import { meanOf, quantilesOf } from '../../chance/estimates.ts';
+import type { Scenario } from '../../scenario/scenario.ts';
 import type { Bar, PairChances } from './chances.ts';
 import { minus } from './columns.ts';
-import type { Subject } from './subject.ts';
+import { cheapestOf, type Subject } from './subject.ts';
 
 /** About so many bars between the ends of the density. */
 const BARS = 30;
@@ -23,11 +24,33 @@ const barsOf = (values: Float64Array, low: number, high: number): Bar[] => {
   }));
 };
 
+/**
+ * The scenario with the pair that is best by mean cost over the futures, where that is not the pair they were drawn for;
+ * null where it is.
+ */
+export const pairMoved = (
+  { scenario, options, keep, replace }: Subject,
+  costs: readonly Float64Array[],
+): Scenario | null => {
+  const means = options.map((_, w) => meanOf(costs[w] as Float64Array, 1).value);
+  const best = { keep: cheapestOf(options, means, 'keep'), replace: cheapestOf(options, means, 'replace') };
+  const cheaper = (side: 'keep' | 'replace', now: number | null): boolean =>
+    now !== null && best[side] !== null && (means[best[side]] as number) < (means[now] as number);
+  if (!cheaper('keep', keep) && !cheaper('replace', replace)) return null;
+  const id = (w: number | null): string => options[w ?? -1]?.id ?? '';
+  const pair = {
+    keep: id(cheaper('keep', keep) ? best.keep : keep),
+    replace: id(cheaper('replace', replace) ? best.replace : replace),
+  };
+  return { ...scenario, facts: { ...scenario.facts, chance: { ...scenario.facts.chance, pair } } };
+};
+
 /** Keeping against replacing over all futures; null where a side has no open way. */
 export const pairOf = (
   subject: Subject,
   costs: readonly Float64Array[],
   atAverageInputs: number,
+  grain: number,
   scrambles: number,
 ): PairChances | null => {
   const { keep, replace, options } = subject;
@@ -52,7 +75,7 @@ export const pairOf = (
     middle: middle ?? mean,
     high: high ?? mean,
     atAverageInputs,
-    gapMatters: Math.abs(mean.value - atAverageInputs) > 2 * mean.error + 0.5,
+    gapMatters: Math.abs(mean.value - atAverageInputs) > 2 * mean.error + grain,
     likelier:
       ahead[0] === 0 || ahead[0] !== ahead[1] ? 'cannot tell' : (ahead[0] as number) > 0 ? 'keep' : 'replace',
     bars: barsOf(D, (least ?? mean).value, (most ?? mean).value),

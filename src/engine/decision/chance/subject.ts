@@ -96,8 +96,12 @@ const groupsOf = (scenario: Scenario, unknowns: Unknowns): Group[] => {
   ];
 };
 
-/** The cheapest way of a side at average inputs; the first of equals. */
-const cheapestOf = (options: readonly Way[], costs: readonly number[], side: Way['side']): number | null => {
+/** The cheapest way of a side by these costs; the first of equals. Null where none is open. */
+export const cheapestOf = (
+  options: readonly Way[],
+  costs: readonly number[],
+  side: Way['side'],
+): number | null => {
   let best: number | null = null;
   options.forEach((way, i) => {
     if (way.side === side && (best === null || (costs[i] as number) < (costs[best] as number))) best = i;
@@ -111,8 +115,12 @@ const prepare = (scenario: Scenario): Subject => {
   const options = waysOf(ctx).open;
   const plans = options.map((way) => way.build(ctx));
   const costs = plans.map((plan) => presentCostOf(plan, ctx).counted);
-  const keep = cheapestOf(options, costs, 'keep');
-  const replace = cheapestOf(options, costs, 'replace');
+  const { pair } = facts.chance;
+  const chosen = (side: 'keep' | 'replace'): number | null => {
+    const found = options.findIndex(({ id }) => id === pair?.[side]);
+    return found >= 0 ? found : cheapestOf(options, costs, side);
+  };
+  const [keep, replace] = [chosen('keep'), chosen('replace')];
   const replacement = replace === null ? null : (plans[replace]?.replacement ?? null);
   const curve =
     inputs.claim || replacement === null || keep === null ? null : replaceLaterCurve(replacement, ctx);

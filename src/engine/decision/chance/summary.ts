@@ -16,7 +16,7 @@ import type { ScrambleDraws } from './draws.ts';
 import { failuresOf } from './failureCounts.ts';
 import { looksOf, partName, worthKnowing } from './knowing.ts';
 import { lumpyWays } from './lumpy.ts';
-import { pairOf } from './pairChances.ts';
+import { pairMoved, pairOf } from './pairChances.ts';
 import { RULE } from './ruleWay.ts';
 import { type Subject, subjectOf } from './subject.ts';
 
@@ -24,6 +24,8 @@ import { type Subject, subjectOf } from './subject.ts';
 export interface AtAverage {
   /** The ledger's D in currency units. */
   readonly difference: number;
+  /** What is no difference, in currency units. */
+  readonly grain: number;
   /** A month's payment for the best replacement; null where it is bought without one. */
   readonly payment: number | null;
   /** Guesses and table values that matter and have no range. */
@@ -150,7 +152,7 @@ export const chancesOf = (
     scrambles,
     ranged: unknowns.ranged,
     exactGuesses: average.exactGuesses,
-    pair: pairOf(subject, costs, average.difference, scrambles),
+    pair: pairOf(subject, costs, average.difference, average.grain, scrambles),
     ways: costs.map((cost, w) => {
       const way = options[w] ?? fixed;
       return wayOf(way?.id ?? '', way?.label ?? '', cost, least, scrambles);
@@ -163,6 +165,19 @@ export const chancesOf = (
     looks: looksOf(subject, costs, draws, gather, scrambles),
     rule: ruleOf(subject, ways, least, gather, scrambles),
   };
+};
+
+/**
+ * The scenario to draw anew for, where another way of a side turned out cheaper on average than the one that is best at
+ * average inputs; null where the draws stand.
+ */
+export const drawnForOthers = (scenario: Scenario, draws: readonly ScrambleDraws[]): Scenario | null => {
+  const subject = subjectOf(scenario);
+  const gather = gatherer(draws);
+  return pairMoved(
+    subject,
+    subject.options.map((_, w) => gather((one) => one.costs[w] ?? [])),
+  );
 };
 
 /** The chance that keeping is cheaper is printed in hundredths: an error below half of one settles it. */

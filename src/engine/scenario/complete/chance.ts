@@ -36,6 +36,7 @@ export const completeChance = (
     })),
     monthsWithoutIncome: chance?.months_without_income?.value ?? D.monthsWithoutIncome.value,
     mayRunDry: chance?.may_run_dry?.value ?? D.mayRunDry.value,
+    pair: null,
     setAside:
       (hidden ? undefined : chance?.set_aside_each_month?.value) ??
       (file.spare_each_month === undefined ? null : spareEachMonth),
