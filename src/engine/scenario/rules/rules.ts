@@ -21,6 +21,7 @@ import {
   twoWayKnown,
 } from './household.ts';
 import { lifeKnown, looksTell } from './parts.ts';
+import { pumpGoesFirst, pumpsFit } from './pump.ts';
 import type { Raw, Verdict } from './raw.ts';
 import {
   leaseDistance,
@@ -70,6 +71,7 @@ export const applyRules = (raw: Raw): Verdict => {
         valueTable,
         distanceKeys,
         fuelFits,
+        pumpsFit,
       ].flatMap((rule) => rule(raw)),
       ...sale.problems,
       ...componentShares(raw, DEFAULTS.work.shareOfAverage.value),
@@ -100,6 +102,7 @@ export const applyRules = (raw: Raw): Verdict => {
         distanceUsual,
         earnsMoreThanLoan,
         fuelOnBothSides,
+        pumpGoesFirst,
         upkeepOnBothSides,
         energyUnitsAlike,
         someRepairs,

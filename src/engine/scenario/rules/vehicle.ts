@@ -140,7 +140,8 @@ export const distanceKeys = (raw: Raw): Finding[] => {
   ]);
 };
 
-const wrongCurrency = (names: readonly string[], units: Units): boolean =>
+/** What stands beside a price names another currency than the household's. */
+export const wrongCurrency = (names: readonly string[], units: Units): boolean =>
   names.some((name) => ![units.currency.toLowerCase(), '$', '€', '£'].includes(name.toLowerCase()));
 
 /** Economy in a unit that its drive uses, within what vehicles do; its price by the same kind of unit. */
