@@ -69,6 +69,10 @@ const beside = ({ integer, min, max, value }: Quantity, at: number): readonly [n
   return [Math.max(min, at - aside), Math.min(max, at + aside)];
 };
 
+/** The very end of a range, where the one value beyond a jump is a limit and no answer: an hour that costs nothing. */
+const atAnEnd = ({ integer, min, max }: Quantity, at: number): boolean =>
+  !integer && Math.min(at - min, max - at) < 1e-9 * (max - min);
+
 /**
  * What survives being typed into the file: at a root the two sides then cost the same, beside a jump or a whole number the
  * sign turns. What the file would refuse is no tip.
@@ -89,7 +93,7 @@ const typedBack = (scenario: Scenario, tip: BreakEven): BreakEven => {
       if (!costs) return [];
       if (Math.abs(differenceBetween(costs, 'counted')) < ROOT * cheaperCost(costs)) return [root];
     }
-    return turns(root.at) ? [{ ...root, kind: 'jump' }] : [];
+    return !atAnEnd(quantity, root.at) && turns(root.at) ? [{ ...root, kind: 'jump' }] : [];
   });
   return {
     ...tip,
