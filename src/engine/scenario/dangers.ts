@@ -1,4 +1,6 @@
-import { DANGER_WORDS, type DangerWords } from './dangerWords.ts';
+import { CARE_WORDS } from './danger/careWords.ts';
+import type { DangerWords } from './danger/row.ts';
+import { UNSAFE_WORDS } from './danger/unsafeWords.ts';
 import type { Danger } from './scenario.ts';
 
 const QUALIFIED: readonly Danger[] = ['airbag', 'high-voltage', 'structure'];
@@ -22,22 +24,25 @@ const anyOf = (words: readonly string[], flags: string): RegExp => {
   return new RegExp(`(?<![\\p{L}\\p{N}])(?:${each.join('|')})(?![\\p{L}\\p{N}])`, flags);
 };
 
-/** A row made ready, once each. */
+/** A row made ready to read with. */
 interface Reader extends DangerWords {
   readonly named: RegExp;
   readonly beside: RegExp | null;
   readonly harmless: RegExp | null;
 }
 
-let readers: readonly Reader[] | undefined;
-const reading = (): readonly Reader[] => {
-  readers ??= DANGER_WORDS.map((row) => ({
-    ...row,
-    named: anyOf(row.words, 'u'),
-    beside: row.with && anyOf(row.with, 'u'),
-    harmless: row.not.length > 0 ? anyOf(row.not, 'gu') : null,
-  }));
-  return readers;
+const reader = (row: DangerWords): Reader => ({
+  ...row,
+  named: anyOf(row.words, 'u'),
+  beside: row.with && anyOf(row.with, 'u'),
+  harmless: row.not ? anyOf(row.not, 'gu') : null,
+});
+
+let ready: { readonly unsafe: readonly Reader[]; readonly care: readonly Reader[] } | undefined;
+/** Made ready when the first job is read, and once. */
+const readers = () => {
+  ready ??= { unsafe: UNSAFE_WORDS.map(reader), care: CARE_WORDS.map(reader) };
+  return ready;
 };
 
 /** The words of the job that a row speaks of; null where it has none. */
@@ -54,9 +59,8 @@ const wordsFor = (row: Reader, job: string): readonly string[] | null => {
 export const dangersOf = (name: string, listed: readonly Danger[] | undefined): readonly Danger[] => {
   if (listed) return [...new Set(listed)];
   const job = plain(name);
-  const found = new Set(
-    reading().flatMap((row) => (row.dangers.length > 0 && wordsFor(row, job) ? row.dangers : [])),
-  );
+  const { unsafe, care } = readers();
+  const found = new Set([...unsafe, ...care].flatMap((row) => (wordsFor(row, job) ? row.dangers : [])));
   // A high-voltage battery is not the starter's.
   if (found.has('high-voltage')) found.delete('battery');
   return [...found];
@@ -79,8 +83,8 @@ const ONLY_FOR_THE_WORK: readonly Danger[] = ['lifting', 'battery'];
 export const unsafeToLeave = (name: string, listed: readonly Danger[] | undefined): Unsafe | null => {
   if (listed?.length === 0) return null;
   const job = plain(name);
-  for (const row of reading()) {
-    const words = row.unsafe ? wordsFor(row, job) : null;
+  for (const row of readers().unsafe) {
+    const words = wordsFor(row, job);
     if (words) return { what: row.what, words };
   }
   const danger = listed?.find((one) => !ONLY_FOR_THE_WORK.includes(one));

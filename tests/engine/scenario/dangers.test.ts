@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { UNSAFE_WORDS } from '../../../src/engine/scenario/danger/unsafeWords.ts';
 import { dangersOf, needsQualified, unsafeToLeave } from '../../../src/engine/scenario/dangers.ts';
-import { DANGER_WORDS } from '../../../src/engine/scenario/dangerWords.ts';
 
 const what = (job: string): string | undefined => unsafeToLeave(job, undefined)?.what;
 
@@ -53,6 +53,7 @@ describe('what may be unsafe to leave', () => {
         'muffler with a hole',
         'fumes inside',
         'carbon monoxide',
+        'exhaust hanging down',
         'cracked exhaust manifold',
       ],
     ],
@@ -164,6 +165,7 @@ describe('what may be unsafe to leave', () => {
     'headlight washer',
     'exhaust tip',
     'exhaust hanger',
+    'rear axle seal',
     'frame for the number plate',
     'license plate frame cracked',
     'door sill trim cracked',
@@ -238,7 +240,7 @@ describe('cautions for the work', () => {
 
 describe('the table', () => {
   const readme = readFileSync(new URL('../../../README.md', import.meta.url), 'utf8');
-  const rows = DANGER_WORDS.filter(({ unsafe }) => unsafe).map(
+  const rows = UNSAFE_WORDS.map(
     ({ what, words, with: beside }) =>
       `| ${what} | \`${words.join(', ')}\` | ${beside ? `\`${beside.join(', ')}\`` : ''} |`,
   );

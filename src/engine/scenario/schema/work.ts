@@ -18,7 +18,7 @@ export const DANGERS = [
   'structure',
 ] as const satisfies readonly Danger[];
 
-export const MAY_BE_DRIVEN = ['yes', 'to_the_shop', 'no'] as const satisfies readonly MayBeDriven[];
+const MAY_BE_DRIVEN = ['yes', 'to_the_shop', 'no'] as const satisfies readonly MayBeDriven[];
 
 /** One job the present vehicle needs. */
 export const jobSchema = (units: Units) =>

@@ -1,56 +1,14 @@
-import type { Danger } from './scenario.ts';
-
-/** Words of a job that tell of a danger. */
-export interface DangerWords {
-  /** What they speak of, as a person would say it. */
-  readonly what: string;
-  /** Any of these: whole words; a plural counts too, "*" is any ending. */
-  readonly words: readonly string[];
-  /** Any of these must stand in it as well; null: the words alone will do. */
-  readonly with: readonly string[] | null;
-  /** What is taken out of the job's words first, because it means something else. */
-  readonly not: readonly string[];
-  /** Left undone it may be unsafe to drive. Else only whoever works on it is to take care. */
-  readonly unsafe: boolean;
-  /** The cautions for whoever works on it. */
-  readonly dangers: readonly Danger[];
-}
-
-type Row = Omit<DangerWords, 'not' | 'unsafe'> & Partial<Pick<DangerWords, 'not'>>;
-const unsafe = (row: Row): DangerWords => ({ not: [], ...row, unsafe: true });
-const care = (row: Row): DangerWords => ({ not: [], ...row, unsafe: false });
-
-/** A spelling that is one thing in two countries: "disc", "rotor". */
-const each = (firsts: string, lasts: string): string[] =>
-  firsts.split(', ').flatMap((first) => lasts.split(', ').map((last) => `${first} ${last}`));
+import { NO_FRAME, NO_LIFT, NO_SPRING, NO_STEERING, NO_WHEEL } from './harmless.ts';
+import { type DangerWords, each } from './row.ts';
 
 const CRACKED = ['crack*', 'broke*', 'snap*', 'fractur*', 'shear*', 'split', 'collaps*'];
-const NO_LIFT = [...each('tailgate, hatch, boot, bonnet, hood, trunk, gas', 'strut, spring, shock, damper')];
-const NO_SPRING = ['spring clean*', 'clock spring', ...each('seat, door', 'spring'), ...NO_LIFT];
-const NO_STEERING = each(
-  'steering wheel',
-  'cover, leather, button, control, switch*, heat*, trim, rim, lock, airbag',
-).concat('heated steering wheel');
-const NO_WHEEL = [...NO_STEERING, ...each('wheel', 'trim, cover, arch*, well, liner, cap'), 'spare wheel'];
-const NO_FRAME = [
-  ...each(
-    'subframe, sub frame, frame, chassis, body mount',
-    'bush*, front bush*, rear bush*, mount bush*, mounting bush*',
-  ),
-  ...each('bush* of the, bush* on the, bush* for the', 'subframe, sub frame, frame, chassis'),
-  ...each('plate, window, door, sunroof, mirror, radiator, screen', 'frame'),
-  ...each('frame for the, frame of the, frame around the', 'number plate, license plate, licence plate'),
-  ...each('sill', 'trim, cover, plate, protector'),
-  ...each('floor', 'mat, carpet, liner'),
-  ...each('window, door', 'sill'),
-];
 
 /**
- * What is read out of the words of a job: what may be unsafe to leave undone, and what whoever works on it is to take
- * care of. British and American words of the trade. Common practice, no source.
+ * What is read out of the words of a job as perhaps unsafe to leave undone, and what whoever works on it is to take care
+ * of then. British and American words of the trade. Common practice, no source.
  */
-export const DANGER_WORDS: readonly DangerWords[] = [
-  unsafe({
+export const UNSAFE_WORDS: readonly DangerWords[] = [
+  {
     what: 'brakes',
     words: [
       ...['brake*', 'braking', 'caliper', 'calliper', 'rotor', 'abs', 'handbrake'],
@@ -68,8 +26,8 @@ export const DANGER_WORDS: readonly DangerWords[] = [
       ...['distributor rotor', 'ignition rotor'],
     ],
     dangers: ['brakes', 'lifting'],
-  }),
-  unsafe({
+  },
+  {
     what: 'fuel',
     words: ['fuel', 'petrol', 'gasoline', 'gas', 'diesel', 'lpg', 'filler neck', 'injector'],
     with: [
@@ -83,19 +41,19 @@ export const DANGER_WORDS: readonly DangerWords[] = [
       ...NO_LIFT,
     ],
     dangers: ['fuel'],
-  }),
-  unsafe({
+  },
+  {
     what: 'exhaust fumes',
     words: ['exhaust', 'muffler', 'silencer', 'catalytic', 'downpipe', 'tailpipe'],
     with: [
       ...['leak*', 'blow*', 'hole*', 'crack*', 'broke*', 'fume*', 'cabin', 'smell*', 'loose', 'gasket'],
-      ...['rusted through', 'inside'],
+      ...['rusted through', 'inside', 'hanging'],
     ],
     not: each('exhaust', 'tip, trim, brake'),
     dangers: ['exhaust', 'lifting'],
-  }),
-  unsafe({ what: 'exhaust fumes', words: ['fume*', 'carbon monoxide'], with: null, dangers: ['exhaust'] }),
-  unsafe({
+  },
+  { what: 'exhaust fumes', words: ['fume*', 'carbon monoxide'], with: null, dangers: ['exhaust'] },
+  {
     what: 'steering',
     words: [
       ...[
@@ -114,8 +72,8 @@ export const DANGER_WORDS: readonly DangerWords[] = [
     with: null,
     not: ['tow ball joint'],
     dangers: ['steering', 'lifting'],
-  }),
-  unsafe({
+  },
+  {
     what: 'steering',
     words: ['steering'],
     with: [
@@ -136,42 +94,42 @@ export const DANGER_WORDS: readonly DangerWords[] = [
     ],
     not: [...NO_STEERING, ...each('steering column', 'trim, cover, shroud, switch*, stalk')],
     dangers: ['steering', 'lifting'],
-  }),
-  unsafe({
+  },
+  {
     what: 'tyres',
     words: ['tyre', 'tire'],
     with: [
       ...['cord', 'bulg*', 'blister*', 'bald', 'worn', 'limit', 'tread', 'slick', 'flat', 'split', 'cut'],
-      ...['crack*', 'perish*', 'rot', 'rotten', 'leak*', 'puncture*', 'separat*', 'steel showing'],
+      ...['crack*', 'perish*', 'rot', 'rotten', 'leak*', 'puncture*', 'separat*', 'below'],
     ],
     not: [...each('spare', 'tyre, tire'), ...each('tyre pressure, tire pressure', 'sensor, monitor*')],
     dangers: ['lifting'],
-  }),
-  unsafe({
+  },
+  {
     what: 'wheels',
     words: ['wheel', 'rim', 'wheel stud', 'wheel nut', 'wheel bolt', 'lug nut', 'lug stud'],
     with: [...CRACKED, 'loose', 'bent', 'buckled', 'wobbl*', 'missing', 'play'],
     not: [...NO_WHEEL, 'wheel bearing'],
     dangers: ['lifting'],
-  }),
-  unsafe({
+  },
+  {
     what: 'wheel bearings',
     words: each('wheel, hub, axle', 'bearing'),
     with: null,
     dangers: ['lifting'],
-  }),
-  unsafe({
+  },
+  {
     what: 'springs and suspension',
     words: [
       ...['spring', 'suspension', 'strut', 'shock', 'shock absorber', 'damper', 'wishbone', 'torsion bar'],
       ...each('control, lower, trailing, swing, suspension', 'arm'),
-      ...['sway bar', 'anti roll bar', 'top mount', 'strut mount', 'leaf'],
+      ...['sway bar', 'anti roll bar', 'top mount', 'strut mount', 'leaf', 'rear axle', 'axle beam'],
     ],
-    with: [...CRACKED, 'loose', 'rusted through', 'gone', 'detached'],
-    not: [...NO_SPRING, ...each('harmonic, crank, blend door', 'damper')],
+    with: [...CRACKED, 'loose', 'rusted through', 'gone', 'detached', 'play'],
+    not: [...NO_SPRING, 'rear axle seal', 'rear axle boot', ...each('harmonic, crank, blend door', 'damper')],
     dangers: ['lifting'],
-  }),
-  unsafe({
+  },
+  {
     what: 'seat belts and airbags',
     words: [
       'airbag',
@@ -186,8 +144,8 @@ export const DANGER_WORDS: readonly DangerWords[] = [
     with: null,
     not: each('seat belt, seatbelt', 'cover, pad, chime, buzzer, reminder, extender'),
     dangers: ['airbag'],
-  }),
-  unsafe({
+  },
+  {
     what: 'high voltage',
     words: [
       ...each('isolation, insulation', 'fault, warning, resistance'),
@@ -196,8 +154,8 @@ export const DANGER_WORDS: readonly DangerWords[] = [
     ],
     with: null,
     dangers: ['high-voltage'],
-  }),
-  unsafe({
+  },
+  {
     what: 'high voltage',
     words: ['high voltage', 'hv battery', 'hv cable', 'traction battery', 'hybrid battery', 'inverter'],
     with: [
@@ -205,8 +163,8 @@ export const DANGER_WORDS: readonly DangerWords[] = [
       ...['corro*', 'loose'],
     ],
     dangers: ['high-voltage'],
-  }),
-  unsafe({
+  },
+  {
     what: 'what carries the vehicle',
     words: [
       ...[
@@ -226,8 +184,8 @@ export const DANGER_WORDS: readonly DangerWords[] = [
     with: ['rust*', 'rot', 'rotten', 'rotted', 'corro*', 'hole*', 'perforat*', 'bent', ...CRACKED],
     not: NO_FRAME,
     dangers: ['structure', 'lifting'],
-  }),
-  unsafe({
+  },
+  {
     what: 'lights',
     words: [
       ...['headlight', 'headlamp', 'head light', 'head lamp', 'stop lamp', 'stop light', 'turn signal'],
@@ -249,8 +207,8 @@ export const DANGER_WORDS: readonly DangerWords[] = [
       'light*, lamp*, indicator',
     ).concat(each('headlight, headlamp', 'trim, washer')),
     dangers: [],
-  }),
-  unsafe({
+  },
+  {
     what: 'seeing out',
     words: ['windscreen', 'windshield', 'wiper'],
     with: [...CRACKED, 'shatter*', 'in view', 'line of sight', 'dead', 'not working', 'fail*'],
@@ -260,8 +218,8 @@ export const DANGER_WORDS: readonly DangerWords[] = [
       ...each('windscreen, windshield', 'trim, washer*, mold*, mould*, shade'),
     ],
     dangers: [],
-  }),
-  unsafe({
+  },
+  {
     what: 'what may fly open or stick',
     words: [
       ...each('bonnet, hood', 'latch*, catch*'),
@@ -271,55 +229,5 @@ export const DANGER_WORDS: readonly DangerWords[] = [
     ],
     with: null,
     dangers: [],
-  }),
-  care({
-    what: 'steering',
-    words: ['steering'],
-    with: null,
-    not: NO_STEERING,
-    dangers: ['steering', 'lifting'],
-  }),
-  care({
-    what: 'exhaust',
-    words: ['exhaust', 'muffler', 'silencer', 'catalytic'],
-    with: null,
-    not: each('exhaust', 'tip, trim'),
-    dangers: ['exhaust', 'lifting'],
-  }),
-  care({
-    what: 'fuel',
-    words: [...each('fuel', 'pump, filter, inject*, rail'), 'injector'],
-    with: null,
-    dangers: ['fuel'],
-  }),
-  care({
-    what: 'high voltage',
-    words: ['high voltage', 'traction battery', 'hybrid battery', 'inverter'],
-    with: null,
-    dangers: ['high-voltage'],
-  }),
-  care({
-    what: 'battery',
-    words: ['battery', 'batteries', 'alternator', 'starter'],
-    with: null,
-    dangers: ['battery'],
-  }),
-  care({
-    what: 'what carries the vehicle',
-    words: ['frame', 'subframe', 'sub frame', 'sill', 'rocker panel', 'structur*', 'chassis'],
-    with: null,
-    not: NO_FRAME,
-    dangers: ['structure', 'lifting'],
-  }),
-  care({
-    what: 'work from below',
-    words: [
-      ...['gasket', 'engine', 'gearbox', 'transmission', 'clutch', 'suspension', 'shock', 'strut', 'spring'],
-      ...['axle', 'cv joint', 'tyre', 'tire', 'wheel', 'oil pan', 'sump', 'timing belt', 'driveshaft'],
-      ...['drive shaft', 'propshaft', 'control arm', 'wishbone', 'bush*', 'subframe'],
-    ],
-    with: null,
-    not: [...NO_SPRING, ...NO_WHEEL, 'engine light'],
-    dangers: ['lifting'],
-  }),
+  },
 ];
