@@ -73,6 +73,14 @@ describe('a dangerous job that can wait', () => {
     });
   });
 
+  it('keeps the reason to itself where that is private', () => {
+    const decision = decisionOf((file) => {
+      gasket({ job: 'worn brake pads', can_wait: 6, safety: 'no', why: 'Odile measured them' })(file);
+      file.private = ['work_needed.0.why'];
+    });
+    expect(JSON.stringify(decisionJson(decision)) + page(decision).textContent).not.toMatch(/measured them/);
+  });
+
   it('is not asked about where no danger is said to be in it, or where it is not driven meanwhile', () => {
     const job = 'brake pads for the shelf';
     expect(problemsOf(gasket({ job, can_wait: 'yes', dangers: [] }))).toEqual([]);
@@ -142,7 +150,7 @@ describe('whether it may be driven', () => {
   });
   it('the way to the shop comes after what keeps it from moving at all', () => {
     expect(first(decisionOf())).toBe(
-      "Don't drive it until this is done: front brakes. Once it may be driven, then only to the shop until this is done: head gasket.",
+      "Don't drive it until this is done: front brakes. Once it may be driven again, drive it only to the shop until this is done: head gasket.",
     );
     const barred = decisionOf((file) => Object.assign(file.vehicle, { may_be_driven: 'no' }));
     expect(first(barred)).not.toContain('to the shop');

@@ -45,7 +45,7 @@ const safety = (inputs: Inputs, facts: Facts): Draft[] => {
     until('immobilised', 'It stays where it is', stuck),
     until(
       'to-the-shop',
-      barred ? 'Once it may be driven, then only to the shop' : 'Drive it only to the shop',
+      barred ? 'Once it may be driven again, drive it only to the shop' : 'Drive it only to the shop',
       driven('to_the_shop'),
     ),
     facts.inspectionFailed &&
