@@ -55,6 +55,7 @@ const substitutes = (d: Decision): readonly (readonly [string, string])[] => {
       (name, i) => ['replacement.what', name, i === 0 ? 'other vehicle' : `other vehicle ${i + 1}`] as const,
     ),
     ...facts.jobs.map((job, i) => ['work_needed.job', job.name, `job ${i + 1}`] as const),
+    ...facts.jobs.map((job) => ['work_needed.why', job.why, 'kept private'] as const),
     ...[
       ...(chances?.failures ?? []).map((f) => [f.vehicle === facts.vehicleName, f.component] as const),
       ...(walkAway?.components ?? [])

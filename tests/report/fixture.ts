@@ -42,6 +42,7 @@ export const facts: Facts = {
   recallStop: false,
   structuralRust: 'none',
   inspectionDueMonth: 5,
+  inspectionDay: '',
   inspectionFailed: false,
   lenderRequiresCover: true,
   jobs: [
@@ -49,6 +50,8 @@ export const facts: Facts = {
       name: 'head gasket',
       dangers: ['lifting', 'exhaust'],
       qualifiedOnly: false,
+      saidSafe: null,
+      why: '',
       quoteEnds: '',
       someoneElsePays: '',
       firstTime: true,
@@ -58,6 +61,8 @@ export const facts: Facts = {
       name: 'front brakes',
       dangers: ['lifting', 'brakes'],
       qualifiedOnly: false,
+      saidSafe: false,
+      why: '',
       quoteEnds: '2026-12-20',
       someoneElsePays: 'recall list checked, none open',
       firstTime: false,
@@ -786,6 +791,13 @@ export const decision: Decision = {
   })(),
   sunk: { spent: toCents(505), returns: toCents(0) },
   cautions: facts.jobs.map((j) => ({ job: j.name, dangers: j.dangers })),
+  work: facts.jobs.map((j) => ({
+    job: j.name,
+    mayBeDriven: 'to_the_shop',
+    safety: j.saidSafe === false ? 'yes' : 'not said',
+    why: j.why,
+    qualifiedOnly: j.qualifiedOnly,
+  })),
   notices: [
     {
       kind: 'unsafe',

@@ -97,15 +97,10 @@ describe('the lumpy money', () => {
   });
 
   it('says what standing about costs where it cannot move', () => {
-    const stuck = {
-      kind: 'immobilised',
-      place: 'first',
-      text: 'It stays where it is until this is done: clutch.',
-      cost: null,
-    } as const;
-    expect(words).not.toContain("It can't move until it is mended");
-    expect(chapterOf({ ...withChances, notices: [...decision.notices, stuck] })).toMatch(
-      /Storage, the tow and rides run from the first day on, and it can't be driven on while the money is saved/,
+    const work = decision.work.map((view) => ({ ...view, mayBeDriven: 'no' as const }));
+    expect(words).not.toContain('It stands until it is mended');
+    expect(chapterOf({ ...withChances, work })).toMatch(
+      /It stands until it is mended\. Storage and rides run from the first day on.*and it can't be driven on while the money is saved/,
     );
   });
 

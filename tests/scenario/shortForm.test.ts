@@ -36,16 +36,16 @@ describe('the short form', () => {
 
   it('knows who does each job, and what the car may do until it is done', () => {
     expect(
-      inputs.workNeeded.map(({ name, by, canWait, safety, immobilises }) => [
+      inputs.workNeeded.map(({ name, by, canWait, safety, mayBeDriven }) => [
         name,
         by,
         canWait,
         safety,
-        immobilises,
+        mayBeDriven,
       ]),
     ).toEqual([
-      ['head gasket', 'own', 0, false, true],
-      ['front brakes', 'own', 0, true, false],
+      ['head gasket', 'own', 0, false, 'to_the_shop'],
+      ['front brakes', 'own', 0, true, 'no'],
     ]);
     expect(facts.jobs.map((job) => job.dangers)).toEqual([['lifting'], ['brakes', 'lifting']]);
   });

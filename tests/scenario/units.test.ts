@@ -78,8 +78,8 @@ describe('numbers as people write them', () => {
   it('reads yes as for ever and a number as months', () => {
     const wait = (written: string) =>
       scenarioOf(SHORT_FORM.replace('can_wait: no }', `can_wait: ${written} }`)).inputs.workNeeded[0];
-    expect(wait('yes')).toMatchObject({ canWait: null, immobilises: false });
-    expect(wait('6')).toMatchObject({ canWait: 6, immobilises: false });
+    expect(wait('yes')).toMatchObject({ canWait: null, mayBeDriven: 'yes' });
+    expect(wait('6')).toMatchObject({ canWait: 6, mayBeDriven: 'yes' });
     expect(wait('1 year')).toMatchObject({ canWait: 12 });
   });
 });

@@ -256,14 +256,15 @@ const job: fc.Arbitrary<Job> = fc
       buyerPays: rate(1),
       daysWithout: amount(10),
       safety: fc.boolean(),
+      stands: fc.boolean(),
     }),
   )
-  .map(([cost, { chance, more, patch, canWait, safety, ...rest }]) => ({
+  .map(([cost, { chance, more, patch, canWait, safety, stands, ...rest }]) => ({
     ...cost,
     ...rest,
     canWait,
     safety: canWait === 0 && safety,
-    immobilises: canWait === 0 && !safety,
+    mayBeDriven: canWait !== 0 ? 'yes' : safety || stands ? 'no' : 'to_the_shop',
     notCured: { ...cost, chance },
     moreFound: { ...cost, chance: more },
     patch: patch && { ...patch[0], months: patch[1] },

@@ -121,14 +121,12 @@ describe('the needed work', () => {
     expect(waiting - cost('keep')).toBeCloseTo(20 * 35, 6);
   });
   it('an immobile one costs storage from the first day, and is not driven on while saving', () => {
+    const stands = { days_without: 20, may_be_driven: 'no' };
     const stored = cost('keep', (file) => {
       Object.assign(file.vehicle, { storage_a_day: 10 });
-      Object.assign(job(file, 0), { days_without: 20 });
+      Object.assign(job(file, 0), stands);
     });
-    expect(stored - cost('keep', (file) => Object.assign(job(file, 0), { days_without: 20 }))).toBeCloseTo(
-      200,
-      6,
-    );
+    expect(stored - cost('keep', (file) => Object.assign(job(file, 0), stands))).toBeCloseTo(200, 6);
     const short = decisionOf((file) => {
       file.savings_for_this = 100;
     });

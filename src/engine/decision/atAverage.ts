@@ -113,6 +113,13 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
     cautions: facts.jobs
       .filter((job) => job.dangers.length > 0)
       .map((job) => ({ job: job.name, dangers: job.dangers })),
+    work: facts.jobs.map((job, i) => ({
+      job: job.name,
+      mayBeDriven: inputs.workNeeded[i]?.mayBeDriven ?? 'yes',
+      safety: job.saidSafe === null ? 'not said' : job.saidSafe ? 'no' : 'yes',
+      why: job.why,
+      qualifiedOnly: job.qualifiedOnly,
+    })),
     notices: noticesOf({ inputs, facts, options, bestKeep, bestReplace, payments, leases }),
     chances: null,
     walkAway: null,

@@ -1,6 +1,7 @@
 import type { LedgerRow } from '../cashflow/ledger.ts';
 import type { ByReading } from '../cashflow/posting.ts';
 import type { Cents } from '../quantity/money.ts';
+import type { MayBeDriven } from '../scenario/inputs.ts';
 import type { Danger, Facts, Quantity } from '../scenario/scenario.ts';
 import type { Chances } from './chance/chances.ts';
 import type { WalkAway } from './chance/walkAway.ts';
@@ -135,6 +136,18 @@ export interface Caution {
   readonly dangers: readonly Danger[];
 }
 
+/** What is said of driving with a needed job undone. */
+export interface WorkView {
+  readonly job: string;
+  readonly mayBeDriven: MayBeDriven;
+  /** Whether it is work of safety; not said: nobody answered. */
+  readonly safety: 'yes' | 'no' | 'not said';
+  /** Why it is safe to leave, or is not; ''. */
+  readonly why: string;
+  /** Own hands are out. */
+  readonly qualifiedOnly: boolean;
+}
+
 /** Something the page must say, at the place where it matters. `kind` names the row it answers to. */
 export interface Notice {
   readonly kind: string;
@@ -202,6 +215,8 @@ export interface Decision {
   readonly economicLife: EconomicLife;
   readonly sunk: { readonly spent: Cents; readonly returns: Cents };
   readonly cautions: readonly Caution[];
+  /** The needed work, in the order of the file. */
+  readonly work: readonly WorkView[];
   readonly notices: readonly Notice[];
   /** What drawn futures say; null where none were drawn. */
   readonly chances: Chances | null;

@@ -22,12 +22,12 @@ const properlyDoneIn = (job: Job, treatment: Treatment): number => {
 };
 
 /**
- * The job may wait at least `months` months: it is neither a matter of safety nor of moving at all, and nobody has said
- * that the vehicle is not to be driven.
+ * The job may wait at least `months` months: it is no matter of safety, undone the vehicle may be driven farther than to
+ * the shop, and nobody has said that it is not to be driven.
  */
 export const mayWait = (job: Job, months: number, facts: Facts): boolean =>
   !job.safety &&
-  !job.immobilises &&
+  job.mayBeDriven === 'yes' &&
   facts.mayBeDriven !== false &&
   !facts.recallStop &&
   (job.canWait === null || (job.canWait > 0 && job.canWait >= months));
@@ -139,12 +139,12 @@ const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): 
   const stands = Math.max(
     0,
     ...ctx.inputs.workNeeded.map((job, i) =>
-      job.immobilises && treatments[i] !== 'wait' ? job.daysWithout : 0,
+      job.mayBeDriven === 'no' && treatments[i] !== 'wait' ? job.daysWithout : 0,
     ),
   );
   const storage: Line = {
     category: 'work needed now',
-    what: 'storage while it cannot move',
+    what: 'storage while it stands',
     path: 'vehicle.storage_a_day',
     reason: 'from the first day until it is mended',
   };

@@ -3,6 +3,7 @@ import { toCents } from '../quantity/money.ts';
 import type { Inputs, Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import type { Decision, Notice } from './decision.ts';
+import { inspectionNotice } from './inspectionNotice.ts';
 import { mayWait } from './neededWork.ts';
 import { needWords } from './openWays.ts';
 
@@ -17,8 +18,11 @@ const outlay = (job: Job, shopHour: number): number =>
 
 /** May it be driven? Stands above the money, always. */
 const safety = (inputs: Inputs, facts: Facts): Draft[] => {
-  const unsafe = inputs.workNeeded.filter((job) => job.safety);
-  const stuck = inputs.workNeeded.filter((job) => job.immobilises && !job.safety);
+  const driven = (how: Job['mayBeDriven']): Job[] =>
+    inputs.workNeeded.filter((job) => job.mayBeDriven === how);
+  const unsafe = driven('no').filter((job) => job.safety);
+  const stuck = driven('no').filter((job) => !job.safety);
+  const barred = facts.recallStop || facts.mayBeDriven === false || driven('no').length > 0;
   const qualified = facts.jobs.filter((job) => job.qualifiedOnly).map((job) => job.name);
   const first = (kind: string, text: string): Draft => ({ kind, place: 'first', text });
   const until = (kind: string, words: string, jobs: readonly Job[]): Draft =>
@@ -39,6 +43,11 @@ const safety = (inputs: Inputs, facts: Facts): Draft[] => {
       unsafe.length === 0 &&
       first('may-not-be-driven', 'It may not be driven as it stands.'),
     until('immobilised', 'It stays where it is', stuck),
+    until(
+      'to-the-shop',
+      barred ? 'Once it may be driven again, drive it only to the shop' : 'Drive it only to the shop',
+      driven('to_the_shop'),
+    ),
     facts.inspectionFailed &&
       first(
         'inspection-failed',
@@ -62,13 +71,7 @@ const safety = (inputs: Inputs, facts: Facts): Draft[] => {
   ];
 };
 
-const dates = (inputs: Inputs, facts: Facts): Draft[] => [
-  facts.inspectionDueMonth !== null &&
-    facts.inspectionDueMonth <= inputs.household.lookAhead && {
-      kind: 'inspection-due',
-      place: 'answer',
-      text: `It must pass inspection within ${facts.inspectionDueMonth} months; past that it may not be used until it has.`,
-    },
+const dates = (facts: Facts): Draft[] => [
   ...facts.offerEnds.map(
     (date, i): Draft =>
       date !== '' && {
@@ -253,7 +256,8 @@ export const noticesOf = (told: Told): Notice[] => {
   const { inputs, facts } = told;
   return [
     ...safety(inputs, facts),
-    ...dates(inputs, facts),
+    inspectionNotice(inputs, facts),
+    ...dates(facts),
     ...work(inputs, facts),
     ...noRepairs(inputs, facts),
     upkeepOneSided(told),

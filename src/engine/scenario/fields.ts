@@ -124,6 +124,9 @@ const YES: readonly unknown[] = ['yes', 'true', true];
 const NO: readonly unknown[] = ['no', 'false', false];
 const lower = (raw: unknown): unknown => (typeof raw === 'string' ? raw.trim().toLowerCase() : raw);
 
+/** A word as it was meant: YAML may hand yes and no over as true and false. */
+const asWord = (raw: unknown): unknown => (typeof raw === 'boolean' ? (raw ? 'yes' : 'no') : lower(raw));
+
 /** Reads yes, no, true or false; null for anything else. */
 export const asYesNo = (raw: unknown): boolean | null => {
   const word = lower(raw);
@@ -184,7 +187,7 @@ export const words = (description: string, remedy = 'Write it in words.') =>
 export const oneOf = <const T extends string>(names: readonly T[], description: string) =>
   field<T>(
     (raw) => {
-      const ok = names.find((name) => name === lower(raw));
+      const ok = names.find((name) => name === asWord(raw));
       if (ok !== undefined) return { ok };
       const near = typeof raw === 'string' ? nearest(raw, names) : null;
       return [
@@ -196,7 +199,9 @@ export const oneOf = <const T extends string>(names: readonly T[], description: 
         },
       ];
     },
-    json(description, `Allowed: ${names.join(', ')}.`, { enum: names }),
+    json(description, `Allowed: ${names.join(', ')}.`, {
+      enum: names.includes('yes' as T) ? [true, false, ...names] : names,
+    }),
   );
 
 const notADate = (raw: unknown): Fault => ({
@@ -234,7 +239,7 @@ export const numOr = <const T extends string>(
 ) =>
   field<Stated | T>(
     (raw) => {
-      const word = typeof raw === 'boolean' ? (raw ? 'yes' : 'no') : lower(raw);
+      const word = asWord(raw);
       const found = typeof word === 'string' && Object.hasOwn(spoken, word) ? spoken[word] : undefined;
       if (found !== undefined) return { ok: found };
       const read = stated(raw, spec, units);

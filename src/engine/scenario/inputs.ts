@@ -242,12 +242,16 @@ export interface PresentVehicle extends RunningCosts {
   readonly ownDamage: { readonly collision: CoverPart | null; readonly comprehensive: CoverPart | null };
 }
 
+/** `to_the_shop`: only there, and no farther. */
+export type MayBeDriven = 'yes' | 'to_the_shop' | 'no';
+
 export interface Job extends WorkCost {
   readonly name: string;
   /** Months it can wait: 0 not at all, null for ever. */
   readonly canWait: number | null;
   readonly safety: boolean;
-  readonly immobilises: boolean;
+  /** How far it may be driven with this undone. Not at all: it stands, and pays for standing, from the first day. */
+  readonly mayBeDriven: MayBeDriven;
   /** Chance that the work does not cure the fault, and what the second attempt costs (parts, hours, shop). */
   readonly notCured: { readonly chance: number } & Omit<WorkCost, 'by'>;
   /** Chance of finding more once opened, and what that adds. */

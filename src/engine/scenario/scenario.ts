@@ -165,6 +165,8 @@ export interface Facts {
   readonly structuralRust: 'none' | 'unknown' | 'found';
   /** Month by which the present vehicle must pass inspection or be registered again; null: nothing is due. */
   readonly inspectionDueMonth: number | null;
+  /** ISO date of that day, where a day was given; ''. */
+  readonly inspectionDay: string;
   readonly inspectionFailed: boolean;
   readonly lenderRequiresCover: boolean;
   readonly jobs: readonly JobFacts[];
@@ -191,6 +193,10 @@ export interface JobFacts {
   readonly dangers: readonly Danger[];
   /** Only qualified work will do: the own-hands price is withdrawn. */
   readonly qualifiedOnly: boolean;
+  /** Whether driving without it is said to be safe; null: nobody said. */
+  readonly saidSafe: boolean | null;
+  /** Why it is safe, or is not, in the household's words; ''. */
+  readonly why: string;
   readonly quoteEnds: string;
   /** Recall, guarantee, service contract, comprehensive cover: what was asked; '' if nobody said. */
   readonly someoneElsePays: string;

@@ -125,6 +125,7 @@ const work = (): string[] => {
     '    hours: 22',
     '    shop_price: 2900',
     '    can_wait: no                            # no, yes, or so many months: never assumed',
+    line(4, 'may_be_driven', 'to_the_shop', 'or yes, no; the job itself says it unless told'),
     line(4, 'by', 'own', 'own hands where hours are given, else shop'),
     of(4, 'not_cured', D.chanceNotCured, `{ chance: ${D.chanceNotCured.value} }`),
     of(4, 'more_found', D.chanceMoreFound, `{ chance: ${D.chanceMoreFound.value} }`),

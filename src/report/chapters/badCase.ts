@@ -16,7 +16,7 @@ const to = ({ value, error }: Estimate, finest: number): string =>
 export const stranded = (page: Page): Html => {
   const { d, format } = page;
   const ways = lumpyWays(d);
-  const stuck = d.notices.some((n) => n.kind === 'immobilised');
+  const stuck = d.work.some(({ mayBeDriven }) => mayBeDriven === 'no');
   return block(
     html`<h3>Would it leave us at the roadside?</h3>`,
     html`<p>Within a year there is at least one roadside stop in ${each(ways, (w) => ofHundred(w.stopWithinAYear)).join(', ')}. This stands beside the money and isn't netted against it: to a young driver or on a long way home at night, not being stranded, and how well it protects in a crash, can matter more than any sum here.</p>`,
@@ -36,7 +36,7 @@ export const stranded = (page: Page): Html => {
           ],
     ]),
     stuck
-      ? html`<p>It can't move until it is mended. Storage, the tow and rides run from the first day on, and it can't be driven on while the money is saved.</p>`
+      ? html`<p>It stands until it is mended. Storage and rides run from the first day on, as far as the file gives days and prices; a tow counts where it is in the shop's price; and it can't be driven on while the money is saved.</p>`
       : null,
   );
 };

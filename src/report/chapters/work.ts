@@ -1,3 +1,4 @@
+import type { WorkView } from '../../engine/decision/decision.ts';
 import type { JobFacts } from '../../engine/scenario/scenario.ts';
 import { number, weekends } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
@@ -20,8 +21,24 @@ const terms = ({ d, format }: CertainPage, index: number): string => {
   return own.length === 0 && there === '' ? '' : `${capital(listed(own))}${there}.`;
 };
 
-const remarks = ({ format }: CertainPage, job: JobFacts): string =>
+const DRIVEN: Readonly<Record<WorkView['mayBeDriven'], string>> = {
+  yes: '',
+  to_the_shop: 'Undone, it is driven to the shop and no farther.',
+  no: 'Undone, it is not driven.',
+};
+
+/** Why it is safe to leave, or is not, as the household has it. */
+const whyWords = ({ safety, why }: WorkView): string => {
+  if (why === '') return '';
+  if (safety === 'no') return `Said to be safe to drive until then: ${ended(why)}`;
+  return safety === 'yes' ? `Not safe to drive until then: ${ended(why)}` : ended(capital(why));
+};
+
+const ended = (words: string): string => (/[.!?]$/.test(words) ? words : `${words}.`);
+
+const remarks = ({ d, format }: CertainPage, job: JobFacts, index: number): string =>
   [
+    ...d.work.slice(index, index + 1).flatMap((view) => [DRIVEN[view.mayBeDriven], whyWords(view)]),
     job.someoneElsePays === '' ? '' : `Does somebody else pay? ${capital(job.someoneElsePays)}.`,
     job.alreadySpent > 0 ? `Already spent on it, doesn't count: ${format.money(job.alreadySpent)}.` : '',
   ]
@@ -32,7 +49,7 @@ const jobBlock = (page: CertainPage, job: JobFacts, index: number): Html => {
   const dangers = page.d.cautions.find((c) => c.job === job.name)?.dangers ?? job.dangers;
   return block(
     html`<h3>${capital(job.name)}</h3>`,
-    html`<p>${terms(page, index)} ${remarks(page, job)}</p>`,
+    html`<p>${terms(page, index)} ${remarks(page, job, index)}</p>`,
     dangers.length === 0
       ? null
       : html`<ul class="note care" aria-label="Take care: ${job.name}">${dangers.map((danger) => html`<li><b>${capital(danger.replace('-', ' '))}</b> ${cautionWords[danger]}</li>`)}</ul>`,

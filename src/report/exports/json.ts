@@ -170,6 +170,7 @@ export const decisionJson = (decision: Decision) => {
     sunk: { spent: centsText(d.sunk.spent), returns: centsText(d.sunk.returns) },
     notices: d.notices.map((n) => ({ ...n, cost: n.cost === null ? null : centsText(n.cost) })),
     cautions: d.cautions,
+    work: d.work,
     notMoney: d.facts.notMoney,
     quantities: d.quantities.map(quantity),
     chances: d.chances && drawnJson(d.chances, !isPrivate(d.facts, 'chance.set_aside_each_month')),

@@ -53,7 +53,7 @@ const later = (inputs: Inputs, month: number): number => {
   return evaluatePlan(laterPlan(0, month, ctx), ctx).netPresentCost.counted;
 };
 
-const waiting = (canWait: number | null): Job => ({ ...gasket, canWait, immobilises: false });
+const waiting = (canWait: number | null): Job => ({ ...gasket, canWait, mayBeDriven: 'yes' });
 
 describe('work that waits', () => {
   it('until the very last month is not done, and the vehicle goes as it stands', () => {
@@ -84,7 +84,7 @@ describe('work that waits', () => {
 
   it('a safety job is never met by a patch', () => {
     const patch = { by: 'own' as const, parts: 50, hours: 0, shopPrice: 90, months: 24 };
-    const ways = waysOf(at(bare({ workNeeded: [{ ...gasket, safety: true, immobilises: false, patch }] })));
+    const ways = waysOf(at(bare({ workNeeded: [{ ...gasket, safety: true, patch }] })));
     expect(ways.open.map(({ id }) => id)).not.toContain('keep/patched');
     expect(ways.closed.find(({ id }) => id === 'keep/patched')?.why).toMatch(/safety/);
   });

@@ -89,6 +89,7 @@ export const completeFacts = (
     recallStop: vehicle.recall_stop ?? false,
     structuralRust: vehicle.structural_rust ?? 'none',
     inspectionDueMonth: monthOf(vehicle.must_pass_inspection_by, date),
+    inspectionDay: typeof vehicle.must_pass_inspection_by === 'string' ? vehicle.must_pass_inspection_by : '',
     inspectionFailed: vehicle.inspection_failed ?? false,
     lenderRequiresCover: vehicle.lender_requires_cover ?? vehicle.loan !== undefined,
     jobs: found.jobs,

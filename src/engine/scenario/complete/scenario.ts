@@ -134,7 +134,8 @@ export const completeNumbers = (
   });
   const present = completeVehicle(file.vehicle, root, date, sharedFor(file.vehicle));
   const parts = present.vehicle.components.map((part) => part.name);
-  const jobs = (file.work_needed ?? []).map((job, i) => completeJob(job, i, root, parts));
+  const stands = file.vehicle.may_be_driven === false || file.vehicle.recall_stop === true;
+  const jobs = (file.work_needed ?? []).map((job, i) => completeJob(job, i, root, parts, stands));
   const place = file.claim && completePlace(file.claim.place, date);
   const placeCredits = place ? mostCredited(place.tradeIn.credit, Number(date.slice(0, 4))) : null;
   const bought = replacements.map((one, i) => {

@@ -1,6 +1,6 @@
-import { dangersOf, needsQualified } from '../dangers.ts';
+import { dangersOf, needsQualified, qualifiedTold, unsafeToLeave } from '../dangers.ts';
 import { DEFAULTS, type Default } from '../defaults.ts';
-import type { DoneBy, Job, WorkCost } from '../inputs.ts';
+import type { DoneBy, Job, MayBeDriven, WorkCost } from '../inputs.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { JobFacts, Quantity } from '../scenario.ts';
 import type { SparseJob } from '../schema/scenario.ts';
@@ -70,16 +70,35 @@ const chanceOf = (
   ...(file ? completeCost(file, pen, like, like ? 'second attempt: ' : 'more found: ') : (like ?? NOTHING)),
 });
 
-/** One job, complete. `components` are the names that `renews` may point at. */
+/**
+ * How far it may be driven with the job undone: as told, else as safety and waiting say. What cannot wait lets it go to
+ * the shop and no farther; not even there where a danger shows and nobody says it is safe, or the vehicle is not to be
+ * driven anyway.
+ */
+const mayBeDriven = (file: SparseJob, canWait: number | null, stands: boolean): MayBeDriven => {
+  if (file.may_be_driven) return file.may_be_driven;
+  if (file.immobilises || file.safety) return 'no';
+  if (canWait !== 0) return 'yes';
+  const danger = file.safety === undefined && unsafeToLeave(file.job, file.dangers) !== null;
+  return danger || (stands && file.immobilises === undefined) ? 'no' : 'to_the_shop';
+};
+
+/**
+ * One job, complete.
+ *
+ * @param components the names that `renews` may point at
+ * @param stands nobody may drive the vehicle as it is, whatever the job
+ */
 export const completeJob = (
   file: SparseJob,
   position: number,
   root: Pen,
   components: readonly string[],
+  stands: boolean,
 ): { readonly job: Job; readonly facts: JobFacts } => {
   const pen = root.at(`workNeeded.${position}`, `work_needed.${position}`, file.job);
   const dangers = dangersOf(file.job, file.dangers);
-  const qualifiedOnly = needsQualified(dangers, file.qualified_only);
+  const qualifiedOnly = needsQualified(dangers, qualifiedTold(file.qualified_only, file.own_hands));
   const cost = completeCost(file, pen);
   const wait = file.can_wait;
   const canWait =
@@ -96,7 +115,7 @@ export const completeJob = (
     ...cost,
     canWait,
     safety,
-    immobilises: file.immobilises ?? (canWait === 0 && !safety),
+    mayBeDriven: mayBeDriven(file, canWait, stands),
     notCured: chanceOf(file.not_cured, again, D.chanceNotCured, 'chance that it does not cure it', cost),
     moreFound: chanceOf(file.more_found, more, D.chanceMoreFound, 'chance of finding more'),
     patch: patch
@@ -118,6 +137,8 @@ export const completeJob = (
     name: file.job,
     dangers,
     qualifiedOnly,
+    saidSafe: file.safety === undefined ? null : !file.safety,
+    why: file.why ?? '',
     quoteEnds: file.quote_ends ?? '',
     someoneElsePays: file.someone_else_pays ?? '',
     firstTime: file.first_time ?? false,

@@ -96,6 +96,7 @@ const WORDS = new Set([
   'mechanic',
   'partner',
   'someone_else_pays',
+  'why',
   'insurer',
   'not_money',
 ]);

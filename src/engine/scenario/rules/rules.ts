@@ -10,6 +10,7 @@ import {
   tradeInDamaged,
 } from './claim.ts';
 import { coverFits } from './cover.ts';
+import { dangerAsked, drivenFits, ownHandsFit } from './driving.ts';
 import { estimateSums, linesOnce, linesPriced } from './estimate.ts';
 import {
   currencyGiven,
@@ -75,6 +76,7 @@ export const applyRules = (raw: Raw): Verdict => {
       ].flatMap((rule) => rule(raw)),
       ...sale.problems,
       ...componentShares(raw, DEFAULTS.work.shareOfAverage.value),
+      ...[dangerAsked, drivenFits, ownHandsFit].flatMap((rule) => rule(raw)),
       ...[workPriced, safetyFirst, renewsKnown, upkeepDue, sameClock, lifeKnown, looksTell].flatMap((rule) =>
         rule(raw),
       ),

@@ -1,4 +1,4 @@
-import { dangersOf, needsQualified } from '../dangers.ts';
+import { dangersOf, needsQualified, qualifiedTold } from '../dangers.ts';
 import { asYesNo } from '../fields.ts';
 import { nearest } from '../nearest.ts';
 import { type Finding, type Path, showValue } from '../problems.ts';
@@ -51,12 +51,19 @@ export const workPriced = (raw: Raw): Finding[] => [
     .flatMap((at) => (raw.has(at) ? priced(raw, at) : [])),
 ];
 
+/** Whether a job can wait, for ever or some months; undefined where nothing that can be read says so. */
+export const waitsIn = (raw: Raw, at: Path): boolean | undefined => {
+  const said = asYesNo(raw.at([...at, 'can_wait']));
+  if (said !== null) return said;
+  const months = raw.num([...at, 'can_wait'], WORK.canWait);
+  return months === undefined ? undefined : months > 0;
+};
+
 /** A safety job does not wait. */
 export const safetyFirst = (raw: Raw): Finding[] =>
   jobsOf(raw).flatMap((at): Finding[] => {
     const wait = raw.at([...at, 'can_wait']);
-    const waits = asYesNo(wait) === true || (raw.num([...at, 'can_wait'], WORK.canWait) ?? 0) > 0;
-    if (asYesNo(raw.at([...at, 'safety'])) !== true || !waits) return [];
+    if (asYesNo(raw.at([...at, 'safety'])) !== true || !waitsIn(raw, at)) return [];
     return [
       {
         kind: 'unsafe',
@@ -68,11 +75,16 @@ export const safetyFirst = (raw: Raw): Finding[] =>
     ];
   });
 
+/** The dangers a job lists, as far as they are known; undefined where there is no list. A key with nothing behind it is an empty one. */
+export const listedDangers = (raw: Raw, at: Path): readonly Danger[] | undefined => {
+  const listed = raw.at([...at, 'dangers']);
+  if (listed === null) return [];
+  return Array.isArray(listed) ? DANGERS.filter((danger) => listed.includes(danger)) : undefined;
+};
+
 const dangers = (raw: Raw, at: Path): readonly Danger[] => {
   const job = raw.at([...at, 'job']);
-  const listed = raw.at([...at, 'dangers']);
-  const known = Array.isArray(listed) ? DANGERS.filter((danger) => listed.includes(danger)) : undefined;
-  return dangersOf(typeof job === 'string' ? job : '', known);
+  return dangersOf(typeof job === 'string' ? job : '', listedDangers(raw, at));
 };
 
 /** Where only qualified work will do, the own-hands price is withdrawn, and a shop's is needed. */
@@ -80,15 +92,16 @@ export const qualifiedWork = (raw: Raw): { problems: Finding[]; warnings: Findin
   const problems: Finding[] = [];
   const warnings: Finding[] = [];
   for (const at of jobsOf(raw)) {
-    const told = asYesNo(raw.at([...at, 'qualified_only'])) ?? undefined;
+    const said = (key: string): boolean | undefined => asYesNo(raw.at([...at, key])) ?? undefined;
+    const told = qualifiedTold(said('qualified_only'), said('own_hands'));
     const found = dangers(raw, at);
     const usual = needsQualified(found, undefined);
     if (told === false && usual)
       warnings.push({
         kind: 'caution',
-        path: [...at, 'qualified_only'],
+        path: [...at, raw.has([...at, 'qualified_only']) ? 'qualified_only' : 'own_hands'],
         message: `This touches ${found.join(', ')}, where a mistake can kill.`,
-        remedy: 'Leave it at "no" only if whoever does it is qualified for it.',
+        remedy: 'Leave it at that only if whoever does it is qualified for it.',
       });
     if (!(told ?? usual)) continue;
     if (!raw.has([...at, 'shop_price']))
@@ -193,7 +206,7 @@ export const sameClock = (raw: Raw): Finding[] =>
 
 /** A price that has run out on the day of the decision. */
 export const datesPast = (raw: Raw): Finding[] => {
-  const past = (path: Path, what: string): Finding[] => {
+  const past = (path: Path, what: string, remedy = 'Ask again before you rely on it.'): Finding[] => {
     const date = raw.at(path);
     if (typeof date !== 'string' || !/^\d{4}-\d{2}-\d{2}$/.test(date) || date >= raw.date) return [];
     return [
@@ -202,13 +215,17 @@ export const datesPast = (raw: Raw): Finding[] => {
         path,
         value: date,
         message: `${what} ended on ${date}, before the day of the decision.`,
-        remedy: 'Ask again before you rely on it.',
+        remedy,
       },
     ];
   };
   return [
     ...jobsOf(raw).flatMap((at) => past([...at, 'quote_ends'], "The shop's price")),
     ...raw.replacements.flatMap((at) => past([...at, 'offer_ends'], 'The offer')),
-    ...past(['vehicle', 'must_pass_inspection_by'], 'The time to pass inspection'),
+    ...past(
+      ['vehicle', 'must_pass_inspection_by'],
+      'The time to pass inspection',
+      'Until it passes it may not be used; the answer says so first.',
+    ),
   ];
 };

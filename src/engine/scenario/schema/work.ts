@@ -1,4 +1,5 @@
 import { date, list, mapping, maybe, num, numOr, oneOf, words, yesNo } from '../fields.ts';
+import type { MayBeDriven } from '../inputs.ts';
 import type { Danger } from '../scenario.ts';
 import { WORK } from '../specs.ts';
 import type { Units } from '../units.ts';
@@ -17,6 +18,8 @@ export const DANGERS = [
   'structure',
 ] as const satisfies readonly Danger[];
 
+const MAY_BE_DRIVEN = ['yes', 'to_the_shop', 'no'] as const satisfies readonly MayBeDriven[];
+
 /** One job the present vehicle needs. */
 export const jobSchema = (units: Units) =>
   mapping(
@@ -28,10 +31,19 @@ export const jobSchema = (units: Units) =>
         WORK.canWait,
         units,
         { no: 'no', yes: 'yes' },
-        'no (not to be driven until done), yes (for ever), or the months it can wait. Never assumed.',
+        'no (not to be driven until done, but to a shop), yes (for ever), or the months it can wait. Never assumed.',
       ),
       safety: maybe(yesNo('Whether driving without it is unsafe.')),
-      immobilises: maybe(yesNo('Whether it cannot move until this is done.')),
+      why: maybe(words('Why it is safe to drive until then, or is not.')),
+      may_be_driven: maybe(
+        oneOf(
+          MAY_BE_DRIVEN,
+          'How far it may be driven with this undone. Unless told: no with "safety: yes", to_the_shop with "can_wait: no".',
+        ),
+      ),
+      immobilises: maybe(
+        yesNo('Whether it cannot move until this is done: the same as "may_be_driven: no".'),
+      ),
       not_cured: maybe(
         mapping(
           { chance: num(WORK.chance, units), ...workCost(units) },
@@ -64,6 +76,7 @@ export const jobSchema = (units: Units) =>
       renews: maybe(list(words('The name of a component of the vehicle.'))),
       dangers: maybe(list(oneOf(DANGERS, 'A danger of this job.'))),
       qualified_only: maybe(yesNo('Whether only qualified work will do.')),
+      own_hands: maybe(yesNo('Whether own hands may do it; no is the same as "qualified_only: yes".')),
       quote_ends: maybe(date("The day on which a shop's price ends.")),
       someone_else_pays: maybe(words('Who was asked: recall, guarantee, service contract, cover.')),
       first_time: maybe(yesNo('Whether whoever does it at home does so for the first time.')),

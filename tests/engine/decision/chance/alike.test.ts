@@ -257,7 +257,7 @@ describe('work that can wait', () => {
         by: 'shop' as const,
         canWait: 9,
         safety: false,
-        immobilises: false,
+        mayBeDriven: 'yes',
         left: { aMonth: 300, valueLost: 100 },
       })),
     });

@@ -86,7 +86,7 @@ describe('keeping to a month and then replacing', () => {
       workNeeded: inputs.workNeeded.map((job) => ({
         ...job,
         safety: false,
-        immobilises: false,
+        mayBeDriven: 'yes',
         canWait: 7,
         left: { aMonth: 12, valueLost: 300 },
       })),

@@ -141,7 +141,7 @@ const rich = (): Inputs => {
     workNeeded: base.workNeeded.map((job, i) => ({
       ...job,
       canWait: i === 0 ? 15 : 0,
-      immobilises: i !== 0,
+      mayBeDriven: i === 0 ? 'yes' : 'no',
       daysWithout: 6,
       left: { aMonth: 20, valueLost: 300 },
       buyerPays: 0.4,
