@@ -242,6 +242,7 @@ describe('how the future is drawn', () => {
       monthsWithoutIncome: 3,
       mayRunDry: 0.05,
       setAside: 300,
+      pair: null,
     }));
 
   it('is read, futures rounded up to sixteen times a power of two', () =>
