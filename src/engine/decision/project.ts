@@ -89,7 +89,7 @@ export interface OnCard {
   readonly until: number;
 }
 
-/** The part of what is missing that a price to come covers, interest and all. */
+/** The part of what a change of vehicle lacks that a price to come covers, interest and all. */
 export const bridgedBy = (
   awaited: Awaited | null,
   reading: 'cash' | 'shop',
@@ -106,6 +106,9 @@ interface Day {
   readonly cash: ByReading<number>;
   readonly onCard: readonly OnCard[];
 }
+
+/** Cash that savings do not cover, with own hands and with a shop doing the work. */
+type Missing = Pick<ByReading<number>, 'cash' | 'shop'>;
 
 const add = (to: Record<Reading, number>, more: ByReading<number>): void => {
   to.counted += more.counted;
@@ -149,16 +152,23 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
   const change = plan.changeOver;
   const today = watched(sink, 0);
   for (const contract of plan.contracts) contract(today.sink);
+  const before = { ...today.cash };
   const later = change?.month === 0 ? today : watched(sink, change?.month ?? 0);
   for (const contract of change?.contracts ?? []) contract(later.sink);
   const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
   const onCard: OnCard[] = [];
   if (savings !== null) {
     // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
-    const put = (month: number, cash: number, shop: number, awaited: Awaited | null): void => {
+    // What a change lacks may be bridged; what the first day lacks besides is no part of it.
+    const put = (
+      month: number,
+      { cash, shop }: Missing,
+      awaited: Awaited | null,
+      mayBeBridged: Missing = { cash, shop },
+    ): void => {
       const bridge = {
-        cash: bridgedBy(awaited, 'cash', cash, cardRate),
-        shop: bridgedBy(awaited, 'shop', shop, cardRate),
+        cash: bridgedBy(awaited, 'cash', Math.min(cash, mayBeBridged.cash), cardRate),
+        shop: bridgedBy(awaited, 'shop', Math.min(shop, mayBeBridged.shop), cardRate),
       };
       const rest = { cash: Math.max(0, cash - bridge.cash), shop: Math.max(0, shop - bridge.shop) };
       const until = awaited?.comes ?? month;
@@ -172,18 +182,24 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
       cardUntilPaid(bridge.cash, bridge.shop, cardRate, month, until, ctx.horizon)(sink);
     };
     const missing = { cash: today.cash.cash - savings, shop: today.cash.shop - savings };
-    put(0, missing.cash, missing.shop, change?.month === 0 ? change.awaited : plan.awaited);
-    if (change && change.month > 0) {
-      // What the first day left over is there too; what it lacked is on the card already.
-      const lacking = (first: number, at: number): number =>
-        at + Math.min(0, first) - spareEachMonth * change.month;
+    // What the first day left over is there too; what it lacked is on the card already.
+    const lacking = (first: number, at: number, month: number): number =>
+      at + Math.min(0, first - savings) - spareEachMonth * month;
+    if (change === null || change.month > 0) put(0, missing, plan.awaited);
+    else
+      put(0, missing, change.awaited, {
+        cash: lacking(before.cash, today.cash.cash - before.cash, 0),
+        shop: lacking(before.shop, today.cash.shop - before.shop, 0),
+      });
+    if (change && change.month > 0)
       put(
         change.month,
-        lacking(missing.cash, later.cash.cash),
-        lacking(missing.shop, later.cash.shop),
+        {
+          cash: lacking(today.cash.cash, later.cash.cash, change.month),
+          shop: lacking(today.cash.shop, later.cash.shop, change.month),
+        },
         change.awaited,
       );
-    }
   }
   postEnd(plan, sink, ctx.horizon);
   return { cash: today.cash, onCard };
