@@ -78,8 +78,7 @@ describe('closed forms against the months', () => {
     const atEnd = paidLater(16020 * (1 - 0.149) ** 5) - insuredWhileForSale(1350);
     // Sold today: the price a month later, three weeks still insured, the year's insurance just paid comes back.
     const sale = -900 * v(1) + (620 * 3) / 52 - 620;
-    const expected =
-      2000 + sale + running(300) + cover + payment * annuity(H) + (owed - atEnd) * v(H);
+    const expected = 2000 + sale + running(300) + cover + payment * annuity(H) + (owed - atEnd) * v(H);
     expect(npcOf(inputs, 'replace/2021-hatchback/as-it-stands/as-it-stands')).toBeCloseTo(expected, 6);
   });
 

@@ -6,7 +6,7 @@ import type { Inputs, Job, PresentVehicle } from '../scenario/inputs.ts';
 import { type Context, lasting, lastingOrOnce, together } from './context.ts';
 import { deductibles } from './deductibles.ts';
 import type { Reads } from './memory.ts';
-import { isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
+import { buyersPart, isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openWays.ts';
 import { runningCosts } from './runningCosts.ts';
 import { type Awaited, NO_FLOOR, netPrice, type Sale, sellPrivately } from './selling.ts';
@@ -167,13 +167,11 @@ export const presentValueAt = (
 ): number => {
   const { vehicle, workNeeded } = ctx.inputs;
   const { sellsFor, value: law, floor, brandFactor } = vehicle;
-  const clean = marketValue(
-    { now: sellsFor.running, law, floor, brandFactor },
-    month,
-    month * ctx.distanceAMonth,
-  );
   const today = sellsFor.running * brandFactor;
-  const left = today > 0 ? clean / today : 0;
+  const terms = { now: sellsFor.running, law, floor, brandFactor };
+  const marketAt = (at: number): number => marketValue(terms, at, at * ctx.distanceAMonth);
+  const cleanWhen = (at: number): number => (at === 0 ? today : marketAt(at));
+  const clean = marketAt(month);
   const gap = clean - brokenValue(clean, today, sellsFor.asItStands * brandFactor, sellsFor.scrap);
   let all = 0;
   for (const job of workNeeded) all += jobShopPrice(job, ctx);
@@ -181,11 +179,12 @@ export const presentValueAt = (
   let lost = vehicle.damage;
   for (let i = 0; i < workNeeded.length; i++) {
     const job = workNeeded[i] as Job;
-    if (isDoneBy(job, treatments[i] ?? 'done', month, until)) added += premium(job, ctx);
+    const treatment = treatments[i] ?? 'done';
+    if (isDoneBy(job, treatment, month, until)) added += buyersPart(job, treatment, clean, cleanWhen, ctx);
     else if (job.left.valueLost > 0) lost += job.left.valueLost;
     else if (all > 0) lost += (gap * jobShopPrice(job, ctx)) / all;
   }
-  const running = clean + left * added;
+  const running = clean + added;
   return lost === 0 ? running : Math.max(Math.min(sellsFor.scrap, running), running - lost);
 };
 
@@ -222,7 +221,7 @@ const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({
 
 const OWN_PART_READS: Reads<Inputs['vehicle']> = {
   own: ['sellsFor', 'value', 'floor', 'brandFactor', 'damage', 'offTheRoad', 'ownDamage'],
-  household: ['distanceAYear', 'atHome.shopHour'],
+  household: ['distanceAYear', 'atHome.shopHour', 'pricesRise', 'lookAhead'],
   inputs: ['workNeeded'],
 };
 
