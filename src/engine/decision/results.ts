@@ -10,6 +10,7 @@ import type { Context } from './context.ts';
 import type { OptionResult } from './decision.ts';
 import type { Plan } from './plan.ts';
 import { type Evaluated, evaluatePlan, project } from './project.ts';
+import { savingsLowest } from './savings.ts';
 
 const byReading = <T>(of: (reading: keyof ByReading<T>) => T): ByReading<T> => ({
   counted: of('counted'),
@@ -50,6 +51,7 @@ export const resultOf = (plan: Plan, ctx: Context): OptionResult => {
   const monthlyCost = (reading: keyof ByReading<Cents>): number =>
     equivalentMonthlyCost(inUnits(netPresentCost[reading]), rate, ctx.horizon);
   const cashOnTheDay = toCents(evaluated.cashOnTheDay);
+  const savingsAfter = lessCents(toCents(ctx.inputs.household.savings ?? 0), cashOnTheDay);
   const end = rows.filter((row) => row.category === "what we'd own at the end");
   const hours = evaluated.flows.hours;
   return {
@@ -66,7 +68,8 @@ export const resultOf = (plan: Plan, ctx: Context): OptionResult => {
       ctx.distanceAMonth > 0 ? monthlyCost(reading) / ctx.distanceAMonth : 0,
     ),
     cashOnTheDay,
-    savingsAfter: lessCents(toCents(ctx.inputs.household.savings ?? 0), cashOnTheDay),
+    savingsAfter,
+    savingsLowest: Math.min(savingsAfter, toCents(savingsLowest(plan, ctx))) as Cents,
     hours: { onTheDay: hours[0] as number, total: hours.reduce((sum, h) => sum + h, 0) },
     valueAtEnd: (0 -
       ledgerTotal(
