@@ -116,7 +116,7 @@ export const unusedBack = (
 };
 
 /** The present vehicle as one whose bills are paid ahead. */
-export const presentPaying = (ctx: Context): Pick<Span, 'name' | 'path' | 'bought' | 'start'> => ({
+const presentPaying = (ctx: Context): Pick<Span, 'name' | 'path' | 'bought' | 'start'> => ({
   name: ctx.facts.vehicleName,
   path: 'vehicle',
   bought: false,

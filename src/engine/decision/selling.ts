@@ -21,7 +21,7 @@ const later = (months: number, ctx: Context): number =>
  * What a private sale costs in cash, begun at the end of a month: its own cost, and what goes on for the weeks it takes:
  * insurance, tax, parking, and registration where it is paid back by time.
  */
-export const sellingCost = (vehicle: RunningCosts, month: number, ctx: Context): number => {
+const sellingCost = (vehicle: RunningCosts, month: number, ctx: Context): number => {
   const { selling, cover, tax, registration, registrationRefunded, parkingAMonth } = vehicle;
   const fees = tax.aYear + (registrationRefunded ? registration.aYear : 0) + 12 * parkingAMonth;
   const aYear = cover.aYear * levelAt(ctx.levels.cover, month) + fees * levelAt(ctx.levels.fees, month);
