@@ -375,6 +375,7 @@ const option = (
     },
     cashOnTheDay: toCents(onTheDay),
     savingsAfter: toCents(2500 - onTheDay),
+    savingsLowest: toCents(2500 - onTheDay),
     hours: { onTheDay: hoursOnTheDay, total: sum(ledger, (r) => r.hours) },
     valueAtEnd: toCents(valueAtEnd),
     owedAtEnd: toCents(owedAtEnd),

@@ -52,6 +52,8 @@ describe('what is marked private', () => {
     for (const words of [
       'Savings left',
       'savingsAfter',
+      'savingsLowest',
+      'Savings at their lowest',
       'Savings the day after',
       'savings for this',
       '2,500',

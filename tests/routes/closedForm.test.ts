@@ -53,10 +53,14 @@ describe('closed forms against the months', () => {
   /** The weeks of a sale at the end, at the fifth year's price of insurance. */
   const insuredWhileForSale = (aYear: number): number => (aYear * 1.05 ** 4 * 3) / 52;
 
-  it('keeping: work, a growing monthly cost, yearly bills in arrears, a value at the end', () => {
+  /** Three weeks until a buyer pays are a month. */
+  const paidLater = (price: number): number => price * v(1);
+
+  it('keeping: work, a growing monthly cost, yearly bills ahead, a value at the end', () => {
     // Bills of months 12, 24 ... 60 at the price levels of their year, 1.05^0 to 1.05^4.
     const cover = [0, 1, 2, 3, 4].reduce((sum, y) => sum + 620 * 1.05 ** y * v(12 * (y + 1)), 0);
-    const atEnd = 3400 * (1 - 0.149) ** 5 - insuredWhileForSale(620);
+    // The one of month 60 is paid that day, and comes back whole.
+    const atEnd = paidLater(3400 * (1 - 0.149) ** 5) - insuredWhileForSale(620) + 620 * 1.05 ** 4;
     const expected = 780 + running(900) + cover - atEnd * v(H);
     expect(npcOf(inputs, 'keep')).toBeCloseTo(expected, 6);
   });
@@ -70,9 +74,11 @@ describe('closed forms against the months', () => {
     const i = 0.089 / 12;
     const payment = (15800 * i) / (1 - (1 + i) ** -66);
     const owed = (payment * (1 - (1 + i) ** -6)) / i;
-    const atEnd = 16020 * (1 - 0.149) ** 5 - insuredWhileForSale(1350);
-    const expected =
-      2000 - 900 + (620 * 3) / 52 + running(300) + cover + payment * annuity(H) + (owed - atEnd) * v(H);
+    // The year paid for in month 48 is over.
+    const atEnd = paidLater(16020 * (1 - 0.149) ** 5) - insuredWhileForSale(1350);
+    // Sold today: the price a month later, three weeks still insured, the year's insurance just paid comes back.
+    const sale = -900 * v(1) + (620 * 3) / 52 - 620;
+    const expected = 2000 + sale + running(300) + cover + payment * annuity(H) + (owed - atEnd) * v(H);
     expect(npcOf(inputs, 'replace/2021-hatchback/as-it-stands/as-it-stands')).toBeCloseTo(expected, 6);
   });
 
@@ -133,9 +139,9 @@ describe('closed forms against the months', () => {
       ],
     };
     const oneLease = 24000 - 12000 + 600 + 400 + 1000 * 2.5 * 0.2;
-    const runs = energyAMonth * H + (upkeepAMonth + 25 * homeShare) * H + 1350 * (3 + 3);
-    const sale = -900 + (620 * 3) / 52;
-    // Two leases of 30 months; each pays its yearly cover in its months 0, 12 and 24.
+    // Two leases of 30 months; each pays its yearly cover in its months 0, 12 and 24, and half a year comes back.
+    const runs = energyAMonth * H + (upkeepAMonth + 25 * homeShare) * H + 1350 * (2.5 + 2.5);
+    const sale = -900 + (620 * 3) / 52 - 620;
     expect(npcOf(leased, 'replace/2021-hatchback/as-it-stands/as-it-stands')).toBeCloseTo(
       2 * oneLease + runs + sale,
       6,

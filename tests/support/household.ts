@@ -33,6 +33,7 @@ export const household: Household = {
 const running: Omit<RunningCosts, 'age' | 'odometer' | 'priceWhenNew' | 'cover' | 'value' | 'floor'> = {
   energy: { stated: 'perUnit', economy: 25, price: 3.4 },
   registration: { aYear: 0, nextDue: 12 },
+  registrationRefunded: false,
   inspection: { aYear: 0, nextDue: 12 },
   tax: { aYear: 0, nextDue: 12 },
   parkingAMonth: 0,

@@ -171,10 +171,11 @@ describe('salvage way wins on paper', () => {
     expect(at(0.7).ledger.find((r) => r.category === 'insurance' && r.month === 12)?.amount.cash).toBe(
       90_000,
     );
-    // 6,000 x 0.851^5 = 2,677.93, less three weeks of insurance while it is sold, 900 x 1.04^4 x 3 / 52 = 60.74.
-    expect(at(1).valueAtEnd).toBe(261_719);
-    // 0.7 x 2,677.929 = 1,874.55, less 60.74.
-    expect(at(0.7).valueAtEnd).toBe(181_381);
+    // 6,000 x 0.851^5 = 2,677.93, paid a month later: x 1.04^(-1/12) = 2,669.19; less three weeks of insurance
+    // while it is sold, 900 x 1.04^4 x 3 / 52 = 60.74.
+    expect(at(1).valueAtEnd).toBe(260_845);
+    // 0.7 x 2,669.19 = 1,868.43, less 60.74.
+    expect(at(0.7).valueAtEnd).toBe(180_769);
   });
 });
 

@@ -1,19 +1,20 @@
 import { bundled } from '../cashflow/bundle.ts';
 import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../cashflow/contracts/loan.ts';
 import { type PurchaseTerms, purchase, purchaseFigures } from '../cashflow/contracts/purchase.ts';
-import { oneOff } from '../cashflow/contracts/recurring.ts';
 import { marketValue } from '../cashflow/contracts/value.ts';
 import { linesOf } from '../cashflow/lines.ts';
 import type { Contract, Reading } from '../cashflow/posting.ts';
 import { latest } from '../quantity/remember.ts';
 import type { Payment, Replacement, ValueLaw } from '../scenario/inputs.ts';
+import { around } from './aroundBuying.ts';
 import { type Context, lasting, onceIn, together } from './context.ts';
 import { deductibles } from './deductibles.ts';
 import { buyOutMonth, type LeasePayment, leaseOf, leaseSpans } from './leases.ts';
 import type { Reads } from './memory.ts';
+import { unearnedOver, unusedBack } from './paidAhead.ts';
 import type { Financing, Plan } from './plan.ts';
-import { netValue } from './presentVehicle.ts';
 import { runningCosts } from './runningCosts.ts';
+import { netValue } from './selling.ts';
 import { boughtSpan, type Span } from './span.ts';
 
 /** What the household brings to a purchase: the dealer's offer and what a present loan still wants. */
@@ -30,6 +31,12 @@ export interface Bought {
   readonly contracts: readonly Contract[];
   readonly valueAt: (month: number, reading: Reading) => number;
   readonly owedAt: (month: number) => number;
+  /**
+   * What is unearned of its yearly bills, in money of that month.
+   *
+   * @param lookEnds that day, so that no bill for a year that begins then is paid; at the horizon unless told
+   */
+  readonly toCome: (month: number, lookEnds?: boolean) => number;
   readonly purchase: Plan['purchase'];
 }
 
@@ -103,8 +110,15 @@ export const bought = (
   if (ctx.future.recall === null) return boughtAnew(offer, index, month, brought, financing, ctx);
   const rolled = rolledInto(offer, brought);
   return onceIn(ctx.future, offer, ['bought', month, financing, brought.tradeIn, rolled], () => {
-    const { contracts, valueAt, owedAt, purchase } = boughtAnew(offer, index, month, brought, financing, ctx);
-    return { contracts: [bundled(contracts, month, false)], valueAt, owedAt, purchase };
+    const { contracts, valueAt, owedAt, toCome, purchase } = boughtAnew(
+      offer,
+      index,
+      month,
+      brought,
+      financing,
+      ctx,
+    );
+    return { contracts: [bundled(contracts, month, false)], valueAt, owedAt, toCome, purchase };
   });
 };
 
@@ -123,17 +137,21 @@ const boughtAnew = (
       ? leased(offer, offer.payment, name, path, month, ctx)
       : owned(offer, name, path, month, brought, financing, ctx);
   const contracts = [...deal.contracts];
-  for (const span of deal.held) contracts.push(...runningCosts(offer, span, ctx));
+  for (const span of deal.held) {
+    contracts.push(...runningCosts(offer, span, ctx));
+    if (span.end < ctx.horizon) contracts.push(unusedBack(offer, span, span.end, ctx));
+  }
   return {
     contracts,
     valueAt: deal.valueAt,
     owedAt: deal.owedAt,
+    toCome: unearnedOver(offer, deal.held, ctx),
     purchase: deal.purchase,
   };
 };
 
 /** A purchase before anything is known of how it runs: what luck touches is left out. */
-interface Deal extends Bought {
+interface Deal extends Omit<Bought, 'toCome'> {
   /** The spans in which it is run: more than one where leases follow each other. */
   readonly held: readonly Span[];
 }
@@ -180,8 +198,20 @@ const BUYING_READS: Reads<Replacement> = {
 
 /** Buying it, what it is worth later, and what cover leaves its owner to pay, who never bears more than that. */
 const DEAL_READS: Reads<Replacement> = {
-  own: [...BUYING_READS.own, 'worthDayAfter', 'value', 'floor', 'brandFactor', 'selling', 'cover'],
-  household: [...BUYING_READS.household, 'distanceAYear', 'priceOfOwnHour'],
+  own: [
+    ...BUYING_READS.own,
+    'worthDayAfter',
+    'value',
+    'floor',
+    'brandFactor',
+    'selling',
+    'cover',
+    'registration',
+    'registrationRefunded',
+    'tax',
+    'parkingAMonth',
+  ],
+  household: [...BUYING_READS.household, 'distanceAYear', 'priceOfOwnHour', 'moneyEarns'],
   vehicle: ['ownDamage'],
 };
 
@@ -218,33 +248,6 @@ const owned = (
       purchase: loan ? { terms, financing } : null,
     };
   });
-};
-
-/** What comes with buying: the inspection before, a used one's catch-up, one-offs; each at its month's prices. */
-const around = (offer: Replacement, name: string, path: string, month: number, ctx: Context): Contract[] => {
-  const line = linesOf(name, path);
-  const at = (
-    what: string,
-    key: string,
-    reason: string,
-    due: number,
-    amount: number,
-    nth?: number,
-  ): Contract =>
-    due > ctx.horizon
-      ? () => undefined
-      : oneOff(line('buying', what, key, reason, nth), due, amount * ctx.oneOffLevel(due));
-  return [
-    at('inspection before buying', 'inspection_before', 'before it is bought', month, offer.inspectionBefore),
-    at(
-      'catching up',
-      'catch_up',
-      'tyres, brakes, fluids of a used one in its first year',
-      month + 6,
-      offer.catchUp,
-    ),
-    ...offer.oneOffs.map((one, i) => at(one.name, 'one_offs', 'once', month + one.month, one.amount, i)),
-  ];
 };
 
 /** As a purchase, but a list of its own: each caller of `lasting` has one. */

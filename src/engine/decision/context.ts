@@ -62,6 +62,8 @@ export interface Context {
   readonly distanceAMonth: number;
   readonly levels: Readonly<Record<keyof PricesRise, Levels>>;
   readonly work: WorkPrices;
+  /** The same for work that is put off: a one-off, at the prices of the month in which it is done. */
+  readonly workPutOff: WorkPrices;
   /** What an own hour is worth in month m; 0 where it is not priced. */
   readonly ownHourAt: (month: number) => number;
   /** The level of one-offs and sale costs in month m. */
@@ -98,6 +100,7 @@ const levelsOf = remember(
       },
       oneOffs: smoothLevels(general, horizon),
       prices: smoothLevels(vehicles, horizon),
+      putOff: { parts: smoothLevels(repairs, horizon), ownTime: smoothLevels(ownTime, horizon) },
     };
   },
   (a, b) => a.every((growth, i) => growth === b[i]),
@@ -108,7 +111,7 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding
   const { household } = inputs;
   const rise = household.pricesRise;
   const horizon = household.lookAhead;
-  const { levels, oneOffs, prices } = levelsOf(
+  const { levels, oneOffs, prices, putOff } = levelsOf(
     horizon,
     rise.general,
     rise.energy,
@@ -134,6 +137,14 @@ export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding
       ownTime: levels.ownTime,
       general: levels.general,
     },
+    workPutOff: {
+      ownHour: household.priceOfOwnHour,
+      shopHour: household.atHome.shopHour,
+      dayWithout: household.dayWithout,
+      parts: putOff.parts,
+      ownTime: putOff.ownTime,
+      general: oneOffs,
+    },
     ownHourAt: (month) => household.priceOfOwnHour * (levels.ownTime[Math.min(month, horizon)] as number),
     oneOffLevel: (month) => oneOffs[month] ?? smoothLevel(rise.general, month),
     vehiclePriceLevel: (month) => prices[month] ?? smoothLevel(rise.vehicles, month),
@@ -156,6 +167,7 @@ const contextWith = (
   distanceAMonth: ctx.distanceAMonth,
   levels: ctx.levels,
   work: ctx.work,
+  workPutOff: ctx.workPutOff,
   ownHourAt: ctx.ownHourAt,
   oneOffLevel: ctx.oneOffLevel,
   vehiclePriceLevel: ctx.vehiclePriceLevel,

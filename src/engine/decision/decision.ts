@@ -35,6 +35,8 @@ export interface OptionResult {
   readonly cashOnTheDay: Cents;
   /** Savings left the day after; below zero is what has to be borrowed. */
   readonly savingsAfter: Cents;
+  /** The least that is left in the first three months, what comes every month or year lived on from income. */
+  readonly savingsLowest: Cents;
   readonly hours: { readonly onTheDay: number; readonly total: number };
   readonly valueAtEnd: Cents;
   readonly owedAtEnd: Cents;

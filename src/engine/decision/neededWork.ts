@@ -1,6 +1,7 @@
 import { bundled } from '../cashflow/bundle.ts';
 import { monthly, oneOff } from '../cashflow/contracts/recurring.ts';
 import { shopPriceOf, type WorkOnce, workOnce } from '../cashflow/contracts/work.ts';
+import { levelAt } from '../cashflow/levels.ts';
 import type { Contract, Line } from '../cashflow/posting.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Inputs, Job } from '../scenario/inputs.ts';
@@ -113,8 +114,9 @@ const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): 
     }
     // What would fall on the last day or later is not done for a vehicle that goes that day.
     if (month > 0 && month >= until) return;
+    const prices = month === 0 ? ctx.work : ctx.workPutOff;
     const when = month === 0 ? 'done on the day' : 'done when it can wait no longer';
-    contracts.push(workOnce(line(job.name, when), month, asOnce(job, job.by, job.daysWithout), ctx.work));
+    contracts.push(workOnce(line(job.name, when), month, asOnce(job, job.by, job.daysWithout), prices));
     const again = asOnce(job.notCured, job.by, job.daysWithout);
     const more = asOnce(job.moreFound, job.by, 0);
     contracts.push(
@@ -122,14 +124,14 @@ const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): 
         line(`${job.name}, second attempt`, 'chance that the first does not cure it', paths.again),
         month,
         again,
-        ctx.work,
+        prices,
         timesOf(job.notCured.chance, paths.again, ctx.future),
       ),
       workOnce(
         line(`${job.name}, more found`, 'chance of finding more once opened', paths.more),
         month,
         more,
-        ctx.work,
+        prices,
         timesOf(job.moreFound.chance, paths.more, ctx.future),
       ),
     );
@@ -154,6 +156,26 @@ const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): 
 
 /** A job's price at a shop, at the day of the decision. */
 export const jobShopPrice = (job: Job, ctx: Context): number => shopPriceOf(job, ctx.work.shopHour);
+
+/**
+ * What a buyer adds for a job once it is done: his part of a shop's price of that month, which falls from then on as the
+ * vehicle's own value does.
+ *
+ * @param clean what the vehicle brings without it, `cleanWhen` by month
+ */
+export const buyersPart = (
+  job: Job,
+  treatment: Treatment,
+  clean: number,
+  cleanWhen: (month: number) => number,
+  ctx: Context,
+): number => {
+  if (job.buyerPays === 0) return 0;
+  const when = properlyDoneIn(job, treatment);
+  const then = cleanWhen(when);
+  const left = then > 0 ? clean / then : 0;
+  return job.buyerPays * jobShopPrice(job, ctx) * levelAt(ctx.workPutOff.parts, when) * left;
+};
 
 /** The month in which work restarts a component's clock, by the component's position. */
 export const renewedBy = (

@@ -2,10 +2,11 @@ import { shopPriceOf } from '../cashflow/contracts/work.ts';
 import { toCents } from '../quantity/money.ts';
 import type { Inputs, Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
-import type { Decision, Notice } from './decision.ts';
+import type { Decision, Notice, OptionResult } from './decision.ts';
 import { inspectionNotice } from './inspectionNotice.ts';
 import { mayWait } from './neededWork.ts';
 import { needWords } from './openWays.ts';
+import { monthsToPay } from './selling.ts';
 
 type Draft = (Omit<Notice, 'cost'> & Partial<Pick<Notice, 'cost'>>) | false | null | undefined;
 
@@ -182,9 +183,19 @@ const needsUnknown = ({ facts }: Told): Draft[] => {
   ];
 };
 
+/** Savings do not last through the first day, or through the first three months. */
+const shortWords = ({ label, letGo, savingsAfter }: OptionResult, salePaysLater: boolean): string => {
+  if (savingsAfter >= 0)
+    return `Savings cover the first day of this way, but not all that is paid once in the first three months: ${label}. What is missing then is not counted as borrowed.`;
+  const privately = letGo === 'private' || letGo === 'as it stands';
+  return privately && salePaysLater
+    ? `Savings do not cover the first day of this way: ${label}. The old one is paid for weeks later. What is missing is counted at the card's rate: until its buyer pays, what its price covers; over two years, the rest.`
+    : `Savings do not cover the first day of this way: ${label}. What is missing is counted at the card's rate, paid back over two years.`;
+};
+
 const money = ({ inputs, facts, options, bestKeep, bestReplace, payments, leases }: Told): Draft[] => {
   const savings = inputs.household.savings;
-  const short = savings === null ? [] : [bestKeep, bestReplace].filter((way) => way && way.savingsAfter < 0);
+  const short = savings === null ? [] : [bestKeep, bestReplace].filter((way) => way && way.savingsLowest < 0);
   const without = options.find(({ side }) => side === 'without');
   const others = [bestKeep, bestReplace].flatMap((way) => (way ? [way.netPresentCost.counted] : []));
   return [
@@ -205,7 +216,7 @@ const money = ({ inputs, facts, options, bestKeep, bestReplace, payments, leases
         way && {
           kind: 'short-on-the-day',
           place: 'answer',
-          text: `Savings do not cover the first day of this way: ${way.label}. What is missing is counted at the card's rate, paid back over two years.`,
+          text: shortWords(way, monthsToPay(inputs.vehicle) > 0),
         },
     ),
     ...payments.map(

@@ -3,6 +3,7 @@ import type { ByReading, Contract } from '../cashflow/posting.ts';
 import { monthlySink } from '../cashflow/sinks.ts';
 import type { Context } from './context.ts';
 import type { OptionResult, Reading } from './decision.ts';
+import type { Awaited } from './selling.ts';
 
 /** The rebate and note rate of a loan, as offered or with the low rate in the rebate's place. */
 export type Financing = 'as offered' | 'low rate';
@@ -13,9 +14,21 @@ export interface Plan
   /** What happens from today on. */
   readonly contracts: readonly Contract[];
   /** A change of vehicle at the end of a later month: the sale, the purchase and all that follows it; null for none. */
-  readonly changeOver: { readonly month: number; readonly contracts: readonly Contract[] } | null;
+  readonly changeOver: {
+    readonly month: number;
+    readonly contracts: readonly Contract[];
+    readonly awaited: Awaited | null;
+  } | null;
+  /** The price of a sale begun today that its buyer has not paid yet; null where there is none. */
+  readonly awaited: Awaited | null;
   /** What selling then would bring net of its cost and hours, in one reading; 0 where nothing is owned. */
   readonly valueAt: (month: number, reading: Reading) => number;
+  /**
+   * What would still come besides, in money of then: unearned parts of yearly bills, a price not paid yet.
+   *
+   * @param lookEnds that day, so that no bill of a bought vehicle is paid any more; at the horizon unless told
+   */
+  readonly toCome: (month: number, reading: Reading, lookEnds?: boolean) => number;
   /** Debt then. */
   readonly owedAt: (month: number) => number;
   readonly vehicleAtEnd: string;
@@ -40,7 +53,9 @@ export const named = (plan: Nameless, by: Name & Partial<Pick<Plan, 'side' | 'co
   replaceMonth: plan.replaceMonth,
   contracts: by.contracts ?? plan.contracts,
   changeOver: plan.changeOver,
+  awaited: plan.awaited,
   valueAt: plan.valueAt,
+  toCome: plan.toCome,
   owedAt: plan.owedAt,
   vehicleAtEnd: plan.vehicleAtEnd,
   purchase: plan.purchase,

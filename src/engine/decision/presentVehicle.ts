@@ -1,15 +1,15 @@
 import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../cashflow/contracts/loan.ts';
 import { oneOff } from '../cashflow/contracts/recurring.ts';
-import { brokenValue, marketValue, netOfSelling } from '../cashflow/contracts/value.ts';
-import { levelAt } from '../cashflow/levels.ts';
-import type { Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
-import type { Inputs, Job, PresentVehicle, RunningCosts } from '../scenario/inputs.ts';
+import { brokenValue, marketValue } from '../cashflow/contracts/value.ts';
+import type { Contract, Line } from '../cashflow/posting.ts';
+import type { Inputs, Job, PresentVehicle } from '../scenario/inputs.ts';
 import { type Context, lasting, lastingOrOnce, together } from './context.ts';
 import { deductibles } from './deductibles.ts';
 import type { Reads } from './memory.ts';
-import { isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
+import { buyersPart, isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openWays.ts';
 import { runningCosts } from './runningCosts.ts';
+import { type Awaited, NO_FLOOR, netPrice, type Sale, sellPrivately } from './selling.ts';
 import type { Span } from './span.ts';
 
 /** The channels by which the present vehicle can go on the day of the decision. */
@@ -21,7 +21,7 @@ export interface Offer {
   readonly mended: boolean;
   readonly price: keyof PresentVehicle['sellsFor'];
   readonly path: string;
-  /** Sold privately: its cost, own hours and the weeks it takes, still insured. */
+  /** Sold privately: at its cost, own hours and the weeks it takes. */
   readonly privately: boolean;
 }
 
@@ -96,51 +96,63 @@ const saleLine = (what: string, path: string, reason: string): Line => ({
   reason,
 });
 
-/** Money in from a sale, less what selling costs, and the own hours it takes. */
-const sale =
-  (line: Line, month: number, price: number, cost: number, hours: number, ownHour: number): Contract =>
-  (sink: Sink) => {
-    const cash = cost - price;
-    sink.post(line, month, cash + hours * ownHour, cash, cash + hours * ownHour);
-    if (hours !== 0) sink.time?.(line, month, hours);
-  };
-
-/** What a private sale costs in cash in a month: its own cost, and insurance for the weeks it takes. */
-const sellingCost = ({ selling, cover }: RunningCosts, month: number, ctx: Context): number =>
-  selling.cost * ctx.oneOffLevel(month) +
-  (cover.aYear * levelAt(ctx.levels.cover, month) * selling.weeks) / 52;
-
-/** Letting the present vehicle go today by one offer: its price once, as a receipt at month 0. */
-export const letGoToday = (offer: Offer, ctx: Context): Contract => {
-  const line = saleLine(
-    `sold: ${offer.letGo}`,
-    offer.path,
-    'the one receipt for it, less what selling costs',
-  );
-  const { vehicle } = ctx.inputs;
-  return offer.privately
-    ? sale(
-        line,
-        0,
-        priceOf(offer, ctx),
-        sellingCost(vehicle, 0, ctx),
-        vehicle.selling.hours,
-        ctx.work.ownHour,
-      )
-    : sale(line, 0, priceOf(offer, ctx), 0, 0, 0);
+/** Letting the present vehicle go today by one offer: its price once, as a receipt; privately, when its buyer pays. */
+export const letGoToday = (offer: Offer, ctx: Context): Sale => {
+  const price = priceOf(offer, ctx);
+  if (offer.privately) {
+    const line = saleLine(`sold: ${offer.letGo}`, offer.path, 'the one receipt for it, when its buyer pays');
+    return sellPrivately(line, price, NO_FLOOR, 0, ctx);
+  }
+  const line = saleLine(`sold: ${offer.letGo}`, offer.path, 'the one receipt for it');
+  return { contract: (sink) => sink.post(line, 0, -price, -price, -price), awaited: null };
 };
 
-/** Paying off a present loan when its vehicle is sold at the end of `month`. */
-export const payOff = (loan: LoanFlows | null, month: number): Contract[] => {
-  if (!loan || owedAt(loan, month) === 0) return [];
-  const line: Line = {
+/** What letting it go today by one offer comes to, own time counted, in today's money: for choosing between offers. */
+export const bringsToday = (offer: Offer, ctx: Context): number =>
+  offer.privately
+    ? netPrice(ctx.inputs.vehicle, priceOf(offer, ctx), NO_FLOOR, 0, 'counted', ctx)
+    : priceOf(offer, ctx);
+
+/** When, and with how much, a present loan is paid off by a sale. */
+export interface PayOff {
+  /** The month at whose end the money for it comes. */
+  readonly comes: number;
+  readonly amount: number;
+  readonly contracts: readonly Contract[];
+}
+
+/**
+ * Paying off a present loan when its vehicle is sold at the end of `month`. Where the price comes later the loan runs on
+ * till then, payments and all, and is paid off out of the price; where the look ends first it is still owed.
+ */
+export const payOff = (
+  loan: LoanFlows | null,
+  month: number,
+  awaited: Awaited | null,
+  ctx: Context,
+): PayOff => {
+  const comes = awaited?.comes ?? month;
+  const amount = loan ? owedAt(loan, comes) : 0;
+  if (!loan || owedAt(loan, month) === 0) return { comes, amount, contracts: [] };
+  const line = (what: string, reason: string): Line => ({
     category: 'loan',
-    what: 'present loan paid off',
+    what,
     path: 'vehicle.loan',
-    reason: 'a sale pays it off',
-  };
-  return [oneOff(line, month, owedAt(loan, month))];
+    reason,
+  });
+  const contracts: Contract[] = [];
+  if (comes > month) {
+    const on = line('present loan', 'runs on until the sale pays it off');
+    contracts.push(loanPayments(on, loan, 0, Math.min(comes, ctx.horizon), month + 1));
+  }
+  if (comes <= ctx.horizon && amount !== 0)
+    contracts.push(oneOff(line('present loan paid off', 'a sale pays it off'), comes, amount));
+  return { comes, amount, contracts };
 };
+
+/** What is still owed on a present loan at the end of a month from `month` on, the vehicle sold then. */
+export const owedUntilPaid = (loan: LoanFlows | null, comes: number, at: number): number =>
+  loan && at < comes ? owedAt(loan, at) : 0;
 
 /**
  * What the present vehicle, held until `until`, would bring at the end of a month. Buyers' part in work that was done
@@ -155,13 +167,11 @@ export const presentValueAt = (
 ): number => {
   const { vehicle, workNeeded } = ctx.inputs;
   const { sellsFor, value: law, floor, brandFactor } = vehicle;
-  const clean = marketValue(
-    { now: sellsFor.running, law, floor, brandFactor },
-    month,
-    month * ctx.distanceAMonth,
-  );
   const today = sellsFor.running * brandFactor;
-  const left = today > 0 ? clean / today : 0;
+  const terms = { now: sellsFor.running, law, floor, brandFactor };
+  const marketAt = (at: number): number => marketValue(terms, at, at * ctx.distanceAMonth);
+  const cleanWhen = (at: number): number => (at === 0 ? today : marketAt(at));
+  const clean = marketAt(month);
   const gap = clean - brokenValue(clean, today, sellsFor.asItStands * brandFactor, sellsFor.scrap);
   let all = 0;
   for (const job of workNeeded) all += jobShopPrice(job, ctx);
@@ -169,44 +179,24 @@ export const presentValueAt = (
   let lost = vehicle.damage;
   for (let i = 0; i < workNeeded.length; i++) {
     const job = workNeeded[i] as Job;
-    if (isDoneBy(job, treatments[i] ?? 'done', month, until)) added += premium(job, ctx);
+    const treatment = treatments[i] ?? 'done';
+    if (isDoneBy(job, treatment, month, until)) added += buyersPart(job, treatment, clean, cleanWhen, ctx);
     else if (job.left.valueLost > 0) lost += job.left.valueLost;
     else if (all > 0) lost += (gap * jobShopPrice(job, ctx)) / all;
   }
-  const running = clean + left * added;
+  const running = clean + added;
   return lost === 0 ? running : Math.max(Math.min(sellsFor.scrap, running), running - lost);
 };
 
-/** What a vehicle brings in the one way of selling that all plans use at their end, net of its cost and hours. */
-export const netValue = (
-  vehicle: RunningCosts,
-  value: number,
-  month: number,
-  reading: Reading,
-  ctx: Context,
-): number =>
-  netOfSelling(
-    value,
-    sellingCost(vehicle, month, ctx),
-    vehicle.selling.hours,
-    reading === 'cash' ? 0 : ctx.ownHourAt(month),
-    vehicle.floor,
-  );
-
 /** Selling the present vehicle at the end of month k ≥ 1, the way all later sales go. */
-export const sellLater =
-  (treatments: Treatments, month: number, ctx: Context): Contract =>
-  (sink) => {
-    const value = presentValueAt(treatments, month, month, ctx);
-    const line = saleLine(
-      'sold: private',
-      'vehicle.sells_for.running',
-      'the one receipt for it, when it goes',
-    );
-    const net = (reading: Reading): number => -netValue(ctx.inputs.vehicle, value, month, reading, ctx);
-    sink.post(line, month, net('counted'), net('cash'), net('shop'));
-    sink.time?.(line, month, ctx.inputs.vehicle.selling.hours);
-  };
+export const sellLater = (treatments: Treatments, month: number, ctx: Context): Sale =>
+  sellPrivately(
+    saleLine('sold: private', 'vehicle.sells_for.running', 'the one receipt for it, when it goes'),
+    presentValueAt(treatments, month, month, ctx),
+    ctx.inputs.vehicle.floor,
+    month,
+    ctx,
+  );
 
 const SPAN_READS: Reads<Inputs> = { own: ['workNeeded'], household: [], vehicle: ['offTheRoad'] };
 
@@ -231,7 +221,7 @@ const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({
 
 const OWN_PART_READS: Reads<Inputs['vehicle']> = {
   own: ['sellsFor', 'value', 'floor', 'brandFactor', 'damage', 'offTheRoad', 'ownDamage'],
-  household: ['distanceAYear', 'atHome.shopHour'],
+  household: ['distanceAYear', 'atHome.shopHour', 'pricesRise', 'lookAhead'],
   inputs: ['workNeeded'],
 };
 

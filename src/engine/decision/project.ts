@@ -1,4 +1,4 @@
-import { cardCredit } from '../cashflow/contracts/card.ts';
+import { cardCredit, cardGrowth, cardUntilPaid } from '../cashflow/contracts/card.ts';
 import { type Levels, levelAt } from '../cashflow/levels.ts';
 import type { Bundle, BundleSum, ByReading, Line, Reading, Sink } from '../cashflow/posting.ts';
 import { type MonthlyFlows, monthlySink } from '../cashflow/sinks.ts';
@@ -6,6 +6,7 @@ import { discountFactor, effective } from '../quantity/rate.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Context } from './context.ts';
 import type { Plan } from './plan.ts';
+import type { Awaited } from './selling.ts';
 
 /** The flows of one way by month, the last month with what is owned then as a receipt and what is owed as a cost. */
 export interface Evaluated {
@@ -39,7 +40,7 @@ const presentUpTo = (levels: Levels, v: Float64Array): Float64Array => {
   return sums;
 };
 
-/** Posts what would be owned and owed at the horizon: V(H) as a receipt, debt as a cost. */
+/** Posts what would be owned and owed at the horizon: V(H) and what is unearned as receipts, debt as a cost. */
 const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
   const line = (what: string, path: string, reason: string): Line => ({
     category: "what we'd own at the end",
@@ -58,6 +59,21 @@ const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
     const counted = plan.valueAt(horizon, 'counted');
     sink.post(owned, horizon, -counted, -cash, -counted);
   }
+  const toCome = (reading: Reading): number => plan.toCome(horizon, reading);
+  const inCash = toCome('cash');
+  const inCounted = toCome('counted');
+  if (inCash !== 0 || inCounted !== 0)
+    sink.post(
+      line(
+        'paid ahead, or not paid to us yet',
+        'to come',
+        'the unused part of yearly bills; a price whose buyer has not paid yet',
+      ),
+      horizon,
+      -inCounted,
+      -inCash,
+      -toCome('shop'),
+    );
   const owed = plan.owedAt(horizon);
   if (owed !== 0)
     sink.post(line('still owed on it', 'loan', 'the debt of the last day'), horizon, owed, owed, owed);
@@ -66,14 +82,33 @@ const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
 /** What went on the card, and when: on the first day, and at a later change of vehicle. */
 export interface OnCard {
   readonly month: number;
+  /** Paid back over two years. */
   readonly short: ByReading<number>;
+  /** Paid back at the end of month `until`, when the buyer of the old one pays. */
+  readonly bridged: ByReading<number>;
+  readonly until: number;
 }
+
+/** The part of what a change of vehicle lacks that a price to come covers, interest and all. */
+export const bridgedBy = (
+  awaited: Awaited | null,
+  reading: 'cash' | 'shop',
+  missing: number,
+  cardRate: number,
+): number => {
+  if (awaited === null || missing <= 0) return 0;
+  const brings = Math.max(0, awaited.price[reading] - awaited.payoff);
+  return Math.min(missing, brings / cardGrowth(cardRate, awaited.comes - awaited.begun));
+};
 
 /** What the first day takes, and what of the money went on a card. */
 interface Day {
   readonly cash: ByReading<number>;
   readonly onCard: readonly OnCard[];
 }
+
+/** Cash that savings do not cover, with own hands and with a shop doing the work. */
+type Missing = Pick<ByReading<number>, 'cash' | 'shop'>;
 
 const add = (to: Record<Reading, number>, more: ByReading<number>): void => {
   to.counted += more.counted;
@@ -117,25 +152,54 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
   const change = plan.changeOver;
   const today = watched(sink, 0);
   for (const contract of plan.contracts) contract(today.sink);
+  const before = { ...today.cash };
   const later = change?.month === 0 ? today : watched(sink, change?.month ?? 0);
   for (const contract of change?.contracts ?? []) contract(later.sink);
   const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
   const onCard: OnCard[] = [];
   if (savings !== null) {
     // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
-    const put = (month: number, cash: number, shop: number): void => {
-      const short = { counted: Math.max(0, cash), cash: Math.max(0, cash), shop: Math.max(0, shop) };
-      onCard.push({ month, short });
-      cardCredit(short.cash, short.shop, cardRate, month, ctx.horizon)(sink);
+    // What a change lacks may be bridged; what the first day lacks besides is no part of it.
+    const put = (
+      month: number,
+      { cash, shop }: Missing,
+      awaited: Awaited | null,
+      mayBeBridged: Missing = { cash, shop },
+    ): void => {
+      const bridge = {
+        cash: bridgedBy(awaited, 'cash', Math.min(cash, mayBeBridged.cash), cardRate),
+        shop: bridgedBy(awaited, 'shop', Math.min(shop, mayBeBridged.shop), cardRate),
+      };
+      const rest = { cash: Math.max(0, cash - bridge.cash), shop: Math.max(0, shop - bridge.shop) };
+      const until = awaited?.comes ?? month;
+      onCard.push({
+        month,
+        short: { counted: rest.cash, cash: rest.cash, shop: rest.shop },
+        bridged: { counted: bridge.cash, cash: bridge.cash, shop: bridge.shop },
+        until,
+      });
+      cardCredit(rest.cash, rest.shop, cardRate, month, ctx.horizon)(sink);
+      cardUntilPaid(bridge.cash, bridge.shop, cardRate, month, until, ctx.horizon)(sink);
     };
     const missing = { cash: today.cash.cash - savings, shop: today.cash.shop - savings };
-    put(0, missing.cash, missing.shop);
-    if (change && change.month > 0) {
-      // What the first day left over is there too; what it lacked is on the card already.
-      const lacking = (first: number, at: number): number =>
-        at + Math.min(0, first) - spareEachMonth * change.month;
-      put(change.month, lacking(missing.cash, later.cash.cash), lacking(missing.shop, later.cash.shop));
-    }
+    // What the first day left over is there too; what it lacked is on the card already.
+    const lacking = (first: number, at: number, month: number): number =>
+      at + Math.min(0, first - savings) - spareEachMonth * month;
+    if (change === null || change.month > 0) put(0, missing, plan.awaited);
+    else
+      put(0, missing, change.awaited, {
+        cash: lacking(before.cash, today.cash.cash - before.cash, 0),
+        shop: lacking(before.shop, today.cash.shop - before.shop, 0),
+      });
+    if (change && change.month > 0)
+      put(
+        change.month,
+        {
+          cash: lacking(today.cash.cash, later.cash.cash, change.month),
+          shop: lacking(today.cash.shop, later.cash.shop, change.month),
+        },
+        change.awaited,
+      );
   }
   postEnd(plan, sink, ctx.horizon);
   return { cash: today.cash, onCard };

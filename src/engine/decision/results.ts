@@ -1,4 +1,4 @@
-import { cardOwed } from '../cashflow/contracts/card.ts';
+import { cardGrowth, cardOwed } from '../cashflow/contracts/card.ts';
 import { type LedgerRow, ledger, ledgerTotal } from '../cashflow/ledger.ts';
 import { type ByReading, READINGS, type Reading } from '../cashflow/posting.ts';
 import { postingSink } from '../cashflow/sinks.ts';
@@ -10,6 +10,7 @@ import type { Context } from './context.ts';
 import type { Best, OptionResult } from './decision.ts';
 import type { Plan } from './plan.ts';
 import { type Evaluated, evaluatePlan, project } from './project.ts';
+import { savingsLowest } from './savings.ts';
 
 const byReading = <T>(of: (reading: keyof ByReading<T>) => T): ByReading<T> => ({
   counted: of('counted'),
@@ -18,8 +19,8 @@ const byReading = <T>(of: (reading: keyof ByReading<T>) => T): ByReading<T> => (
 });
 
 /**
- * Present cost if the plan stopped at the end of each month: what was paid by then, less what would be owned, plus
- * what would be owed. Its last value is the net present cost.
+ * Present cost if the plan stopped at the end of each month: what was paid by then, less what would be owned and is
+ * unearned, plus what would be owed. Its last value is the net present cost.
  */
 const costIfStopped = (evaluated: Evaluated, ctx: Context): number[] => {
   const { plan, flows, netPresentCost, onCard } = evaluated;
@@ -27,15 +28,15 @@ const costIfStopped = (evaluated: Evaluated, ctx: Context): number[] => {
   const paid = cumulative(Array.from(flows.counted, (amount, m) => amount * discountFactor(rate, m)));
   return paid.map((sum, m) => {
     if (m === ctx.horizon) return netPresentCost.counted;
+    const { cardRate } = ctx.inputs.household;
     const card = onCard
       .filter(({ month }) => month <= m)
-      .reduce(
-        (total, { month, short }) =>
-          total + short.counted * cardOwed(ctx.inputs.household.cardRate, m - month),
-        0,
-      );
-    const owed = plan.owedAt(m) + card;
-    return sum + (owed - plan.valueAt(m, 'counted')) * discountFactor(rate, m);
+      .reduce((total, { month, short, bridged, until }) => {
+        const bridge = m < until ? bridged.counted * cardGrowth(cardRate, m - month) : 0;
+        return total + short.counted * cardOwed(cardRate, m - month) + bridge;
+      }, 0);
+    const owned = plan.valueAt(m, 'counted') + plan.toCome(m, 'counted');
+    return sum + (plan.owedAt(m) + card - owned) * discountFactor(rate, m);
   });
 };
 
@@ -50,6 +51,7 @@ export const resultOf = (plan: Plan, ctx: Context): OptionResult => {
   const monthlyCost = (reading: keyof ByReading<Cents>): number =>
     equivalentMonthlyCost(inUnits(netPresentCost[reading]), rate, ctx.horizon);
   const cashOnTheDay = toCents(evaluated.cashOnTheDay);
+  const savingsAfter = lessCents(toCents(ctx.inputs.household.savings ?? 0), cashOnTheDay);
   const end = rows.filter((row) => row.category === "what we'd own at the end");
   const hours = evaluated.flows.hours;
   return {
@@ -66,11 +68,12 @@ export const resultOf = (plan: Plan, ctx: Context): OptionResult => {
       ctx.distanceAMonth > 0 ? monthlyCost(reading) / ctx.distanceAMonth : 0,
     ),
     cashOnTheDay,
-    savingsAfter: lessCents(toCents(ctx.inputs.household.savings ?? 0), cashOnTheDay),
+    savingsAfter,
+    savingsLowest: Math.min(savingsAfter, toCents(savingsLowest(plan, ctx))) as Cents,
     hours: { onTheDay: hours[0] as number, total: hours.reduce((sum, h) => sum + h, 0) },
     valueAtEnd: (0 -
       ledgerTotal(
-        end.filter((row) => row.amount.counted < 0),
+        end.filter((row) => row.path === 'value'),
         'amount',
         'counted',
       )) as Cents,

@@ -5,10 +5,11 @@ import { monthly, yearly } from '../cashflow/contracts/recurring.ts';
 import { scheduledUpkeep } from '../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../cashflow/contracts/work.ts';
 import { linesOf } from '../cashflow/lines.ts';
-import type { Category, Contract } from '../cashflow/posting.ts';
+import type { Contract } from '../cashflow/posting.ts';
 import type { WorkCost } from '../scenario/inputs.ts';
 import { type Context, lasting, onceIn, recalled, together } from './context.ts';
 import type { Reads } from './memory.ts';
+import { yearlyBills } from './paidAhead.ts';
 import { repairs } from './repairs.ts';
 import { type Runs, runsBy } from './runs.ts';
 import type { Span } from './span.ts';
@@ -70,32 +71,21 @@ const allCosts = (vehicle: Runs, span: Span, ctx: Context): readonly Contract[] 
 const bills = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
   const { start, end } = span;
   const line = linesOf(span.name, span.path);
-  const { levels } = ctx;
-  const bill = (
-    category: Category,
-    what: string,
-    at: string,
-    { aYear, nextDue }: { readonly aYear: number; readonly nextDue: number },
-    prices = levels.fees,
-  ): Contract =>
-    span.bought
-      ? yearly(
-          line(category, what, at, 'yearly, from the day it is bought'),
-          aYear,
-          prices,
-          start,
-          span.lastYearlyBill,
-        )
-      : yearly(line(category, what, at, 'yearly, when it falls due'), aYear, prices, start + nextDue, end);
+  const when = span.bought ? 'yearly, from the day it is bought' : 'yearly, when it falls due';
   return [
-    bill('insurance', 'insurance', 'insurance_a_year', vehicle.cover, levels.cover),
-    bill('registration, tax, inspection', 'registration', 'registration_a_year', vehicle.registration),
-    bill('registration, tax, inspection', 'inspection', 'inspection_a_year', vehicle.inspection),
-    bill('registration, tax, inspection', 'yearly tax', 'tax_a_year', vehicle.tax),
+    ...yearlyBills(vehicle, ctx).map(({ category, what, at, aYear, nextDue, levels }) =>
+      yearly(
+        line(category, what, at, when),
+        aYear,
+        levels,
+        span.bought ? start : start + nextDue,
+        span.bought ? span.lastYearlyBill : end,
+      ),
+    ),
     monthly(
       line('parking', 'parking', 'parking_a_month', 'every month'),
       vehicle.parkingAMonth,
-      levels.fees,
+      ctx.levels.fees,
       start + 1,
       end,
     ),

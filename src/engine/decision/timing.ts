@@ -4,8 +4,10 @@ import { averageCostOfOwning } from '../valuation/economicLife.ts';
 import type { Context } from './context.ts';
 import type { EconomicLife, ReplaceLater } from './decision.ts';
 import { presentClosed, replacementClosed } from './openWays.ts';
-import { holdPresent, netValue, presentValueAt } from './presentVehicle.ts';
+import { presentUnearnedAt } from './paidAhead.ts';
+import { holdPresent, presentValueAt } from './presentVehicle.ts';
 import { presentCostOf } from './project.ts';
+import { netValue } from './selling.ts';
 import { allDone } from './ways/keep.ts';
 import { laterPlan } from './ways/later.ts';
 
@@ -32,7 +34,8 @@ export const replaceLaterCurve = (index: number, ctx: Context): ReplaceLater | n
 };
 
 /**
- * The present vehicle's own average cost of owning over n months, its market value at the start charged. It counts from
+ * The present vehicle's own average cost of owning over n months, its market value at the start charged and what is
+ * unearned of its bills then, both credited at the end. It counts from
  * the day the needed work is done, that work being paid for either way; its loan is no part of it. A figure of its own,
  * not to be set beside the costs of the ways compared.
  */
@@ -41,17 +44,18 @@ export const presentEconomicLife = (ctx: Context): EconomicLife => {
   const sink = monthlySink(ctx.horizon);
   for (const contract of holdPresent(done, ctx.horizon, null, ctx)) contract(sink);
   const { vehicle } = ctx.inputs;
-  const values = Array.from({ length: ctx.horizon + 1 }, (_, m) =>
-    m === 0
-      ? presentValueAt(done, 0, ctx.horizon, ctx)
-      : netValue(vehicle, presentValueAt(done, m, ctx.horizon, ctx), m, 'counted', ctx),
-  );
+  const values = Array.from({ length: ctx.horizon + 1 }, (_, m) => {
+    const price = presentValueAt(done, m, ctx.horizon, ctx);
+    const value = m === 0 ? price : netValue(vehicle, price, m, 'counted', ctx);
+    return value + presentUnearnedAt(m, ctx);
+  });
   const byMonths = averageCostOfOwning({
     values,
     costs: Array.from(sink.flows.counted, (cost, m) => (m === 0 ? 0 : cost)),
     ratePerPeriod: perPeriod(effective(ctx.inputs.household.moneyEarns)),
   });
-  // Some bills fall once a year, so only whole years are alike; a horizon shorter than one is taken as it is.
+  // Inspections fall once a year, and registration that is not paid back, so only whole years are alike; a horizon
+  // shorter than one is taken as it is.
   const curve = byMonths
     .map((averageCost, i) => ({ months: i + 1, averageCost }))
     .filter(({ months }) => months % 12 === 0 || ctx.horizon < 12);

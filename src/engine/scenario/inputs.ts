@@ -152,6 +152,8 @@ export interface RunningCosts {
     readonly nextDue: number;
   };
   readonly registration: { readonly aYear: number; readonly nextDue: number };
+  /** The unused part of a year's registration comes back when the vehicle goes. */
+  readonly registrationRefunded: boolean;
   readonly inspection: { readonly aYear: number; readonly nextDue: number };
   readonly tax: { readonly aYear: number; readonly nextDue: number };
   readonly parkingAMonth: number;

@@ -12,8 +12,8 @@ import {
   notMoneySentence,
   ownHoursSentence,
   safetyFirst,
+  savingsLeftWords,
   savingsShown,
-  savingsWords,
   tipSentence,
 } from '../words/facts.ts';
 import { capital, type Sentence } from '../words/sentence.ts';
@@ -32,7 +32,7 @@ const threeNumbers = ({ d, format }: Page): Html => {
     d.bestReplace && html`<dd>${key('replace')}${words(d.bestReplace)} <span>handed on</span></dd>`,
   ];
   const left = savingsShown(d)
-    ? html`<div><dt>Savings left the day after</dt>${each((o) => savingsWords(o.savingsAfter, format))}</div>`
+    ? html`<div><dt>Savings left the day after</dt>${each((o) => savingsLeftWords(o, format))}</div>`
     : html`<div><dt>Cash on the day</dt>${each((o) => cashWords(o.cashOnTheDay, format))}</div>`;
   if (!d.bestKeep && !d.bestReplace) return html``;
   const who = d.verdict.cheaper === 'keep' ? 'if kept' : 'if handed on';

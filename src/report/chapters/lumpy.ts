@@ -3,6 +3,7 @@ import { fanChart } from '../charts/fan.ts';
 import { runsDryChart } from '../charts/runsDry.ts';
 import { ofHundred, span, stepOf } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
+import { savingsShown } from '../words/facts.ts';
 import {
   drySentence,
   each,
@@ -105,6 +106,10 @@ const cushionTable = (page: Page): Html => {
     aMonth <= -0.5 ? `${format.round(-aMonth)} out` : aMonth < 0.5 ? 'nothing' : format.round(aMonth);
   const left = (start: number): string =>
     start >= 0 ? format.round(start) : `${format.round(-start)} short`;
+  const lowest = ({ id }: LumpyWay): string => {
+    const option = d.options.find((o) => o.id === id);
+    return option ? left(option.savingsLowest / 100) : '';
+  };
   return byWay(page, 'Regular money, lumpy money, and the fund for it', 'Money', [
     ['Every month, besides lumps', (w) => format.round(w.regularAMonth)],
     ['Dearest month, middle', (w) => format.round(w.worstMonth.middle)],
@@ -113,6 +118,7 @@ const cushionTable = (page: Page): Html => {
     ['Dearest twelve months, bad case', (w) => format.round(w.worstYear.bad)],
     setAsideShown(d) ? ['Into the fund each month', (w) => intoFund(w.fund.aMonth)] : null,
     funded ? ['In the fund after the first day', (w) => left(w.fund.start ?? 0)] : null,
+    savingsShown(d) ? ['Savings at their lowest in the first three months, nothing borrowed', lowest] : null,
     [
       `Fund needed to run dry in at most ${levelWords(d)}`,
       (w) => html`<b>${w.fund.needed.value < 0.5 ? 'nothing' : format.about(w.fund.needed)}</b>`,

@@ -55,7 +55,7 @@ const option = (o: OptionResult, savings: boolean) => ({
   equivalentMonthlyCostShop: centsText(o.equivalentMonthlyCost.shop),
   costPerDistance: o.costPerDistance,
   cashOnTheDay: centsText(o.cashOnTheDay),
-  ...(savings ? { savingsAfter: centsText(o.savingsAfter) } : {}),
+  ...(savings ? { savingsAfter: centsText(o.savingsAfter), savingsLowest: centsText(o.savingsLowest) } : {}),
   hours: o.hours,
   valueAtEnd: centsText(o.valueAtEnd),
   owedAtEnd: centsText(o.owedAtEnd),

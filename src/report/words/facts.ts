@@ -1,4 +1,4 @@
-import type { Certain, Notice } from '../../engine/decision/decision.ts';
+import type { Certain, Notice, OptionResult } from '../../engine/decision/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
 import { type Formats, formatsFor, inWords, number, saidDates } from '../format.ts';
 import { isPrivate } from '../privacy.ts';
@@ -36,6 +36,18 @@ export const decidingSentence = (d: Certain): string => {
 export const savingsWords = (left: Cents, format: Formats): string =>
   left >= 0 ? format.round(left / 100) : `none, ${format.round(-left / 100)} borrowed`;
 
+/**
+ * Savings the day after, and how low they get within three months where that is lower: a price is paid weeks after it is
+ * agreed.
+ */
+export const savingsLeftWords = (
+  { savingsAfter, savingsLowest }: Pick<OptionResult, 'savingsAfter' | 'savingsLowest'>,
+  format: Formats,
+): string => {
+  const [after, lowest] = [savingsWords(savingsAfter, format), savingsWords(savingsLowest, format)];
+  return after === lowest ? after : `${after} (at the lowest in three months: ${lowest})`;
+};
+
 /** Whether the page may and can speak of savings: they were given, and are not private. */
 export const savingsShown = (d: Certain): boolean =>
   !isPrivate(d.facts, 'savings_for_this') &&
@@ -45,8 +57,8 @@ export const savingsShown = (d: Certain): boolean =>
 export const savingsSentence = (d: Certain, format: Formats): string | null => {
   if (!savingsShown(d)) return null;
   const each = [
-    d.bestKeep && `${savingsWords(d.bestKeep.savingsAfter, format)} if kept`,
-    d.bestReplace && `${savingsWords(d.bestReplace.savingsAfter, format)} if handed on`,
+    d.bestKeep && `${savingsLeftWords(d.bestKeep, format)} if kept`,
+    d.bestReplace && `${savingsLeftWords(d.bestReplace, format)} if handed on`,
   ].filter((s) => s !== null);
   return each.length === 0 ? null : `Savings left the day after: ${each.join('; ')}.`;
 };

@@ -36,3 +36,42 @@ export const cardCredit =
     sink.series(line, start + 1, start + last, FIXED, paid, paid, paidAtShop);
     if (last < CARD_MONTHS) post(horizon, cardOwed(cardRate, last));
   };
+
+const bridgeLine = (what: string, reason: string): Line => ({
+  category: 'loan',
+  what,
+  path: 'household.card_rate',
+  reason,
+});
+const LENT = bridgeLine('on the card, until the sale pays', 'what the sale will cover is lent till then');
+const REPAID = bridgeLine('card paid back from the sale', 'once the buyer pays, with interest');
+
+/** Lent until a sale pays, or paid back from it: no payment that comes every month. */
+export const isBridge = (line: Line): boolean => line === LENT || line === REPAID;
+
+/** What 1 put on the card grows to in so many months in which nothing is paid back. */
+export const cardGrowth = (cardRate: number, months: number): number => (1 + cardRate / 12) ** months;
+
+/**
+ * Cash that is short until a sale pays, put on a card at the end of month `start` and paid back with interest at the end
+ * of month `paid`; where the look ends before that, it is still owed then.
+ *
+ * @param amount with own hands, `atShop` with a shop doing the work; both at least 0
+ * @param cardRate nominal a year, compounded monthly
+ */
+export const cardUntilPaid =
+  (
+    amount: number,
+    atShop: number,
+    cardRate: number,
+    start: number,
+    paid: number,
+    horizon: number,
+  ): Contract =>
+  (sink) => {
+    if (amount === 0 && atShop === 0) return;
+    const until = Math.min(paid, horizon);
+    const growth = cardGrowth(cardRate, until - start);
+    sink.post(LENT, start, -amount, -amount, -atShop);
+    sink.post(REPAID, until, amount * growth, amount * growth, atShop * growth);
+  };

@@ -46,10 +46,10 @@ export const loanFlows = remember(
 /** What is owed after the payment of month m; nothing once it is repaid. */
 export const owedAt = (loan: LoanFlows, month: number): number => loan.owed[month] ?? 0;
 
-/** The payments of a loan advanced in month `start`, up to and including month `to`. */
+/** The payments of a loan advanced in month `start`, from month `first` up to and including month `to`. */
 export const loanPayments =
-  (line: Line, loan: LoanFlows, start: number, to: number): Contract =>
+  (line: Line, loan: LoanFlows, start: number, to: number, first = start): Contract =>
   (sink) => {
     for (const { from, to: until, amount } of loan.payments)
-      postMoneySeries(sink, line, start + from, Math.min(start + until, to), FIXED, amount);
+      postMoneySeries(sink, line, Math.max(first, start + from), Math.min(start + until, to), FIXED, amount);
   };

@@ -18,6 +18,17 @@ export const yearly =
     for (let m = firstDue; m <= to; m += 12) postMoney(sink, line, m, amount * levelAt(levels, m));
   };
 
+/**
+ * What is unearned at the end of `month`, that day's bill counted as paid, of a bill paid ahead for twelve months from
+ * each due month: its months to come over twelve of what was paid for them. Before `firstDue` a bill is in force that
+ * was paid up to it, at the price of the day of the decision. A positive amount.
+ */
+export const unearnedOf = (aYear: number, levels: Levels, firstDue: number, month: number): number => {
+  if (month < firstDue) return (aYear * (firstDue - month)) / 12;
+  const since = (month - firstDue) % 12;
+  return (aYear * levelAt(levels, month - since) * (12 - since)) / 12;
+};
+
 /** One amount in one month, already at that month's prices; a receipt is negative. */
 export const oneOff =
   (line: Line, month: number, amount: number): Contract =>

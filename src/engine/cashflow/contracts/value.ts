@@ -40,11 +40,17 @@ export const marketValue = (terms: ValueTerms, month: number, distance: number):
 export const brokenValue = (value: number, runningNow: number, brokenNow: number, scrap: number): number =>
   Math.max(scrap, runningNow > 0 ? (value * brokenNow) / runningNow : 0);
 
-/** What is left of a price after one way of selling: its cost and own hours, but not less than the floor. */
+/**
+ * What is left of a price after one way of selling: its cost and own hours, but not less than the floor, which is had at
+ * once and for nothing.
+ *
+ * @param later what 1 of the price is worth on the day of the sale, where it is paid later
+ */
 export const netOfSelling = (
   value: number,
   cost: number,
   hours: number,
   ownHour: number,
   floor: number,
-): number => Math.max(Math.min(floor, value), value - cost - hours * ownHour);
+  later = 1,
+): number => Math.max(Math.min(floor, value), value * later - cost - hours * ownHour);

@@ -1,3 +1,4 @@
+import { isBridge } from '../../cashflow/contracts/card.ts';
 import { levelAt } from '../../cashflow/levels.ts';
 import type { Bundle, Category, Line, Sink } from '../../cashflow/posting.ts';
 
@@ -27,10 +28,14 @@ const isLumpy = (category: Category): boolean =>
 
 /**
  * What a lease takes besides its payments (to start, to hand it back, to buy it), and what pays the present loan off when
- * the vehicle goes, come at once; the payments themselves come as a series.
+ * the vehicle goes, come at once; the payments themselves come as a series. What a card lends until the sale pays goes
+ * back at once too.
  */
-const atOnce = ({ category, path }: Line): boolean =>
-  isLumpy(category) || category === 'lease' || (category === 'loan' && path === 'vehicle.loan');
+const atOnce = (line: Line): boolean =>
+  isLumpy(line.category) ||
+  line.category === 'lease' ||
+  (line.category === 'loan' && line.path === 'vehicle.loan') ||
+  isBridge(line);
 
 const TWO_YEARS = 24;
 

@@ -7,6 +7,7 @@ import type { Context } from '../context.ts';
 import { chanceOfEnd } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentClosed, replacementClosed } from '../openWays.ts';
+import { presentUnearnedAt } from '../paidAhead.ts';
 import { holdPresent, presentLoan } from '../presentVehicle.ts';
 import { nextAfterEnd } from '../ways/ending.ts';
 import { valueWalking, type WalksAs } from '../ways/walk.ts';
@@ -81,7 +82,8 @@ export const coursesOf = (treatments: Treatments, replacement: number, ctx: Cont
     if (closed(month, until)) return Number.POSITIVE_INFINITY;
     if (month < until) return replacing(month, how, until);
     // On the last day it is only sold: what is owned and owed then.
-    return (loan ? owedAt(loan, until) : 0) - valueWalking(until, how, treatments, 'counted', ctx);
+    const owned = valueWalking(until, how, treatments, 'counted', ctx) + presentUnearnedAt(until, ctx);
+    return (loan ? owedAt(loan, until) : 0) - owned;
   };
   return {
     looking(from, until, broken) {

@@ -1,9 +1,11 @@
-import { cardCredit } from '../../cashflow/contracts/card.ts';
+import { cardCredit, cardUntilPaid } from '../../cashflow/contracts/card.ts';
 import { levelAt } from '../../cashflow/levels.ts';
 import type { Category, Contract, Sink } from '../../cashflow/posting.ts';
 import type { Context } from '../context.ts';
 import { leasesUntil } from '../leases.ts';
 import type { Treatments } from '../neededWork.ts';
+import { bridgedBy } from '../project.ts';
+import type { Awaited } from '../selling.ts';
 import { replacedAt } from '../ways/replaced.ts';
 import { soldWalking, type WalksAs } from '../ways/walk.ts';
 
@@ -15,7 +17,9 @@ interface Change {
   readonly yearAhead: Float64Array;
   /** Cash of the month itself, leases included. */
   readonly cashThen: number;
-  readonly valueAt: (month: number) => number;
+  /** What would be owned if the look ended at a month: the vehicle, and what is still to come. */
+  readonly ownedAt: (month: number) => number;
+  readonly awaited: Awaited | null;
   readonly owedAt: (month: number) => number;
 }
 
@@ -75,7 +79,8 @@ export const replacingFrom = (
       upTo,
       yearAhead,
       cashThen,
-      valueAt: (at: number) => plan.valueAt(at, 'counted'),
+      ownedAt: (at: number) => plan.valueAt(at, 'counted') + plan.toCome(at, 'counted', true),
+      awaited: plan.changeOver?.awaited ?? null,
       owedAt: plan.owedAt,
     };
     kept[how][month] = change;
@@ -101,6 +106,9 @@ export const replacingFrom = (
   };
 
   const card = new Map<number, number>();
+  /** What 1 put on the card until a sale pays costs, seen so many months on. */
+  const bridgeCost = (months: number, paid: number): number =>
+    present([cardUntilPaid(1, 1, cardRate, 0, paid, months)]);
   /** What 1 put on the card costs, seen so many months on. */
   const cardCost = (months: number): number => {
     const known = card.get(months);
@@ -114,10 +122,14 @@ export const replacingFrom = (
     const change = changeAt(month, how);
     const paid = (change.upTo[until] as number) - (change.yearAhead[until] as number);
     const leases = isLease ? present(leasesUntil(replacement, month, until, ctx)) : 0;
-    const end = v(until) * (change.owedAt(until) - change.valueAt(until));
+    const end = v(until) * (change.owedAt(until) - change.ownedAt(until));
     const cost = (paid + leases + end) / v(month);
     if (savings === null || onCard === 'no card') return cost;
     const lacking = change.cashThen + Math.min(0, firstDayCash - savings) - spareEachMonth * month;
-    return lacking > 0 ? cost + lacking * cardCost(until - month) : cost;
+    if (lacking <= 0) return cost;
+    const { awaited } = change;
+    const bridged = bridgedBy(awaited, 'cash', lacking, cardRate);
+    const bridge = awaited && bridged > 0 ? bridged * bridgeCost(until - month, awaited.comes - month) : 0;
+    return cost + (lacking - bridged) * cardCost(until - month) + bridge;
   };
 };

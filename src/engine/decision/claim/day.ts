@@ -1,5 +1,5 @@
 /** The lines of a claim besides the work: who pays whom on the day, and what a claim costs and brings around it. */
-import { oneOff, yearly } from '../../cashflow/contracts/recurring.ts';
+import { oneOff, unearnedOf, yearly } from '../../cashflow/contracts/recurring.ts';
 import { TO_THE_CENT, UNROUNDED } from '../../cashflow/contracts/settlement/arithmetic.ts';
 import { type FirstDayLine, firstDay, type Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
 import { shareCollected } from '../../cashflow/contracts/settlement/otherInsurer.ts';
@@ -66,13 +66,26 @@ const surcharge = (ctx: Context): Contract => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const { aYear, years } = claim.surcharge;
   const first = ctx.inputs.vehicle.cover.nextDue || 12;
-  return yearly(
+  const prices = ctx.levels.cover;
+  const last = first + 12 * (years - 1);
+  const bills = yearly(
     line('insurance', 'dearer after the claim', 'claim.surcharge', 'for its years, with the yearly bill'),
     aYear,
-    ctx.levels.cover,
+    prices,
     first,
-    Math.min(ctx.horizon, first + 12 * (years - 1)),
+    Math.min(ctx.horizon, last),
   );
+  const over = ctx.horizon < first || ctx.horizon >= last + 12;
+  if (aYear === 0 || years === 0 || over) return bills;
+  const unused = oneOff(
+    line("what we'd own at the end", 'dearer after the claim, unused', 'claim.surcharge', 'paid ahead'),
+    ctx.horizon,
+    -unearnedOf(aYear, prices, first, ctx.horizon),
+  );
+  return (sink) => {
+    bills(sink);
+    unused(sink);
+  };
 };
 
 /** What comes back of the deductible once the own insurer has collected from the other side. */

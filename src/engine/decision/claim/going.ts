@@ -1,18 +1,18 @@
 /** The courses in which it goes today: to the insurer as a total loss, or sold damaged, with a claim or without. */
-import { owedAt } from '../../cashflow/contracts/loan.ts';
-import type { Contract } from '../../cashflow/posting.ts';
-import { type Brought, bought } from '../bought.ts';
+import { bought } from '../bought.ts';
 import { type Context, onceIn } from '../context.ts';
 import { replacementClosed } from '../openWays.ts';
+import { presentUnusedToday } from '../paidAhead.ts';
 import { type Financing, type Nameless, named, type Plan } from '../plan.ts';
-import { letGoToday, type Offer, payOff, presentLoan, priceOf } from '../presentVehicle.ts';
+import { bringsToday, type Offer, presentLoan } from '../presentVehicle.ts';
+import { type Gone, goneBy } from '../ways/goesToday.ts';
 import { capital, replacementIds } from '../ways/names.ts';
 import type { Way } from '../ways/way.ts';
 import { gettingAbout } from '../ways/without.ts';
 import { settlementClosed } from './closed.ts';
 import { byClaim, byCollision, refunds, settlement } from './day.ts';
 import { afterwards } from './deeds.ts';
-import { type Asked, settled } from './settled.ts';
+import { type Asked, claimOf, settled } from './settled.ts';
 
 /** One way in which it goes today, once. */
 export interface Going {
@@ -47,13 +47,12 @@ const SCRAPPED: Offer = {
 
 /** Every way it may go, each selling it once: surrendered, sold damaged with the cash, sold damaged without a claim. */
 export const goings = (ctx: Context): Going[] => {
-  const { sellsFor, selling } = ctx.inputs.vehicle;
-  // Scrap is for what no buyer would pay more for, his questions and the weeks counted.
-  const net = sellsFor.asItStands - selling.cost - selling.hours * ctx.work.ownHour;
+  const { sellsFor } = ctx.inputs.vehicle;
   const offers = [
     DAMAGED,
     ...(sellsFor.tradeIn === null ? [] : [TRADED]),
-    ...(sellsFor.scrap > net ? [SCRAPPED] : []),
+    // Scrap is for what no buyer would pay more for, his questions and the weeks counted.
+    ...(sellsFor.scrap > bringsToday(DAMAGED, ctx) ? [SCRAPPED] : []),
   ];
   const words: Record<string, string> = {
     'as it stands': 'sell it damaged',
@@ -87,11 +86,6 @@ export const goings = (ctx: Context): Going[] => {
 export const goingAsked = ({ how }: Going, replaced: boolean): Asked | null =>
   how === null ? null : { how, replaced, days: 0, more: 0 };
 
-interface Gone {
-  readonly brought: Brought;
-  readonly contracts: readonly Contract[];
-}
-
 /** The day on which it goes: what is settled, what it brings, and what is still owed on it. Within a future, once. */
 const goesOn = (going: Going, replaced: boolean, ctx: Context): Gone =>
   onceIn(ctx.future, going, [replaced], () => goesOnAnew(going, replaced, ctx));
@@ -104,25 +98,23 @@ const goesOnAnew = (going: Going, replaced: boolean, ctx: Context): Gone => {
       ? [...settlement(split, asked, going.offer === null, ctx), ...byClaim(split, 0, replaced, ctx)]
       : []),
     ...byCollision(0, true, ctx),
-    ...refunds(ctx),
+    // What the file lists as paid ahead stands for the yearly bills too.
+    ...(claimOf(ctx.inputs, ctx.facts).claim.refunds.length > 0 ? refunds(ctx) : [presentUnusedToday(ctx)]),
   ];
   const owed = ctx.inputs.vehicle.loan?.owed ?? 0;
   if (going.offer === null) {
     const proceeds = split ? split.payment + split.refund + split.gap : 0;
-    return { brought: { tradeIn: 0, payoff: owed, proceeds }, contracts: around };
+    return {
+      brought: { tradeIn: 0, payoff: owed, proceeds },
+      contracts: around,
+      awaited: null,
+      toCome: () => 0,
+      owedAt: () => 0,
+    };
   }
   // Without a loan nothing of what it then is has to be known.
   const loan = owed > 0 ? presentLoan(afterwards('left', split ? split.stillOwed : owed, ctx)) : null;
-  const price = priceOf(going.offer, ctx);
-  const traded = going.offer.letGo === 'trade-in';
-  return {
-    brought: {
-      tradeIn: traded ? price : 0,
-      payoff: loan ? owedAt(loan, 0) : 0,
-      proceeds: traded ? 0 : price,
-    },
-    contracts: [...around, letGoToday(going.offer, ctx), ...payOff(loan, 0)],
-  };
+  return goneBy(going.offer, loan, around, ctx);
 };
 
 const planOf = ({ offer }: Going, id: string, label: string, plan: Nameless): Plan =>
@@ -153,8 +145,10 @@ export const goingWays = (
           replaceMonth: 0,
           contracts: [...old.contracts, ...next.contracts],
           changeOver: null,
+          awaited: old.awaited,
           valueAt: next.valueAt,
-          owedAt: next.owedAt,
+          toCome: (month, reading) => old.toCome(month, reading) + next.toCome(month),
+          owedAt: (month) => old.owedAt(month) + next.owedAt(month),
           vehicleAtEnd: name,
           purchase: next.purchase,
         });
@@ -167,17 +161,17 @@ export const goingWays = (
     const label = `${capital(going.label)}, and do without`;
     const build = (at: Context): Plan => {
       const { doingWithout } = at.inputs;
+      const { contracts, awaited, toCome, owedAt } = goesOn(going, false, at);
       return planOf(going, id, label, {
         side: 'without',
         replacement: null,
         replaceMonth: null,
-        contracts: [
-          ...goesOn(going, false, at).contracts,
-          ...(doingWithout ? [gettingAbout(doingWithout, 1, at)] : []),
-        ],
+        contracts: [...contracts, ...(doingWithout ? [gettingAbout(doingWithout, 1, at)] : [])],
         changeOver: null,
+        awaited,
         valueAt: () => 0,
-        owedAt: () => 0,
+        toCome,
+        owedAt,
         vehicleAtEnd: '',
         purchase: null,
       });

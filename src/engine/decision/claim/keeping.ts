@@ -4,9 +4,10 @@ import { oneOff } from '../../cashflow/contracts/recurring.ts';
 import type { Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import { type Context, onceIn, timesOf } from '../context.ts';
+import { presentUnearnedAt, presentUnusedBack } from '../paidAhead.ts';
 import { named, type Plan } from '../plan.ts';
 import { holdPresent, payOff, presentLoan } from '../presentVehicle.ts';
-import { mayEnd, nextAfterEnd } from '../ways/ending.ts';
+import { awaitedBy, mayEnd, nextAfterEnd } from '../ways/ending.ts';
 import { allDone, keepPlan } from '../ways/keep.ts';
 import { laterPlan } from '../ways/later.ts';
 import { replacedAt } from '../ways/replaced.ts';
@@ -102,16 +103,18 @@ const refusedPlan = (plan: Plan, month: number, ctx: Context): Plan => {
     month,
     -vehicle.sellsFor.scrap,
   );
+  const back = presentUnusedBack(month, ctx);
   const held = holdPresent(allDone(ctx), month, presentLoan(ctx), ctx);
   const cheapest = nextAfterEnd(ctx.inputs);
   if (cheapest !== null) {
-    const sold = { proceeds: vehicle.sellsFor.scrap, contracts: [scrap] };
+    const sold = { proceeds: vehicle.sellsFor.scrap, contracts: [scrap, back], awaited: null };
     const next = replacedAt(cheapest, month, allDone(ctx), held, sold, ctx);
     return {
       ...plan,
       contracts: [...next.contracts, ...(next.changeOver?.contracts ?? [])],
       changeOver: null,
       valueAt: (at, reading) => (at < month ? vehicle.sellsFor.scrap : next.valueAt(at, reading)),
+      toCome: next.toCome,
       owedAt: next.owedAt,
     };
   }
@@ -121,11 +124,13 @@ const refusedPlan = (plan: Plan, month: number, ctx: Context): Plan => {
     contracts: [
       ...held,
       scrap,
-      ...payOff(loan, month),
+      back,
+      ...payOff(loan, month, null, ctx).contracts,
       ...(doingWithout ? [gettingAbout(doingWithout, month + 1, ctx)] : []),
     ],
     changeOver: null,
     valueAt: (at) => (at < month ? vehicle.sellsFor.scrap : 0),
+    toCome: (at) => (at < month ? presentUnearnedAt(at, ctx) : 0),
     owedAt: (at) => (at < month && loan ? owedAt(loan, at) : 0),
   };
 };
@@ -149,8 +154,10 @@ const mayBeRefused = (plan: Plan, course: Course, ctx: Context): Plan => {
     changeOver: plan.changeOver && {
       month: plan.changeOver.month,
       contracts: plan.changeOver.contracts.map((contract) => part(contract, 1 - times)),
+      awaited: awaitedBy(1 - times, plan.changeOver.awaited),
     },
     valueAt: (at, reading) => mixed(plan.valueAt(at, reading), refused.valueAt(at, reading)),
+    toCome: (at, reading) => mixed(plan.toCome(at, reading), refused.toCome(at, reading)),
     owedAt: (at) => mixed(plan.owedAt(at), refused.owedAt(at)),
   };
 };

@@ -4,7 +4,8 @@ import type { Context } from '../context.ts';
 import { chanceOfEnd, endsIn } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
 import type { Plan } from '../plan.ts';
-import { holdPresent, payOff, presentLoan } from '../presentVehicle.ts';
+import { holdPresent, owedUntilPaid, payOff, presentLoan } from '../presentVehicle.ts';
+import { type Awaited, stillToPay } from '../selling.ts';
 import { replacedAt } from './replaced.ts';
 import { soldWalking } from './walk.ts';
 import { gettingAbout } from './without.ts';
@@ -34,6 +35,19 @@ const shared =
     contract(part);
   };
 
+/** Money that is awaited with a chance. */
+export const awaitedBy = (chance: number, awaited: Awaited | null): Awaited | null =>
+  awaited && {
+    begun: awaited.begun,
+    comes: awaited.comes,
+    price: {
+      counted: chance * awaited.price.counted,
+      cash: chance * awaited.price.cash,
+      shop: chance * awaited.price.shop,
+    },
+    payoff: chance * awaited.payoff,
+  };
+
 /** Which replacement follows once it has come to its end: the cheapest there is to buy; null where there is none. */
 export const nextAfterEnd = ({ replacement }: Inputs): number | null =>
   replacement
@@ -47,13 +61,18 @@ const followedBy = (month: number, treatments: Treatments, ctx: Context) => {
   const cheapest = nextAfterEnd(ctx.inputs);
   if (cheapest !== null) {
     const next = replacedAt(cheapest, month, treatments, [], sold, ctx);
-    return { contracts: next.changeOver?.contracts ?? [], valueAt: next.valueAt, owedAt: next.owedAt };
+    const { valueAt, toCome, owedAt } = next;
+    return { contracts: next.changeOver?.contracts ?? [], valueAt, toCome, owedAt };
   }
   const about = doingWithout ? [gettingAbout(doingWithout, month + 1, ctx)] : [];
+  const loan = presentLoan(ctx);
+  const off = payOff(loan, month, sold.awaited, ctx);
+  const toCome: Plan['toCome'] = (at, reading) => stillToPay(sold.awaited, at, reading, ctx);
   return {
-    contracts: [...sold.contracts, ...payOff(presentLoan(ctx), month), ...about],
+    contracts: [...sold.contracts, ...off.contracts, ...about],
     valueAt: () => 0,
-    owedAt: () => 0,
+    toCome,
+    owedAt: (at: number) => owedUntilPaid(loan, off.comes, at),
   };
 };
 
@@ -75,6 +94,7 @@ export const mayEnd = (plan: Plan, until: number, treatments: Treatments, ctx: C
       contracts: [...holdPresent(treatments, end, presentLoan(ctx), ctx), ...next.contracts],
       changeOver: null,
       valueAt: (at, reading) => (at < end ? plan.valueAt(at, reading) : next.valueAt(at, reading)),
+      toCome: (at, reading) => (at < end ? plan.toCome(at, reading) : next.toCome(at, reading)),
       owedAt: (at) => (at < end ? plan.owedAt(at) : next.owedAt(at)),
     };
   }
@@ -100,8 +120,10 @@ export const mayEnd = (plan: Plan, until: number, treatments: Treatments, ctx: C
     changeOver: plan.changeOver && {
       month: plan.changeOver.month,
       contracts: plan.changeOver.contracts.map((contract) => shared(contract, () => there(before), [])),
+      awaited: awaitedBy(there(before), plan.changeOver.awaited),
     },
     valueAt: (at, reading) => mixed(at, plan.valueAt(at, reading), (end) => end.valueAt(at, reading)),
+    toCome: (at, reading) => mixed(at, plan.toCome(at, reading), (end) => end.toCome(at, reading)),
     owedAt: (at) => mixed(at, plan.owedAt(at), (end) => end.owedAt(at)),
   };
 };

@@ -2,8 +2,10 @@ import { owedAt } from '../../cashflow/contracts/loan.ts';
 import { latest } from '../../quantity/remember.ts';
 import type { Context } from '../context.ts';
 import type { Treatment, Treatments } from '../neededWork.ts';
+import { presentUnearnedAt } from '../paidAhead.ts';
 import type { Plan } from '../plan.ts';
-import { holdPresent, netValue, presentLoan, presentValueAt } from '../presentVehicle.ts';
+import { holdPresent, presentLoan, presentValueAt } from '../presentVehicle.ts';
+import { netValue } from '../selling.ts';
 
 /** Keeping the present vehicle to the horizon, the needed work met as `treatments` says. */
 export const keepPlan = (
@@ -25,7 +27,9 @@ export const keepPlan = (
     replaceMonth: null,
     contracts: holdPresent(treatments, ctx.horizon, loan, ctx),
     changeOver: null,
+    awaited: null,
     valueAt: (month, reading) => netValue(ctx.inputs.vehicle, worthAt(month), month, reading, ctx),
+    toCome: (month) => presentUnearnedAt(month, ctx),
     owedAt: (month) => (loan ? owedAt(loan, month) : 0),
     vehicleAtEnd: ctx.facts.vehicleName,
     purchase: null,

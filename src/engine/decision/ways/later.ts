@@ -2,20 +2,14 @@ import type { Context } from '../context.ts';
 import type { ClosedWay } from '../decision.ts';
 import { mayWait, type Treatments } from '../neededWork.ts';
 import { presentClosed, replacementClosed } from '../openWays.ts';
+import { presentUnusedToday } from '../paidAhead.ts';
 import { cashIn, named, type Plan } from '../plan.ts';
-import {
-  holdPresent,
-  letGoToday,
-  offersToday,
-  presentLoan,
-  presentValueAt,
-  priceOf,
-  sellLater,
-} from '../presentVehicle.ts';
+import { holdPresent, letGoToday, type Offer, offersToday, presentLoan, priceOf } from '../presentVehicle.ts';
 import { mayEnd } from './ending.ts';
 import { keepPlan, treatmentsOf } from './keep.ts';
 import { months, replacementIds } from './names.ts';
 import { replacedAt, type Sold } from './replaced.ts';
+import { soldWalking } from './walk.ts';
 import type { Way, Ways } from './way.ts';
 
 /** How a plan that replaces at the end of month k meets the needed work: what can wait beyond k waits. */
@@ -24,6 +18,12 @@ export const laterTreatments = (month: number, ctx: Context): Treatments =>
     const job = ctx.inputs.workNeeded[i];
     return job && mayWait(job, Math.max(1, month), ctx.facts) ? 'wait' : 'done';
   });
+
+/** Selling it on the day of the decision, before anything is bought. */
+const soldToday = (offer: Offer, ctx: Context): Sold => {
+  const { contract, awaited } = letGoToday(offer, ctx);
+  return { proceeds: priceOf(offer, ctx), contracts: [contract, presentUnusedToday(ctx)], awaited };
+};
 
 /**
  * Keeping to the end of month k, then replacing. k = 0 sells as it stands and skips the needed work; from k = 1 it is
@@ -41,12 +41,7 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
   }
   const offer = month === 0 ? offersToday(ctx).find((o) => !o.mended && o.privately) : undefined;
   const held = offer ? [] : holdPresent(treatments, month, presentLoan(ctx), ctx);
-  const sold: Sold = offer
-    ? { proceeds: priceOf(offer, ctx), contracts: [letGoToday(offer, ctx)] }
-    : {
-        proceeds: presentValueAt(treatments, month, month, ctx),
-        contracts: [sellLater(treatments, month, ctx)],
-      };
+  const sold = offer ? soldToday(offer, ctx) : soldWalking(month, 'running', treatments, ctx);
   const plan = named(replacedAt(index, month, treatments, held, sold, ctx), {
     id,
     label,

@@ -49,8 +49,10 @@ export const replaceNowWays = (ctx: Context): Ways => {
               replaceMonth: 0,
               contracts: [...old.contracts, ...next.contracts],
               changeOver: null,
+              awaited: old.awaited,
               valueAt: next.valueAt,
-              owedAt: next.owedAt,
+              toCome: (at, reading) => old.toCome(at, reading) + next.toCome(at),
+              owedAt: (at) => old.owedAt(at) + next.owedAt(at),
               vehicleAtEnd: name,
               purchase: next.purchase,
             };

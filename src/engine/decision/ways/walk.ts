@@ -3,8 +3,10 @@ import { levelAt } from '../../cashflow/levels.ts';
 import { type Category, type Contract, postMoney, type Reading } from '../../cashflow/posting.ts';
 import type { Context } from '../context.ts';
 import type { Treatments } from '../neededWork.ts';
+import { presentUnusedBack } from '../paidAhead.ts';
 import { named, type Plan } from '../plan.ts';
-import { holdPresent, netValue, presentLoan, presentValueAt, sellLater } from '../presentVehicle.ts';
+import { holdPresent, presentLoan, presentValueAt, sellLater } from '../presentVehicle.ts';
+import { netValue, type Sale, sellPrivately } from '../selling.ts';
 import { keepPlan } from './keep.ts';
 import { replacedAt, type Sold } from './replaced.ts';
 
@@ -36,20 +38,19 @@ export const valueWalking = (
 ): number => netValue(ctx.inputs.vehicle, priceAt(month, how, treatments, ctx), month, reading, ctx);
 
 /** Selling it where it stands, broken down: no buyer drives it away, but the sale costs what any sale costs. */
-const sellBroken =
-  (treatments: Treatments, month: number, ctx: Context): Contract =>
-  (sink) => {
-    const { vehicle } = ctx.inputs;
-    const line = {
+const sellBroken = (treatments: Treatments, month: number, ctx: Context): Sale =>
+  sellPrivately(
+    {
       category: 'selling the old one',
       what: 'sold: broken down',
       path: 'vehicle.sells_for.as_it_stands',
       reason: 'the same part of its running price as today, not less than scrap',
-    } as const;
-    const net = (reading: Reading): number => -valueWalking(month, 'broken', treatments, reading, ctx);
-    sink.post(line, month, net('counted'), net('cash'), net('shop'));
-    sink.time?.(line, month, vehicle.selling.hours);
-  };
+    },
+    presentBrokenAt(treatments, month, ctx),
+    ctx.inputs.vehicle.floor,
+    month,
+    ctx,
+  );
 
 /** What replacing it in a hurry adds to replacing it in peace: money, days without, storage, a loan refused. */
 const inAHurry =
@@ -89,13 +90,18 @@ const inAHurry =
   };
 
 /** Letting it go at the end of month t: as later sales go while it runs; where it stands, and in a hurry, once broken. */
-export const soldWalking = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): Sold => ({
-  proceeds: priceAt(month, how, treatments, ctx),
-  contracts:
-    how === 'running'
-      ? [sellLater(treatments, month, ctx)]
-      : [sellBroken(treatments, month, ctx), inAHurry(month, ctx)],
-});
+export const soldWalking = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): Sold => {
+  const running = how === 'running';
+  const { contract, awaited } = running
+    ? sellLater(treatments, month, ctx)
+    : sellBroken(treatments, month, ctx);
+  const back = presentUnusedBack(month, ctx);
+  return {
+    proceeds: priceAt(month, how, treatments, ctx),
+    contracts: running ? [contract, back] : [contract, inAHurry(month, ctx), back],
+    awaited,
+  };
+};
 
 /**
  * Walking away at the end of month t, 0..H: the needed work met as `treatments` says (on the first day at the latest

@@ -2,8 +2,8 @@ import { monthly } from '../../cashflow/contracts/recurring.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import type { DoingWithout } from '../../scenario/inputs.ts';
 import type { Context } from '../context.ts';
-import { cashIn, type Plan } from '../plan.ts';
-import { letGoToday, type Offer, offersToday } from '../presentVehicle.ts';
+import type { Plan } from '../plan.ts';
+import { bringsToday, offersToday } from '../presentVehicle.ts';
 import { goesToday } from './goesToday.ts';
 import { capital, letGoWords } from './names.ts';
 import type { Ways } from './way.ts';
@@ -27,14 +27,14 @@ export const gettingAbout = (without: DoingWithout, from: number, { levels, hori
 export const withoutWays = (ctx: Context): Ways => {
   if (!ctx.inputs.doingWithout) return { open: [], closed: [] };
   // Nothing is bought, so nothing is traded in. The best of the rest is what leaves most once it is sold.
-  const cost = (offer: Offer): number => cashIn([letGoToday(offer, ctx)], 0, ctx).counted;
   const offers = offersToday(ctx).filter((o) => !o.mended && o.letGo !== 'trade-in');
-  const offer = offers.reduce((a, b) => (cost(b) < cost(a) ? b : a));
+  const offer = offers.reduce((a, b) => (bringsToday(b, ctx) > bringsToday(a, ctx) ? b : a));
   const id = 'without';
   const label = `${capital(letGoWords(offer))}, and do without`;
   const build = (at: Context): Plan => {
     const { doingWithout } = at.inputs;
     const about = doingWithout ? [gettingAbout(doingWithout, 1, at)] : [];
+    const { contracts, awaited, toCome, owedAt } = goesToday(offer, at);
     return {
       id,
       side: 'without',
@@ -43,10 +43,12 @@ export const withoutWays = (ctx: Context): Ways => {
       work: 'skipped',
       letGo: offer.letGo,
       replaceMonth: null,
-      contracts: [...goesToday(offer, at).contracts, ...about],
+      contracts: [...contracts, ...about],
       changeOver: null,
+      awaited,
       valueAt: () => 0,
-      owedAt: () => 0,
+      toCome,
+      owedAt,
       vehicleAtEnd: '',
       purchase: null,
     };

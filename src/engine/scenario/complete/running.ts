@@ -65,6 +65,7 @@ const bills = (file: SparseRunning, pen: Pen, due: Due | null) => {
       ),
       nextDue: nextDue('registration', 'registration'),
     },
+    registrationRefunded: file.registration_refunded ?? false,
     inspection: {
       aYear: pen.take(
         'inspection.aYear',

@@ -95,6 +95,9 @@ export const runningShape = (units: Units) => ({
   powertrain: maybe(oneOf(['combustion', 'hybrid', 'plug_in', 'battery'], 'What drives it.')),
   insurance_a_year: num(RUNNING.insurance, units),
   registration_a_year: maybe(num(RUNNING.registration, units)),
+  registration_refunded: maybe(
+    yesNo('Whether the unused part of a year of registration comes back when the vehicle goes.'),
+  ),
   inspection_a_year: maybe(num(RUNNING.inspection, units)),
   tax_a_year: maybe(num(RUNNING.tax, units)),
   parking_a_month: maybe(num(RUNNING.parking, units)),

@@ -159,12 +159,13 @@ describe('damage that stays', () => {
   };
 
   it('comes off what it brings later in full, and not in proportion', () => {
-    // 6,000 x 0.851^2 = 4,345.206, less three weeks of the second year's 620 x 1.04, 37.20 = 4,308.01.
-    expect(end('claim/shop-repair/keep', 24)).toBe(430_801);
+    // 6,000 x 0.851^2 = 4,345.206, paid a month later: x 1.04^(-1/12) = 4,331.03; less three weeks of the second
+    // year's 620 x 1.04, 37.20 = 4,293.83.
+    expect(end('claim/shop-repair/keep', 24)).toBe(429_383);
     // 300 and 900 stay visible; left as it is, all of 6,000 - 3,600 does.
-    expect(end('claim/own-repair/keep', 24)).toBe(400_801);
-    expect(end('claim/safe-only/keep', 24)).toBe(340_801);
-    expect(end('claim/left/keep', 24)).toBe(190_801);
+    expect(end('claim/own-repair/keep', 24)).toBe(399_481);
+    expect(end('claim/safe-only/keep', 24)).toBe(339_676);
+    expect(end('claim/left/keep', 24)).toBe(190_166);
   });
 
   it('never takes it below scrap', () => {
@@ -178,9 +179,9 @@ describe('damage that stays', () => {
       const household = { ...inputs.household, lookAhead: 24 };
       return named(results({ inputs: { ...inputs, household }, facts }), id).valueAtEnd;
     };
-    expect(two('claim/shop-repair/keep')).toBe(395_801);
-    expect(two('claim/own-repair/keep')).toBe(365_801);
-    expect(two('claim/left/keep')).toBe(190_801);
+    expect(two('claim/shop-repair/keep')).toBe(394_497);
+    expect(two('claim/own-repair/keep')).toBe(364_595);
+    expect(two('claim/left/keep')).toBe(190_166);
   });
 
   it('under branded papers is what it takes off a branded one: 60 % of 2,400, as when it is sold today', () => {
@@ -188,8 +189,8 @@ describe('damage that stays', () => {
     const household = { ...inputs.household, lookAhead: 24 };
     const vehicle = { ...inputs.vehicle, brandFactor: 0.6 };
     const all = results({ inputs: { ...inputs, household, vehicle }, facts });
-    // 0.6 x 4,345.206 = 2,607.12; less 1,440 and three weeks, 37.20.
-    expect(named(all, 'claim/left/keep').valueAtEnd).toBe(112_992);
+    // 0.6 x 4,345.206 = 2,607.12, less 1,440 and a month's wait: 1,163.32; less three weeks, 37.20.
+    expect(named(all, 'claim/left/keep').valueAtEnd).toBe(112_612);
     // 0.6 x 3,600 = 2,160, less three weeks of the first year's, 35.77.
     expect(sumOf(named(all, 'claim/sold-damaged/replace'), 'selling the old one')).toBe(-212_423);
   });
@@ -200,14 +201,15 @@ describe('damage that stays', () => {
     const job = { ...(plain.workNeeded[0] as Job), shopPrice: 996, canWait: 12, mayBeDriven: 'yes' as const };
     const with_ = { ...inputs, household, workNeeded: [job] };
     const one = { inputs: with_, facts: { ...factsOf(with_), claim: facts.claim } };
-    // 0.668 x 2,400 = 1,603.20 off 4,308.01; the work is done by then.
-    expect(named(results(one), 'claim/left/keep').valueAtEnd).toBe(270_481);
+    // 0.668 x 2,400 = 1,603.20 off 4,345.206, paid a month later, less 37.20; the work is done by then.
+    expect(named(results(one), 'claim/left/keep').valueAtEnd).toBe(269_586);
     // Repaired, and replaced while the work still waits: that takes the other 796.80 of 6,000, 13.28 %.
     const ctx = ctxOf(one);
     const [shop] = COURSES;
     const later = resultOf(laterCourse(shop as Course, 0, 6, 'shop/later', '', ctx), ctx);
-    // 6,000 x 0.851^(1/2) = 5,534.98, of it 86.72 % = 4,799.93; less 35.77.
-    expect(sumOf(later, 'selling the old one', 6)).toBe(-476_417);
+    // 6,000 x 0.851^(1/2) = 5,534.98, of it 86.72 % = 4,799.93, a month later; three weeks take 35.77.
+    expect(sumOf(later, 'selling the old one', 6)).toBe(3577);
+    expect(sumOf(later, 'selling the old one', 7)).toBe(-479_993);
   });
 });
 

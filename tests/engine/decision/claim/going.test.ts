@@ -1,8 +1,8 @@
 /** In which ways a damaged vehicle may go. */
 import { describe, expect, it } from 'vitest';
 import type { Inputs } from '../../../../src/engine/scenario/inputs.ts';
-import { waysFor } from './asked.ts';
-import { hit } from './collision.ts';
+import { named, results, waysFor } from './asked.ts';
+import { hit, strict } from './collision.ts';
 
 describe('letting it go damaged', () => {
   const ids = (sellsFor: Partial<Inputs['vehicle']['sellsFor']>, cost = 0): string[] => {
@@ -28,5 +28,31 @@ describe('letting it go damaged', () => {
     expect(all).toContain('claim/traded-in/replace/2021-hatchback');
     expect(all).toContain('claim/sold-damaged/without');
     expect(all).not.toContain('claim/traded-in/without');
+  });
+});
+
+describe('insurance paid ahead', () => {
+  // 620 a year, due in twelve months: all of it is unused.
+  const back = (refunds: NonNullable<Inputs['claim']>['refunds']): readonly [string, number][] =>
+    results(hit({ refunds }, { place: strict }))
+      .filter(({ side }) => side === 'replace')
+      .map(({ id, ledger }) => [
+        id,
+        ledger
+          .filter(({ what, month }) => month === 0 && what.includes(', unused'))
+          .reduce((sum, row) => sum + row.amount.cash, 0),
+      ]);
+
+  it('comes back when it goes, to the insurer or sold; once, where the file lists what comes back', () => {
+    const premium = { what: 'premium', paid: 620, months: 12, left: 12, fee: 20 };
+    for (const [id, cents] of back([])) expect([id, cents]).toEqual([id, -62_000]);
+    for (const [id, cents] of back([premium])) expect([id, cents]).toEqual([id, -60_000]);
+  });
+
+  it('that a claim makes dearer is owned at the end for the months not used', () => {
+    const kept = named(results(hit({ surcharge: { aYear: 120, years: 9 } })), 'claim/shop-repair/keep');
+    const owned = kept.ledger.find(({ what }) => what === 'dearer after the claim, unused');
+    // Of month 60, the day the look ends, at the fifth year's 1.04^4.
+    expect(owned?.amount.cash).toBe(-Math.round(120 * 1.04 ** 4 * 100));
   });
 });
