@@ -4,7 +4,7 @@ import type { Inputs, Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import type { Decision, Notice } from './decision.ts';
 import { mayWait } from './neededWork.ts';
-import { needWords } from './openWays.ts';
+import { needWords, offered } from './openWays.ts';
 
 type Draft = (Omit<Notice, 'cost'> & Partial<Pick<Notice, 'cost'>>) | false | null | undefined;
 
@@ -163,7 +163,7 @@ const upkeepOneSided = ({ inputs, facts, bestReplace }: Told): Draft => {
 const needsUnknown = ({ facts }: Told): Draft[] => {
   const unknown = (name: string, offers: Readonly<Record<string, number | boolean>> | undefined): Draft => {
     const missing = facts.needs
-      .filter(({ what }) => offers?.[what] === undefined)
+      .filter(({ what }) => offered(offers ?? {}, what) === undefined)
       .map(({ what }) => needWords(what));
     return (
       missing.length > 0 && {

@@ -28,7 +28,7 @@ const DOLLARS: Units = { currency: 'USD', perDollar: 1, distance: 'miles' };
 
 /** The household's units, read ahead of everything else; where they are wrong, the rules say so. */
 const unitsOf = (tree: { readonly [key: string]: Tree }): Units => {
-  const currency = typeof tree.currency === 'string' ? tree.currency : DOLLARS.currency;
+  const currency = typeof tree.currency === 'string' ? tree.currency.trim() : DOLLARS.currency;
   const read = tree.per_dollar === undefined ? [] : stated(tree.per_dollar, RUNNING.perDollar, DOLLARS);
   const perDollar = 'value' in read && currency !== 'USD' ? read.value : 1;
   // Where no distance is written the currency tells which unit a household is likely to think in.

@@ -27,6 +27,10 @@ export interface Raw {
   /** What is there; undefined when nothing is. */
   readonly at: (path: Path) => Tree | undefined;
   readonly has: (path: Path) => boolean;
+  /** The words there as they will be read, a bare number too (`name: 3`); undefined where there are none. */
+  readonly text: (path: Path) => string | undefined;
+  /** The same as one of a few words, whose capitals do not count. */
+  readonly word: (path: Path) => string | undefined;
   /** The number there in the household's unit; undefined when there is none, or none that can be read. */
   readonly num: (path: Path, spec: Spec) => number | undefined;
   /** The same with all that is said about it. */
@@ -40,6 +44,11 @@ export interface Raw {
 const step = (tree: Tree | undefined, key: string | number): Tree | undefined => {
   if (tree === undefined || tree === null || typeof tree !== 'object') return undefined;
   return Object.hasOwn(tree, key) ? (tree as { readonly [key: string]: Tree })[key] : undefined;
+};
+
+const wordsOf = (tree: Tree | undefined): string | undefined => {
+  if (typeof tree !== 'string' && typeof tree !== 'number') return undefined;
+  return String(tree).trim() || undefined;
 };
 
 export const rawView = (tree: Tree, units: Units, date: string): Raw => {
@@ -61,6 +70,8 @@ export const rawView = (tree: Tree, units: Units, date: string): Raw => {
     date,
     at,
     has: (path) => at(path) !== undefined,
+    text: (path) => wordsOf(at(path)),
+    word: (path) => wordsOf(at(path))?.toLowerCase(),
     num: (path, spec) => read(path, spec)?.value,
     stated: read,
     each,

@@ -15,7 +15,7 @@ const jobsOf = (raw: Raw): Path[] => raw.each(['work_needed']);
 /** Own hours or a shop's price: one of them, or nobody can say what it costs. */
 const priced = (raw: Raw, at: Path, known = false): Finding[] => {
   if (raw.has([...at, 'hours']) || raw.has([...at, 'shop_price'])) {
-    if (raw.at([...at, 'by']) !== 'own' || raw.has([...at, 'hours'])) return [];
+    if (raw.word([...at, 'by']) !== 'own' || raw.has([...at, 'hours'])) return [];
     return [
       {
         kind: 'missing',
@@ -69,10 +69,13 @@ export const safetyFirst = (raw: Raw): Finding[] =>
   });
 
 const dangers = (raw: Raw, at: Path): readonly Danger[] => {
-  const job = raw.at([...at, 'job']);
-  const listed = raw.at([...at, 'dangers']);
-  const known = Array.isArray(listed) ? DANGERS.filter((danger) => listed.includes(danger)) : undefined;
-  return dangersOf(typeof job === 'string' ? job : '', known);
+  const job = raw.text([...at, 'job']);
+  const place = [...at, 'dangers'];
+  const listed = raw.each(place).map(raw.word);
+  const known = Array.isArray(raw.at(place))
+    ? DANGERS.filter((danger) => listed.includes(danger))
+    : undefined;
+  return dangersOf(job ?? '', known);
 };
 
 /** Where only qualified work will do, the own-hands price is withdrawn, and a shop's is needed. */
@@ -116,13 +119,10 @@ export const renewsKnown = (raw: Raw): Finding[] => [
 ];
 
 const renewsOf = (raw: Raw, work: Path, vehicle: Path): Finding[] => {
-  const names = raw
-    .each([...vehicle, 'components'])
-    .map((part) => raw.at([...part, 'name']))
-    .filter((name) => typeof name === 'string');
+  const names = raw.each([...vehicle, 'components']).flatMap((part) => raw.text([...part, 'name']) ?? []);
   return raw.each([...work, 'renews']).flatMap((at): Finding[] => {
-    const name = raw.at(at);
-    if (typeof name !== 'string' || names.includes(name.trim())) return [];
+    const name = raw.text(at);
+    if (name === undefined || names.includes(name)) return [];
     const near = nearest(name, names);
     return [
       {
