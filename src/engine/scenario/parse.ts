@@ -125,7 +125,7 @@ export const parseScenario = (text: string, context: ParseContext): Parsed => {
   const date = typeof written === 'string' && parseCivilDate(written) ? written : context.today;
   const schema = schemaIn(units);
   const shaped = schema.safeParse(tree);
-  const ruled = applyRules(rawView(tree, units, date));
+  const ruled = applyRules(rawView(tree, units, date, context.today));
   const shape = shaped.success ? [] : findingsOf(schema, tree, shaped.error.issues);
   const found = once([...shape, ...ruled.problems]);
   if (found.length > 0 || !shaped.success)

@@ -12,6 +12,7 @@ import { completeClaim } from './claim.ts';
 import type { PumpPrice } from './energy.ts';
 import { completeFacts } from './facts.ts';
 import { completeDoingWithout, completeHousehold } from './household.ts';
+import { leftOutOf } from './leftOut.ts';
 import { completePlace } from './place.ts';
 import { completeReplacement } from './replacement.ts';
 import type { Shared } from './running.ts';
@@ -70,6 +71,7 @@ export const completeScenario = (
     priceRatio: file.household?.table_price_ratio,
     pump: sharedPump(one, vehicles, units),
     sameEnergy,
+    leftOut: leftOutOf(one, vehicles, units),
   });
   const present = completeVehicle(file.vehicle, root, date, sharedFor(file.vehicle));
   const parts = present.vehicle.components.map((part) => part.name);

@@ -24,6 +24,8 @@ export interface Raw {
   readonly units: Units;
   /** ISO date of the decision. */
   readonly date: string;
+  /** ISO date of the day the file is read. */
+  readonly today: string;
   /** What is there; undefined when nothing is. */
   readonly at: (path: Path) => Tree | undefined;
   readonly has: (path: Path) => boolean;
@@ -51,7 +53,7 @@ const wordsOf = (tree: Tree | undefined): string | undefined => {
   return String(tree).trim() || undefined;
 };
 
-export const rawView = (tree: Tree, units: Units, date: string): Raw => {
+export const rawView = (tree: Tree, units: Units, date: string, today: string): Raw => {
   const at = (path: Path): Tree | undefined => path.reduce<Tree | undefined>(step, tree);
   const read = (path: Path, spec: Spec): Stated | undefined => {
     const value = at(path);
@@ -68,6 +70,7 @@ export const rawView = (tree: Tree, units: Units, date: string): Raw => {
     tree,
     units,
     date,
+    today,
     at,
     has: (path) => at(path) !== undefined,
     text: (path) => wordsOf(at(path)),

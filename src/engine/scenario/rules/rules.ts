@@ -10,6 +10,7 @@ import {
   tradeInDamaged,
 } from './claim.ts';
 import { coverFits } from './cover.ts';
+import { datesFar } from './dates.ts';
 import { estimateSums, linesOnce, linesPriced } from './estimate.ts';
 import {
   currencyGiven,
@@ -20,6 +21,8 @@ import {
   somethingElse,
   twoWayKnown,
 } from './household.ts';
+import { odometerOfItsAge } from './odometers.ts';
+import { billsOnBothSides } from './oneSided.ts';
 import { lifeKnown, looksTell } from './parts.ts';
 import type { Raw, Verdict } from './raw.ts';
 import {
@@ -32,6 +35,7 @@ import {
   termsFit,
   usedIsDriven,
 } from './replacement.ts';
+import { aboveNew, dearerLater, shopBelowParts } from './values.ts';
 import {
   componentShares,
   distanceKeys,
@@ -101,8 +105,14 @@ export const applyRules = (raw: Raw): Verdict => {
         earnsMoreThanLoan,
         fuelOnBothSides,
         upkeepOnBothSides,
+        billsOnBothSides,
         energyUnitsAlike,
         someRepairs,
+        dearerLater,
+        aboveNew,
+        shopBelowParts,
+        odometerOfItsAge,
+        datesFar,
         datesPast,
         claimDatesPast,
         tradeInDamaged,

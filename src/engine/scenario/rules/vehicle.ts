@@ -1,4 +1,5 @@
 import { energyPriceIn } from '../../quantity/energy.ts';
+import { moneyText } from '../amounts.ts';
 import { type Finding, type Path, showValue } from '../problems.ts';
 import { economyOf, economyRange, pricedIn, pricedUnit, usualForm } from '../reading/economy.ts';
 import { mainFigure } from '../reading/stated.ts';
@@ -14,7 +15,7 @@ export const vehiclesOf = (raw: Raw): Path[] => [
 ];
 
 /** The model year: as given, or in the vehicle's name; undefined where there is none. */
-const modelYear = (raw: Raw, at: Path): number | undefined => {
+export const modelYear = (raw: Raw, at: Path): number | undefined => {
   const what = raw.text([...at, 'what']);
   return (
     raw.num([...at, 'year'], RUNNING.year) ?? (what === undefined ? undefined : (yearOf(what) ?? undefined))
@@ -80,8 +81,7 @@ export const salePrices = (raw: Raw): { problems: Finding[]; warnings: Finding[]
       {
         kind: 'caution',
         path: [...at, key],
-        value: raw.at([...at, key]),
-        message: 'The trade-in is above what a private buyer pays.',
+        message: `The trade-in, ${moneyText(price, raw.units.currency)}, is above what a private buyer pays, ${moneyText(running, raw.units.currency)}.`,
         remedy: "Part of the other vehicle's price may stand in it: ask for that price without a trade-in.",
       },
     ];
