@@ -57,7 +57,12 @@ describe('with nothing random', () => {
         pinned('household.distanceAYear', inputs.household.distanceAYear),
       ]);
       const { subject, draws } = drawn(scenario, 2);
-      const chances = chancesOf(scenario, draws, { difference: 0, grain: 0.5, payment: null, exactGuesses: 0 }, subject);
+      const chances = chancesOf(
+        scenario,
+        draws,
+        { difference: 0, grain: 0.5, payment: null, exactGuesses: 0 },
+        subject,
+      );
       const ctx = contextOf(inputs, scenario.facts, EXPECTED, 'unrounded');
       subject.options.forEach((way, w) => {
         const cost = presentCostOf(way.build(ctx), ctx).counted;

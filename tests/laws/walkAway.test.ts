@@ -12,7 +12,12 @@ const ahead = (of: Inputs): { readonly what: string; readonly saves: number; rea
   const inputs = { ...of, household: { ...of.household, lookAhead: Math.min(40, of.household.lookAhead) } };
   const scenario = scenarioWith(inputs);
   const { subject, draws } = drawn(scenario, POINTS);
-  const { rule } = chancesOf(scenario, draws, { difference: 0, grain: 0.5, payment: null, exactGuesses: 0 }, subject);
+  const { rule } = chancesOf(
+    scenario,
+    draws,
+    { difference: 0, grain: 0.5, payment: null, exactGuesses: 0 },
+    subject,
+  );
   return (rule?.against ?? []).map(({ label, saves }) => ({
     what: label,
     saves: saves.value,

@@ -5,7 +5,7 @@ import type { Facts } from '../scenario/scenario.ts';
 import type { Decision, Notice, OptionResult } from './decision.ts';
 import { inspectionNotice } from './inspectionNotice.ts';
 import { mayWait } from './neededWork.ts';
-import { needWords } from './openWays.ts';
+import { needWords, offered } from './openWays.ts';
 import { monthsToPay } from './selling.ts';
 
 type Draft = (Omit<Notice, 'cost'> & Partial<Pick<Notice, 'cost'>>) | false | null | undefined;
@@ -167,7 +167,7 @@ const upkeepOneSided = ({ inputs, facts, bestReplace }: Told): Draft => {
 const needsUnknown = ({ facts }: Told): Draft[] => {
   const unknown = (name: string, offers: Readonly<Record<string, number | boolean>> | undefined): Draft => {
     const missing = facts.needs
-      .filter(({ what }) => offers?.[what] === undefined)
+      .filter(({ what }) => offered(offers ?? {}, what) === undefined)
       .map(({ what }) => needWords(what));
     return (
       missing.length > 0 && {

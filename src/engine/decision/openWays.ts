@@ -4,16 +4,17 @@ import type { Context } from './context.ts';
 /** A need in words: a file writes "child_seats". */
 export const needWords = (what: string): string => what.replaceAll('_', ' ');
 
+type Offers = Readonly<Record<string, number | boolean>>;
+
+/** What a vehicle offers against a need; undefined where nobody said. A need may be called what every object answers to. */
+export const offered = (offers: Offers, what: string): number | boolean | undefined =>
+  Object.hasOwn(offers, what) ? offers[what] : undefined;
+
 /** Why a vehicle fails a need that holds within the horizon; null if it meets them all or nobody said. */
-const failsNeed = (
-  needs: readonly Need[],
-  offers: Readonly<Record<string, number | boolean>>,
-  from: number,
-  until: number,
-): string | null => {
+const failsNeed = (needs: readonly Need[], offers: Offers, from: number, until: number): string | null => {
   for (const need of needs) {
     if (need.fromMonth >= until || from >= until) continue;
-    const has = offers[need.what];
+    const has = offered(offers, need.what);
     if (has === undefined) continue;
     const enough = need.atLeast === true ? has !== false && has !== 0 : Number(has) >= need.atLeast;
     const since = need.fromMonth > 0 ? ` from month ${need.fromMonth}` : '';

@@ -30,7 +30,8 @@ const choice = (value: number, unit: string, why: string): Default => ({
   mark: 'choice',
 });
 const nil = (unit: string, why: string): Default => guess(0, unit, why);
-const LEFT_OUT = 'not given, left out on both sides';
+/** Where one vehicle has it and another not, complete/leftOut.ts says what that does. */
+const LEFT_OUT = 'not given for either vehicle: left out on both sides';
 
 export const DEFAULTS = {
   household: {

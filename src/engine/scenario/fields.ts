@@ -1,6 +1,7 @@
 import * as z from 'zod/mini';
 import { parseCivilDate } from '../quantity/civilDate.ts';
 import type { Range } from '../quantity/range.ts';
+import { atMost } from './listLength.ts';
 import { nearest } from './nearest.ts';
 import { showValue } from './problems.ts';
 import type { Fault } from './reading/measure.ts';
@@ -284,7 +285,7 @@ export const mapping = <S extends z.core.$ZodLooseShape>(shape: S, description: 
 export const list = <S extends z.core.SomeType>(item: S, most = 100) =>
   z.pipe(
     z.transform((raw: unknown) => (raw === null ? [] : raw)),
-    z.array(item).check(z.maxLength(most)),
+    z.array(item).check(atMost(most)),
   );
 
 /** Something that need not be there. */

@@ -29,7 +29,7 @@ const DOLLARS: Units = { currency: 'USD', perDollar: 1, distance: 'miles' };
 
 /** The household's units, read ahead of everything else; where they are wrong, the rules say so. */
 const unitsOf = (tree: { readonly [key: string]: Tree }): Units => {
-  const currency = typeof tree.currency === 'string' ? tree.currency : DOLLARS.currency;
+  const currency = typeof tree.currency === 'string' ? tree.currency.trim() : DOLLARS.currency;
   const read = tree.per_dollar === undefined ? [] : stated(tree.per_dollar, RUNNING.perDollar, DOLLARS);
   const perDollar = 'value' in read && currency !== 'USD' ? read.value : 1;
   // Where no distance is written the currency tells which unit a household is likely to think in.
@@ -124,7 +124,7 @@ export const parseScenario = (text: string, context: ParseContext): Parsed => {
   const units = unitsOf(tree);
   const written = tree.date;
   const date = typeof written === 'string' && parseCivilDate(written) ? written : context.today;
-  const read = readTree({ tree, units, date });
+  const read = readTree({ tree, units, date }, context.today);
   if ('problems' in read)
     return {
       problems: inOrder(read.problems.map((finding) => placed(finding, locate))).slice(0, MOST_PROBLEMS),
@@ -138,12 +138,16 @@ type Read =
   | { readonly scenario: Scenario; readonly warnings: readonly Finding[] }
   | { readonly problems: readonly Finding[] };
 
-/** A file's tree read: schema, rules, and everything filled in. */
-export const readTree = (written: Written): Read => {
+/**
+ * A file's tree read: schema, rules, and everything filled in.
+ *
+ * @param today the day it is (ISO), which dates are held against
+ */
+export const readTree = (written: Written, today = written.date): Read => {
   const { tree, units, date } = written;
   const schema = schemaIn(units);
   const shaped = schema.safeParse(tree);
-  const ruled = applyRules(rawView(tree, units, date));
+  const ruled = applyRules(rawView(tree, units, date, today));
   const shape = shaped.success ? [] : findingsOf(schema, tree, shaped.error.issues);
   const found = once([...shape, ...ruled.problems]);
   if (found.length > 0 || !shaped.success) return { problems: found };

@@ -1,6 +1,7 @@
 import { distanceRatio } from '../../quantity/distance.ts';
 import type { EnergyUnit } from '../../quantity/energy.ts';
-import { DEFAULTS } from '../defaults.ts';
+import type { BillKey } from '../bills.ts';
+import { DEFAULTS, type Default } from '../defaults.ts';
 import type { RunningCosts } from '../inputs.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenario.ts';
@@ -13,6 +14,12 @@ import { completeComponents, completeUpkeep } from './parts.ts';
 import { completeValue } from './value.ts';
 
 const D = DEFAULTS.running;
+const LEFT_OUT: Readonly<Record<BillKey, Default>> = {
+  registration_a_year: D.registration,
+  inspection_a_year: D.inspection,
+  tax_a_year: D.tax,
+  parking_a_month: D.parking,
+};
 
 /** What the household's part of the file decides about every vehicle. */
 export interface Shared {
@@ -22,6 +29,8 @@ export interface Shared {
   readonly pumps: Pumps;
   /** No vehicle's economy is given, and all are driven alike: the guess is the same for all. */
   readonly sameEnergy: boolean;
+  /** What leaving out a bill that this vehicle does not give does, for each such bill. */
+  readonly leftOut: Readonly<Record<BillKey, string>>;
 }
 
 /** The four yearly bills' next due months, where the vehicle is kept; a bought one has none. */
@@ -42,7 +51,8 @@ export interface About {
   readonly due: Due | null;
 }
 
-const bills = (file: SparseRunning, pen: Pen, due: Due | null) => {
+const bills = (file: SparseRunning, pen: Pen, due: Due | null, leftOut: Shared['leftOut']) => {
+  const without = (key: BillKey) => ({ ...LEFT_OUT[key], source: leftOut[key] });
   const nextDue = (key: string, name: keyof Due): number =>
     due
       ? pen.take(`${key}.nextDue`, `${name}_due`, RUNNING.due, due[name], D.due, {
@@ -61,7 +71,7 @@ const bills = (file: SparseRunning, pen: Pen, due: Due | null) => {
         'registration_a_year',
         registration,
         file.registration_a_year,
-        D.registration,
+        without('registration_a_year'),
       ),
       nextDue: nextDue('registration', 'registration'),
     },
@@ -72,12 +82,12 @@ const bills = (file: SparseRunning, pen: Pen, due: Due | null) => {
         'inspection_a_year',
         inspection,
         file.inspection_a_year,
-        D.inspection,
+        without('inspection_a_year'),
       ),
       nextDue: nextDue('inspection', 'inspection'),
     },
     tax: {
-      aYear: pen.take('tax.aYear', 'tax_a_year', tax, file.tax_a_year, D.tax),
+      aYear: pen.take('tax.aYear', 'tax_a_year', tax, file.tax_a_year, without('tax_a_year')),
       nextDue: nextDue('tax', 'tax'),
     },
     parkingAMonth: pen.take(
@@ -85,7 +95,7 @@ const bills = (file: SparseRunning, pen: Pen, due: Due | null) => {
       'parking_a_month',
       RUNNING.parking,
       file.parking_a_month,
-      D.parking,
+      without('parking_a_month'),
     ),
   };
 };
@@ -185,7 +195,7 @@ export const completeRunning = (
     odometer,
     priceWhenNew,
     energy: energy.energy,
-    ...bills(file, pen, due),
+    ...bills(file, pen, due, shared.leftOut),
     ...averages(file, pen, shared),
     upkeep: completeUpkeep(
       file.upkeep,

@@ -16,6 +16,7 @@ import { completeClaim } from './claim.ts';
 import { type PumpPrice, type Pumps, pumpPath } from './energy.ts';
 import { completeFacts } from './facts.ts';
 import { completeDoingWithout, completeHousehold } from './household.ts';
+import { leftOutOf } from './leftOut.ts';
 import { withMoves } from './moves.ts';
 import { completePlace } from './place.ts';
 import { completeReplacement } from './replacement.ts';
@@ -113,6 +114,7 @@ export const completeNumbers = (
     { file: file.vehicle, path: 'vehicle' },
     ...replacements.map((one, i) => ({ file: one, path: placeOf(i) })),
   ];
+  const files = vehicles.map((one) => one.file);
   const sameEnergy =
     vehicles.every((one) => !one.file.fuel?.economy) &&
     new Set(vehicles.map((one) => one.file.powertrain)).size === 1;
@@ -131,6 +133,8 @@ export const completeNumbers = (
     priceRatio,
     pumps: pumpsFor(one, vehicles, file.household, units),
     sameEnergy,
+    // Words for whoever reads the quantities.
+    leftOut: leftOutOf(one, quantities === null ? [] : files, units),
   });
   const present = completeVehicle(file.vehicle, root, date, sharedFor(file.vehicle));
   const parts = present.vehicle.components.map((part) => part.name);

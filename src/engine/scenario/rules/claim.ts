@@ -61,9 +61,9 @@ export const claimValued = (raw: Raw): Finding[] => {
 
 /** A listed place by its code, or a rule written out: no other place's rule stands in. */
 export const placeKnown = (raw: Raw): Finding[] => {
-  const code = raw.at(at('place'));
-  if (typeof code !== 'string' || code.trim() === '' || placeByCode(code.trim()) !== null) return [];
-  const asked = code.trim().toLowerCase();
+  const code = raw.text(at('place'));
+  if (code === undefined || placeByCode(code) !== null) return [];
+  const asked = code.toLowerCase();
   const named = PLACES.find(({ name }) => name.toLowerCase() === asked);
   const near =
     named?.code ??
@@ -86,7 +86,7 @@ export const placeKnown = (raw: Raw): Finding[] => {
 
 /** Whose insurer pays decides what must be known: the deductible of the own policy, the fault for the other's. */
 export const payerFits = (raw: Raw): Finding[] => {
-  const pays = raw.at(at('pays'));
+  const pays = raw.word(at('pays'));
   const findings: Finding[] = [];
   if (pays === 'own' && !raw.has(at('deductible')))
     findings.push(

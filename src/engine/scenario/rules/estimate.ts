@@ -18,7 +18,7 @@ const centsOf = (raw: Raw, line: Path): number | undefined => {
 };
 
 const isTaxed = (raw: Raw, line: Path): boolean => {
-  const kind = raw.at([...line, 'kind']);
+  const kind = raw.word([...line, 'kind']);
   return asYesNo(raw.at([...line, 'taxed'])) ?? (kind === 'parts' || kind === 'paint');
 };
 
@@ -68,7 +68,7 @@ const ELSEWHERE = [
 /** Nothing is paid twice: what a claim tells by itself is no line of the estimate too. */
 export const linesOnce = (raw: Raw): Finding[] =>
   raw.each(LINES).flatMap((line): Finding[] => {
-    const kind = raw.at([...line, 'kind']);
+    const kind = raw.word([...line, 'kind']);
     const twice = ELSEWHERE.find(([of, key]) => of === kind && raw.has(['claim', key]));
     if (!twice) return [];
     return [

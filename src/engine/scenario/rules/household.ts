@@ -50,9 +50,9 @@ export const somethingElse = (raw: Raw): Finding[] =>
 
 /** The public tables are in dollars: another currency needs its rate. */
 export const currencyGiven = (raw: Raw): Finding[] => {
-  const written = raw.at(['currency']);
+  const written = raw.text(['currency']);
   const perDollar = raw.num(['per_dollar'], RUNNING.perDollar);
-  if (typeof written === 'string' && !CURRENCY.test(written))
+  if (written !== undefined && !CURRENCY.test(written))
     return [
       {
         kind: 'not one of',
@@ -127,8 +127,8 @@ const neededWithout = (raw: Raw, path: Path): string | null => {
 /** Private places must exist and hold words, or money that the costs do not rest on. */
 export const privateWords = (raw: Raw): Finding[] =>
   raw.each(['private']).flatMap((at): Finding[] => {
-    const text = raw.at(at);
-    if (typeof text !== 'string') return [];
+    const text = raw.text(at);
+    if (text === undefined) return [];
     const path = text.split('.');
     if (!raw.has(path))
       return [
@@ -176,8 +176,8 @@ export const twoWayKnown = (raw: Raw): Finding[] => {
       },
     ];
   return named.flatMap((at): Finding[] => {
-    const text = raw.at(at);
-    if (typeof text !== 'string') return [];
+    const text = raw.text(at);
+    if (text === undefined) return [];
     const there = raw.at(text.split('.'));
     if (there !== undefined && (typeof there !== 'object' || (there !== null && mainFigure(there) !== there)))
       return [];

@@ -9,12 +9,12 @@ import { vehiclesOf } from './vehicle.ts';
 const POWERTRAINS: readonly Powertrain[] = ['combustion', 'hybrid', 'plug_in', 'battery'];
 
 const powertrainOf = (raw: Raw, vehicle: Path): Powertrain =>
-  POWERTRAINS.find((one) => one === raw.at([...vehicle, 'powertrain'])) ?? 'combustion';
+  POWERTRAINS.find((one) => one === raw.word([...vehicle, 'powertrain'])) ?? 'combustion';
 
 /** Whether the public table knows a component, by its name or by what it is said to be like. */
 export const inTable = (raw: Raw, vehicle: Path, part: Path): boolean => {
-  const name = raw.at([...part, 'like']) ?? raw.at([...part, 'name']);
-  return typeof name === 'string' && tablePart(name, powertrainOf(raw, vehicle)) !== null;
+  const name = raw.text([...part, 'like']) ?? raw.text([...part, 'name']);
+  return name !== undefined && tablePart(name, powertrainOf(raw, vehicle)) !== null;
 };
 
 const KNOWN = TABLE_PARTS.map(({ names }) => names[0]).join(', ');
@@ -23,9 +23,9 @@ const KNOWN = TABLE_PARTS.map(({ names }) => names[0]).join(', ');
 export const lifeKnown = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((vehicle) =>
     raw.each([...vehicle, 'components']).flatMap((part): Finding[] => {
-      const like = raw.at([...part, 'like']);
+      const like = raw.text([...part, 'like']);
       const known = inTable(raw, vehicle, part);
-      if (typeof like === 'string' && !known) {
+      if (like !== undefined && !known) {
         const near = nearest(
           like,
           TABLE_PARTS.flatMap(({ names }) => names),
@@ -54,13 +54,10 @@ export const lifeKnown = (raw: Raw): Finding[] =>
 
 /** A test is of a part that is there, and tells something. */
 export const looksTell = (raw: Raw): Finding[] => {
-  const names = raw
-    .each(['vehicle', 'components'])
-    .map((part) => raw.at([...part, 'name']))
-    .filter((name) => typeof name === 'string');
+  const names = raw.each(['vehicle', 'components']).flatMap((part) => raw.text([...part, 'name']) ?? []);
   return raw.each(['look_first']).flatMap((at): Finding[] => {
-    const component = raw.at([...at, 'component']);
-    if (typeof component === 'string' && !names.includes(component.trim())) {
+    const component = raw.text([...at, 'component']);
+    if (component !== undefined && !names.includes(component)) {
       const near = nearest(component, names);
       return [
         {

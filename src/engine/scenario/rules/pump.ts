@@ -22,7 +22,10 @@ const pumps = (raw: Raw) =>
 /** A price at the pump is for what is sold there, in the household's money. */
 export const pumpsFit = (raw: Raw): Finding[] =>
   pumps(raw).flatMap(({ path, battery, sold, price, unit }): Finding[] => {
-    if (!price || ((unit === 'kWh') === battery && unit !== null && !wrongCurrency(pricedIn(price), raw.units)))
+    if (
+      !price ||
+      ((unit === 'kWh') === battery && unit !== null && !wrongCurrency(pricedIn(price), raw.units))
+    )
       return [];
     return [
       {

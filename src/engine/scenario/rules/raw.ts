@@ -24,9 +24,15 @@ export interface Raw {
   readonly units: Units;
   /** ISO date of the decision. */
   readonly date: string;
+  /** ISO date of the day the file is read. */
+  readonly today: string;
   /** What is there; undefined when nothing is. */
   readonly at: (path: Path) => Tree | undefined;
   readonly has: (path: Path) => boolean;
+  /** The words there as they will be read, a bare number too (`name: 3`); undefined where there are none. */
+  readonly text: (path: Path) => string | undefined;
+  /** The same as one of a few words, whose capitals do not count. */
+  readonly word: (path: Path) => string | undefined;
   /** The number there in the household's unit; undefined when there is none, or none that can be read. */
   readonly num: (path: Path, spec: Spec) => number | undefined;
   /** The same with all that is said about it. */
@@ -42,7 +48,12 @@ const step = (tree: Tree | undefined, key: string | number): Tree | undefined =>
   return Object.hasOwn(tree, key) ? (tree as { readonly [key: string]: Tree })[key] : undefined;
 };
 
-export const rawView = (tree: Tree, units: Units, date: string): Raw => {
+const wordsOf = (tree: Tree | undefined): string | undefined => {
+  if (typeof tree !== 'string' && typeof tree !== 'number') return undefined;
+  return String(tree).trim() || undefined;
+};
+
+export const rawView = (tree: Tree, units: Units, date: string, today: string): Raw => {
   const at = (path: Path): Tree | undefined => path.reduce<Tree | undefined>(step, tree);
   const read = (path: Path, spec: Spec): Stated | undefined => {
     const value = at(path);
@@ -59,8 +70,11 @@ export const rawView = (tree: Tree, units: Units, date: string): Raw => {
     tree,
     units,
     date,
+    today,
     at,
     has: (path) => at(path) !== undefined,
+    text: (path) => wordsOf(at(path)),
+    word: (path) => wordsOf(at(path))?.toLowerCase(),
     num: (path, spec) => read(path, spec)?.value,
     stated: read,
     each,

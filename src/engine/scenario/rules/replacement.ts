@@ -159,7 +159,7 @@ export const leaseDistance = (raw: Raw): Finding[] =>
 /** A used vehicle has been driven. */
 export const usedIsDriven = (raw: Raw): Finding[] =>
   eachReplacement(raw, (at) => {
-    if (raw.has([...at, 'odometer']) || raw.at([...at, 'condition']) === 'new') return [];
+    if (raw.has([...at, 'odometer']) || raw.word([...at, 'condition']) === 'new') return [];
     return [
       missing([...at, 'odometer'], 'The odometer is missing.', 'Write "odometer:", or "condition: new".'),
     ];
@@ -201,7 +201,7 @@ export const longLoan = (raw: Raw): Finding[] =>
 export const newIsNew = (raw: Raw): Finding[] =>
   eachReplacement(raw, (at) => {
     const odometer = raw.num([...at, 'odometer'], RUNNING.odometer);
-    if (raw.at([...at, 'condition']) !== 'new' || odometer === undefined || odometer <= 1_000) return [];
+    if (raw.word([...at, 'condition']) !== 'new' || odometer === undefined || odometer <= 1_000) return [];
     return [
       {
         kind: 'contradiction',

@@ -10,6 +10,7 @@ import {
   tradeInDamaged,
 } from './claim.ts';
 import { coverFits } from './cover.ts';
+import { datesFar } from './dates.ts';
 import { dangerAsked, drivenFits, ownHandsFit } from './driving.ts';
 import { estimateSums, linesOnce, linesPriced } from './estimate.ts';
 import {
@@ -21,6 +22,8 @@ import {
   somethingElse,
   twoWayKnown,
 } from './household.ts';
+import { odometerOfItsAge } from './odometers.ts';
+import { billsOnBothSides } from './oneSided.ts';
 import { lifeKnown, looksTell } from './parts.ts';
 import { pumpGoesFirst, pumpsFit } from './pump.ts';
 import type { Raw, Verdict } from './raw.ts';
@@ -34,6 +37,7 @@ import {
   termsFit,
   usedIsDriven,
 } from './replacement.ts';
+import { aboveNew, dearerLater, shopBelowParts } from './values.ts';
 import {
   componentShares,
   distanceKeys,
@@ -106,8 +110,14 @@ export const applyRules = (raw: Raw): Verdict => {
         fuelOnBothSides,
         pumpGoesFirst,
         upkeepOnBothSides,
+        billsOnBothSides,
         energyUnitsAlike,
         someRepairs,
+        dearerLater,
+        aboveNew,
+        shopBelowParts,
+        odometerOfItsAge,
+        datesFar,
         datesPast,
         claimDatesPast,
         tradeInDamaged,

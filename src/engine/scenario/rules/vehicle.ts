@@ -1,5 +1,6 @@
 import { energyPriceIn } from '../../quantity/energy.ts';
-import type { Finding, Path } from '../problems.ts';
+import { moneyText } from '../amounts.ts';
+import { type Finding, type Path, showValue } from '../problems.ts';
 import { economyOf, economyRange, pricedIn, pricedUnit, usualForm } from '../reading/economy.ts';
 import { mainFigure } from '../reading/stated.ts';
 import { yearOf } from '../reading/year.ts';
@@ -14,16 +15,15 @@ export const vehiclesOf = (raw: Raw): Path[] => [
 ];
 
 /** The model year: as given, or in the vehicle's name; undefined where there is none. */
-const modelYear = (raw: Raw, at: Path): number | undefined => {
-  const what = raw.at([...at, 'what']);
+export const modelYear = (raw: Raw, at: Path): number | undefined => {
+  const what = raw.text([...at, 'what']);
   return (
-    raw.num([...at, 'year'], RUNNING.year) ??
-    (typeof what === 'string' ? (yearOf(what) ?? undefined) : undefined)
+    raw.num([...at, 'year'], RUNNING.year) ?? (what === undefined ? undefined : (yearOf(what) ?? undefined))
   );
 };
 
 const isNew = (raw: Raw, at: Path): boolean => {
-  const condition = raw.at([...at, 'condition']);
+  const condition = raw.word([...at, 'condition']);
   if (condition !== undefined) return condition === 'new';
   const odometer = raw.num([...at, 'odometer'], RUNNING.odometer);
   return odometer !== undefined && odometer <= 100;
@@ -44,7 +44,7 @@ export const yearKnown = (raw: Raw): Finding[] =>
           remedy: `The decision is of ${raw.date}; give the model year.`,
         },
       ];
-    const named = typeof raw.at([...at, 'what']) === 'string';
+    const named = raw.text([...at, 'what']) !== undefined;
     if (year !== undefined || raw.has([...at, 'year']) || !named || isNew(raw, at)) return [];
     return [
       {
@@ -81,8 +81,7 @@ export const salePrices = (raw: Raw): { problems: Finding[]; warnings: Finding[]
       {
         kind: 'caution',
         path: [...at, key],
-        value: raw.at([...at, key]),
-        message: 'The trade-in is above what a private buyer pays.',
+        message: `The trade-in, ${moneyText(price, raw.units.currency)}, is above what a private buyer pays, ${moneyText(running, raw.units.currency)}.`,
         remedy: "Part of the other vehicle's price may stand in it: ask for that price without a trade-in.",
       },
     ];
@@ -148,7 +147,7 @@ export const wrongCurrency = (names: readonly string[], units: Units): boolean =
 export const fuelFits = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((vehicle): Finding[] => {
     const at = [...vehicle, 'fuel'];
-    const powertrain = raw.at([...vehicle, 'powertrain']) ?? 'combustion';
+    const powertrain = raw.word([...vehicle, 'powertrain']) ?? 'combustion';
     const usual = usualForm(raw.units.distance, powertrain === 'battery');
     const given = raw.stated([...at, 'economy'], RUNNING.economy);
     const economy = given ? economyOf(given, usual) : { ...usual, value: 0 };
@@ -164,7 +163,7 @@ export const fuelFits = (raw: Raw): Finding[] =>
         wrong(
           'wrong unit',
           path,
-          `This unit does not fit a ${String(powertrain)} vehicle.`,
+          `This unit does not fit a ${showValue(powertrain)} vehicle.`,
           `Write it in ${fits}.`,
         );
       else {
@@ -197,7 +196,7 @@ export const fuelFits = (raw: Raw): Finding[] =>
 export const fuelOnBothSides = (raw: Raw): Finding[] => {
   const vehicles = vehiclesOf(raw);
   const given = vehicles.map((at) => raw.has([...at, 'fuel', 'economy']));
-  const drives = new Set(vehicles.map((at) => raw.at([...at, 'powertrain']) ?? 'combustion'));
+  const drives = new Set(vehicles.map((at) => raw.word([...at, 'powertrain']) ?? 'combustion'));
   const uneven = given.includes(true) || drives.size > 1;
   return vehicles.flatMap((at, i): Finding[] => {
     if (!uneven || given[i]) return [];
@@ -234,7 +233,10 @@ export const upkeepOnBothSides = (raw: Raw): Finding[] => {
 
 /** Prices of energy in different units beside each other: a price without its unit may belong to the other one. */
 export const energyUnitsAlike = (raw: Raw): Finding[] => {
-  const units = vehiclesOf(raw).map((at) => String(mainFigure(raw.at([...at, 'fuel', 'economy'])) ?? ''));
+  const units = vehiclesOf(raw).map((at) => {
+    const economy = mainFigure(raw.at([...at, 'fuel', 'economy']));
+    return typeof economy === 'string' ? economy : '';
+  });
   const litres = units.some((text) => /l\s*\/\s*100|km\s*\/\s*l/i.test(text));
   const gallons = units.some((text) => /mpg/i.test(text));
   if (!litres || !gallons) return [];

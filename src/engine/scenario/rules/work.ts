@@ -15,7 +15,7 @@ const jobsOf = (raw: Raw): Path[] => raw.each(['work_needed']);
 /** Own hours or a shop's price: one of them, or nobody can say what it costs. */
 const priced = (raw: Raw, at: Path, known = false): Finding[] => {
   if (raw.has([...at, 'hours']) || raw.has([...at, 'shop_price'])) {
-    if (raw.at([...at, 'by']) !== 'own' || raw.has([...at, 'hours'])) return [];
+    if (raw.word([...at, 'by']) !== 'own' || raw.has([...at, 'hours'])) return [];
     return [
       {
         kind: 'missing',
@@ -77,15 +77,15 @@ export const safetyFirst = (raw: Raw): Finding[] =>
 
 /** The dangers a job lists, as far as they are known; undefined where there is no list. A key with nothing behind it is an empty one. */
 export const listedDangers = (raw: Raw, at: Path): readonly Danger[] | undefined => {
-  const listed = raw.at([...at, 'dangers']);
+  const place = [...at, 'dangers'];
+  const listed = raw.at(place);
   if (listed === null) return [];
-  return Array.isArray(listed) ? DANGERS.filter((danger) => listed.includes(danger)) : undefined;
+  const words = raw.each(place).map(raw.word);
+  return Array.isArray(listed) ? DANGERS.filter((danger) => words.includes(danger)) : undefined;
 };
 
-const dangers = (raw: Raw, at: Path): readonly Danger[] => {
-  const job = raw.at([...at, 'job']);
-  return dangersOf(typeof job === 'string' ? job : '', listedDangers(raw, at));
-};
+const dangers = (raw: Raw, at: Path): readonly Danger[] =>
+  dangersOf(raw.text([...at, 'job']) ?? '', listedDangers(raw, at));
 
 /** Where only qualified work will do, the own-hands price is withdrawn, and a shop's is needed. */
 export const qualifiedWork = (raw: Raw): { problems: Finding[]; warnings: Finding[] } => {
@@ -129,13 +129,10 @@ export const renewsKnown = (raw: Raw): Finding[] => [
 ];
 
 const renewsOf = (raw: Raw, work: Path, vehicle: Path): Finding[] => {
-  const names = raw
-    .each([...vehicle, 'components'])
-    .map((part) => raw.at([...part, 'name']))
-    .filter((name) => typeof name === 'string');
+  const names = raw.each([...vehicle, 'components']).flatMap((part) => raw.text([...part, 'name']) ?? []);
   return raw.each([...work, 'renews']).flatMap((at): Finding[] => {
-    const name = raw.at(at);
-    if (typeof name !== 'string' || names.includes(name.trim())) return [];
+    const name = raw.text(at);
+    if (name === undefined || names.includes(name)) return [];
     const near = nearest(name, names);
     return [
       {

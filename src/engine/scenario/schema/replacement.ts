@@ -1,5 +1,6 @@
 import * as z from 'zod/mini';
 import { date, list, mapping, maybe, num, oneOf, words, yesNo } from '../fields.ts';
+import { atLeast, atMost } from '../listLength.ts';
 import { LEASE, PURCHASE, RUNNING } from '../specs.ts';
 import type { Units } from '../units.ts';
 import { runningShape } from './running.ts';
@@ -104,5 +105,5 @@ const replacement = (units: Units) =>
 /** One replacement, or a list of them. */
 export const replacementSchema = (units: Units) => {
   const one = replacement(units);
-  return z.union([one, z.array(one).check(z.minLength(1), z.maxLength(20))]);
+  return z.union([one, z.array(one).check(atLeast(1), atMost(20))]);
 };

@@ -264,7 +264,12 @@ describe('work that can wait', () => {
     });
     const scenario = scenarioOf(of);
     const { subject, draws } = drawn(scenario, 8);
-    const { rule } = chancesOf(scenario, draws, { difference: 0, grain: 0.5, payment: null, exactGuesses: 0 }, subject);
+    const { rule } = chancesOf(
+      scenario,
+      draws,
+      { difference: 0, grain: 0.5, payment: null, exactGuesses: 0 },
+      subject,
+    );
     expect(subject.options[subject.keep ?? -1]?.id).toBe('keep');
     expect(subject.fixed?.label).toContain('month');
     expect(subject.ruleWay?.treatments).toEqual(['wait', 'wait']);
