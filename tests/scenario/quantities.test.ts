@@ -172,12 +172,19 @@ describe('whose number it is', () => {
     expect(quantityOf(scenario, 'replacement.0.payment.apr').path).toBe('replacement.0.loan.apr');
     expect(quantityOf(scenarioOf(SHORT_FORM), 'replacement.0.payment.apr').path).toBe('replacement.loan.apr');
     const result = parse(FULL_FORM);
+    const billsOf = (i: number) =>
+      ['inspection_a_year', 'parking_a_month', 'registration_a_year', 'tax_a_year'].map(
+        (bill) => `replacement.${i}.${bill}`,
+      );
     expect('warnings' in result && result.warnings.map((warning) => warning.path)).toEqual([
       'work_needed.0.quote_ends',
+      ...billsOf(0),
       'replacement.0.upkeep',
+      ...billsOf(1),
       'replacement.1.upkeep',
       'replacement.1.fuel.price',
       'replacement.2.fuel.economy',
+      ...billsOf(2),
       'replacement.2.upkeep',
     ]);
   });
