@@ -6,12 +6,17 @@ const UNNAMED = ['anything else', 'other'];
 /**
  * The component that was meant: its name in any letters, or the beginning of one name only; null stands for a repair
  * nobody named. What is none, or more than one, is `told` in words with every name there is.
+ *
+ * @param renamed names that are private, by which a component is known all the same, with the one that is shown; no word of theirs is told
  */
 export const meantComponent = (
   typed: string,
   names: readonly string[],
+  renamed: ReadonlyMap<string, string> = new Map(),
 ): { readonly name: string | null } | { readonly told: string } => {
   const asked = plain(typed);
+  const hidden = [...renamed].filter(([name]) => plain(name) === asked);
+  if (hidden[0] !== undefined && names.includes(hidden[0][1])) return { name: hidden[0][1] };
   const known = [...new Set(names)];
   const exact = known.find((name) => plain(name) === asked);
   if (exact !== undefined) return { name: exact };

@@ -1,6 +1,7 @@
 import { parseCivilDate } from '../quantity/civilDate.ts';
 import { completeScenario } from './complete/scenario.ts';
-import { type Finding, inOrder, type Path, type Problem, pathText, showValue } from './problems.ts';
+import { asTold, renamedParts, shownOf, withoutMoney } from './private/shown.ts';
+import { type Finding, findingId, inOrder, type Problem, pathText, showValue } from './problems.ts';
 import { type Locate, readDocument, type Tree } from './reading/document.ts';
 import { stated } from './reading/stated.ts';
 import { isMapping, rawView } from './rules/raw.ts';
@@ -18,7 +19,12 @@ export interface ParseContext {
 }
 
 export type Parsed =
-  | { readonly scenario: Scenario; readonly warnings: readonly Problem[] }
+  | {
+      readonly scenario: Scenario;
+      readonly warnings: readonly Problem[];
+      /** Components of the vehicle that are shown under another name than the file's, by the file's. */
+      readonly renamed: ReadonlyMap<string, string>;
+    }
   | { readonly problems: readonly Problem[] };
 
 /** More than these nobody reads at once. */
@@ -90,8 +96,8 @@ const smallRates = ({ quantities }: Scenario): Finding[] =>
 /** One problem for one place and kind: a rule and the schema may both see that something is missing. */
 const once = (findings: readonly Finding[]): Finding[] => {
   const seen = new Set<string>();
-  return findings.filter(({ path, kind }: { path: Path; kind: string }) => {
-    const id = `${kind} ${pathText(path)}`;
+  return findings.filter((finding) => {
+    const id = findingId(finding);
     if (seen.has(id)) return false;
     seen.add(id);
     return true;
@@ -121,17 +127,30 @@ export const parseScenario = (text: string, context: ParseContext): Parsed => {
   if (tree === null) return notAScenario('This file is empty.', 'empty');
   if (!isMapping(tree)) return notAScenario('This is not a scenario.', 'wrong shape');
   const units = unitsOf(tree);
-  const written = tree.date;
-  const date = typeof written === 'string' && parseCivilDate(written) ? written : context.today;
+  const day = tree.date;
+  const date = typeof day === 'string' && parseCivilDate(day) ? day : context.today;
   const schema = schemaIn(units);
-  const shaped = schema.safeParse(tree);
-  const ruled = applyRules(rawView(tree, units, date));
-  const shape = shaped.success ? [] : findingsOf(schema, tree, shaped.error.issues);
-  const found = once([...shape, ...ruled.problems]);
+  const read = (of: Tree) => {
+    const shaped = schema.safeParse(of);
+    const ruled = applyRules(rawView(of, units, date));
+    const shape = shaped.success ? [] : findingsOf(schema, of, shaped.error.issues);
+    return { shaped, problems: [...shape, ...ruled.problems], warnings: ruled.warnings };
+  };
+  // What is wrong is found out about the file as it is written, and told of the file as it may be shown.
+  const written = read(tree);
+  const shown = shownOf(text, tree);
+  if (shown.problems.length > 0) return { problems: shown.problems };
+  const told = shown.tree === tree ? written : read(shown.tree);
+  const found = once(written.problems.length > 0 ? asTold(written.problems, told.problems) : told.problems);
+  const { shaped } = told;
   if (found.length > 0 || !shaped.success)
     return { problems: inOrder(found.map((finding) => placed(finding, locate))).slice(0, MOST_PROBLEMS) };
   const { scenario, findings } = completeScenario(shaped.data, units, date);
   if (findings.length > 0) return { problems: inOrder(findings.map((finding) => placed(finding, locate))) };
-  const warnings = [...ruled.warnings, ...smallRates(scenario)];
-  return { scenario, warnings: inOrder(once(warnings).map((finding) => placed(finding, locate))) };
+  const warnings = [...asTold(written.warnings, told.warnings), ...smallRates(scenario)];
+  return {
+    scenario: withoutMoney(scenario, tree),
+    warnings: inOrder(once(warnings).map((finding) => placed(finding, locate))),
+    renamed: renamedParts(tree, shown.tree),
+  };
 };

@@ -2,7 +2,6 @@ import { scenarioToPassOn } from '../../engine/scenario/passOn.ts';
 import { SCRAMBLES } from '../../engine/scenario/scenario.ts';
 import type { Draft } from '../../report/draft.ts';
 import { isOurReport } from '../../report/embed.ts';
-import { isPrivate } from '../../report/privacy.ts';
 import { decided } from '../decided.ts';
 import type { Drawing } from '../drawing.ts';
 import type { Crew, Effects } from '../effects.ts';
@@ -64,12 +63,7 @@ export const reportCommand = async (
     import('../../report/answer.ts'),
   ]);
   const { facts } = decision;
-  const scenarioText = scenarioToPassOn(
-    loaded.text,
-    facts.date,
-    (at) => isPrivate(facts, at),
-    drawnOtherwise(loaded.scenario, scenario),
-  );
+  const scenarioText = scenarioToPassOn(loaded.text, facts.date, drawnOtherwise(loaded.scenario, scenario));
   const html = renderReport(decision, { document: newDocument(), scenarioText }, written.draft);
   const from = file === '-' ? null : file;
   const code = await save({ path, text: html, from, force: options.force, isOurs: isOurReport }, effects);

@@ -21,7 +21,6 @@ export const completeChance = (
   correlations: readonly Correlation[],
 ): Chance => {
   const { chance } = file;
-  const hidden = file.private?.includes('chance.set_aside_each_month') ?? false;
   return {
     seed: chance?.seed?.value ?? D.seed.value,
     futures: wholeFutures(chance?.futures?.value ?? D.futures.value),
@@ -37,8 +36,7 @@ export const completeChance = (
     monthsWithoutIncome: chance?.months_without_income?.value ?? D.monthsWithoutIncome.value,
     mayRunDry: chance?.may_run_dry?.value ?? D.mayRunDry.value,
     setAside:
-      (hidden ? undefined : chance?.set_aside_each_month?.value) ??
-      (file.spare_each_month === undefined ? null : spareEachMonth),
+      chance?.set_aside_each_month?.value ?? (file.spare_each_month === undefined ? null : spareEachMonth),
   };
 };
 
