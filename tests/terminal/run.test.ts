@@ -184,7 +184,7 @@ describe('a run', () => {
     const text = `# Only Wren knows.\nprivate: [household.mechanic]\n${SHORT}`;
     const { files } = await ran(['report', 'mine.yaml'], { files: { 'mine.yaml': text } });
     expect(files.get('mine.html')).not.toMatch(/Wren/);
-    expect(files.get('mine.html')).toContain('(private)');
+    expect(files.get('mine.html')).toContain('mechanic: the mechanic');
   });
 
   it('ends quietly when nobody reads on, and loudly when its output cannot be written', async () => {

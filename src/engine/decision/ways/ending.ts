@@ -1,7 +1,7 @@
 import type { Contract, Sink } from '../../cashflow/posting.ts';
 import type { Inputs } from '../../scenario/inputs.ts';
-import type { Context } from '../context.ts';
 import { type Content, contentOf, inOrder } from '../chance/contents.ts';
+import type { Context } from '../context.ts';
 import { chanceOfEnd, endsIn } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
 import type { Plan } from '../plan.ts';

@@ -31,20 +31,23 @@ const folded = (text: string): Folded => {
 /** Scripts that set no spaces between their words: a name is found within a text there. */
 const UNSPACED = /[\p{sc=Han}\p{sc=Hiragana}\p{sc=Katakana}\p{sc=Thai}\p{sc=Lao}\p{sc=Khmer}\p{sc=Myanmar}]/u;
 
-/**
- * The word with whatever may stand between its parts: "Jean-Luc" is "jean luc" and "Jean_Luc" too. Null where it
- * holds nothing that could be known again.
- */
+/** What may stand between two parts of a word for what was written there: "Jean-Luc" is "jean luc" and "JeanLuc" too. */
+const gap = (written: string): string =>
+  `[^\\p{L}\\p{N}${/[,;:!?()]/.test(written) ? '' : ',;:!?()'}]{0,${Math.max(3, written.length)}}`;
+
+/** The word wherever it stands whole. Null where it holds nothing that could be known again. */
 const patternOf = (word: string): RegExp | null => {
-  const parts = folded(word).text.match(/[\p{L}\p{N}]+/gu);
+  const plain = folded(word).text;
+  const parts = plain.match(/[\p{L}\p{N}]+/gu);
   if (parts === null) return null;
   // A few digits would take other numbers with them; a long one is a telephone's, a policy's.
-  if (!/\p{L}/u.test(parts.join('')) && parts.join('').length < 6) return null;
+  if (!/\p{L}/u.test(plain) && parts.join('').length < 6) return null;
   const edge = (part: string | undefined, boundary: string): string =>
     UNSPACED.test(part ?? '') ? '' : boundary;
+  const gaps = plain.split(/[\p{L}\p{N}]+/u).slice(1, -1);
   return new RegExp(
     edge(parts[0], '(?<![\\p{L}\\p{N}])') +
-      parts.join('[^\\p{L}\\p{N}]{0,3}') +
+      parts.map((part, i) => part + (i < gaps.length ? gap(gaps[i] as string) : '')).join('') +
       edge(parts.at(-1), '(?![\\p{L}\\p{N}])'),
     'gu',
   );

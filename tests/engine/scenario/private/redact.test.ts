@@ -1,51 +1,84 @@
 import { describe, expect, it } from 'vitest';
-import { redactScenario } from '../../../src/engine/scenario/redact.ts';
+import { redactScenario } from '../../../../src/engine/scenario/private/redact.ts';
 
 const TEXT = `# Ren says the gearbox will last.
 household:
   partner: Ren # who pays half
-  savings: 2500
+  day_without: 25
 note: "What ren thinks; Renate does not."
 
 vehicle:
   what: 2009 wagon
+  powertrain: combustion
   sells_for: { running: 3400, as_it_stands: 900 }
 `;
 
-const within =
-  (...paths: readonly string[]) =>
-  (path: string): boolean =>
-    paths.some((marked) => path === marked || path.startsWith(`${marked}.`));
+const marked = (paths: string, text = TEXT): string => redactScenario(`${text}private: [${paths}]\n`);
 
 describe('what a scenario marks private', () => {
   it('changes nothing where nothing is marked', () => {
-    expect(redactScenario(TEXT, () => false)).toBe(TEXT);
-    expect(redactScenario(TEXT, within('nowhere.0.at_all'))).toBe(TEXT);
+    expect(redactScenario(TEXT)).toBe(TEXT);
+    expect(marked('')).toBe(`${TEXT}private: []\n`);
   });
 
   it('is taken out of its place, of other texts and of comments, and the rest stays in order', () => {
-    expect(redactScenario(TEXT, within('household.partner', 'vehicle.sells_for'))).toBe(
+    expect(marked('household.partner')).toBe(
       `household:
-  partner: (private)
-  savings: 2500
-note: What (private) thinks; Renate does not.
+  partner: the partner
+  day_without: 25
+note: What the partner thinks; Renate does not.
 
 vehicle:
   what: 2009 wagon
-  sells_for: { running: (private), as_it_stands: (private) }
+  powertrain: combustion
+  sells_for: { running: 3400, as_it_stands: 900 }
+private: [ household.partner ]
 `,
     );
   });
 
-  it('does not come back by an alias', () => {
-    const text = 'a: &name Ren\nb: *name\nprivate: [b]\nc: *name\n';
-    expect(redactScenario(text, within('b'))).not.toMatch(/Ren|[&*]name/);
+  it('stays as it is when it is taken out again', () => {
+    for (const paths of ['household.partner', 'note', 'household.partner, vehicle.what, note']) {
+      const once = marked(paths);
+      expect(redactScenario(once)).toBe(once);
+    }
   });
 
-  it('finds places in lists', () => {
-    const text = 'work:\n  - job: brakes\n    parts: 140\n';
-    expect(redactScenario(text, within('work.0.parts'))).toBe(
-      'work:\n  - job: brakes\n    parts: (private)\n',
+  it('is taken out of words only: no key, no number, none of our choices', () => {
+    const text = TEXT.replace('partner: Ren', 'partner: Combustion').replace('What ren', 'What combustion');
+    const out = marked('household.partner', text.replace('2009 wagon', '2009 wagon, running'));
+    expect(out).toContain('powertrain: combustion');
+    expect(out).toContain('What the partner thinks');
+    expect(marked('household.partner', TEXT.replace('partner: Ren', 'partner: Running'))).toContain(
+      'running: 3400',
     );
+  });
+
+  it('does not come back by an alias, an anchor or a tag', () => {
+    const text = 'household: { partner: &Ren Ren, mechanic: *Ren }\nnote: *Ren\n';
+    expect(marked('household.partner', text)).toBe(
+      'household: { partner: the partner, mechanic: the partner }\nnote: the partner\nprivate: [ household.partner ]\n',
+    );
+    const tagged = `%TAG !ren! tag:ren.example,2000:\n---\n${TEXT}`;
+    expect(marked('household.partner', tagged)).not.toMatch(/\bren\b/i);
+  });
+
+  it('is told apart by number where two would become one', () => {
+    const text = `household: { partner: Mo, mechanic: Mo Bly }
+work_needed:
+  - { job: Mo's pump, parts: 1 }
+  - { job: mo's pump, parts: 2 }
+  - { job: the partner's pump, parts: 3 }
+`;
+    expect(marked('household.partner', text).match(/job: .*?,/g)).toEqual([
+      "job: the partner's pump 2,",
+      "job: the partner's pump 3,",
+      "job: the partner's pump,",
+    ]);
+  });
+
+  it('is marked for one entry of a list, and leaves the others', () => {
+    const text = 'work_needed:\n  - job: front brakes\n    parts: 140\n  - job: rear lamp\n    parts: 20\n';
+    expect(marked('work_needed.1.job', text)).toMatch(/job: front brakes[\s\S]*job: job 2/);
   });
 });
