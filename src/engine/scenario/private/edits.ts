@@ -60,19 +60,25 @@ const readBefore = (changes: readonly Change[], file: File): Edits['add'] =>
     return same ? [] : [{ path: [...path.slice(0, -1), readOut.key], value }];
   });
 
-/** A component is named by what it is called now. */
-const namedAnew = (leaves: readonly Text[], changes: readonly Change[]): Text[] =>
+/** A component is named by what it is called now; what names none has no private word in it either. */
+const namedAnew = (
+  leaves: readonly Text[],
+  changes: readonly Change[],
+  clear: (text: string) => string,
+): Text[] =>
   leaves
     .filter(({ path }) => namesAComponent(path))
-    .flatMap(({ path, text }) => {
+    .map(({ path, text }) => {
       const vehicle = path[0] !== 'replacement' ? ['vehicle'] : path.slice(0, isIndex(path[1]) ? 2 : 1);
       const parts = dotted([...vehicle, 'components']);
       const part = changes.find(
         (one) =>
           one.path.at(-1) === 'name' && isWithin(dotted(one.path), parts) && one.text.trim() === text.trim(),
       );
-      return part ? [{ path, text: part.now }] : [];
-    });
+      return { path, text, now: part?.now ?? clear(text) };
+    })
+    .filter(({ text, now }) => text !== now)
+    .map(({ path, now }) => ({ path, text: now }));
 
 /** A private path that leads through a need is written with what the need is called now. */
 const pathNow = (path: string, names: ReadonlyMap<string, string>): string => {
@@ -110,7 +116,7 @@ export const editsOf = (file: File): Edits | null => {
   return {
     set: [
       ...changes.map(({ path, now }) => ({ path, text: now })),
-      ...namedAnew(leaves, changes),
+      ...namedAnew(leaves, changes, clear),
       ...listed.map((path, i) => ({ path: ['private', i], text: pathNow(path, names) })),
     ],
     add: readBefore(
