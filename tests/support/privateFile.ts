@@ -10,7 +10,7 @@ import type { Scenario } from '../../src/engine/scenario/scenario.ts';
 export type File = Record<string, unknown>;
 type Path = readonly (string | number)[];
 
-export const DAY = '2026-10-01';
+const DAY = '2026-10-01';
 
 const FULL = readFileSync(new URL('../scenario/full-form.yaml', import.meta.url), 'utf8');
 

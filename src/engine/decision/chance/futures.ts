@@ -133,7 +133,7 @@ export const drawerOf = (
   const fromOther = { ranged: new Uint8Array(ranged.length), turns: new Uint8Array(turns.length) };
   const partFromOther = new Uint8Array(parts.length);
 
-  /** A uniform number for one event of a part: a coordinate of the point, or counted off by the part's name. */
+  /** A uniform number for one event of a part: a coordinate of the point, or counted off by what its luck goes by. */
   const luckWith = (stream: number, p: number, apart: boolean): Luck => {
     const { exponential, bill } = layout.part[p] ?? { exponential: [], bill: [] };
     const uniform = (dimension: number | undefined, count: number): number => {
