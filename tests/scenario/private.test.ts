@@ -95,4 +95,22 @@ describe('what may be private', () => {
     });
     expect(scenario.facts.note.length).toBe(2000);
   });
+
+  it('is told where the list holds no places, or the rest no scenario', () => {
+    for (const list of [
+      [{ a: 1 }],
+      [null, 7, ['note']],
+      'note',
+      { note: 1 },
+      ['', '.', 'private', 'private.0'],
+    ])
+      expect(
+        problemsOf((file) => {
+          file.private = list;
+          file.needs = 4;
+          file.go_together = [null, 'note', { a: null }];
+          file.work_needed = 'nothing' as never;
+        }).length,
+      ).toBeGreaterThan(0);
+  });
 });

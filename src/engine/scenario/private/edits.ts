@@ -94,7 +94,9 @@ const pathNow = (path: string, names: ReadonlyMap<string, string>): string => {
  * where nothing is private.
  */
 export const editsOf = (file: File): Edits | null => {
-  const listed = Array.isArray(file.private) ? file.private.map(String) : [];
+  const listed: readonly string[] = Array.isArray(file.private)
+    ? file.private.map((path: Tree) => (typeof path === 'string' ? path : ''))
+    : [];
   if (listed.length === 0) return null;
   const money = PRIVATE_MONEY.filter((path) => listed.includes(path));
   const isMoney = (path: string): boolean => money.some((one) => isWithin(path, one));
@@ -117,7 +119,9 @@ export const editsOf = (file: File): Edits | null => {
     set: [
       ...changes.map(({ path, now }) => ({ path, text: now })),
       ...namedAnew(leaves, changes, clear),
-      ...listed.map((path, i) => ({ path: ['private', i], text: pathNow(path, names) })),
+      ...listed
+        .map((path, i) => ({ path: ['private', i], was: path, text: pathNow(path, names) }))
+        .filter(({ was, text }) => was !== text),
     ],
     add: readBefore(
       changes.filter(({ path }) => !isMarked(path)),
