@@ -1,7 +1,6 @@
 import type { BillAnswer } from '../engine/decision/chance/walkAway.ts';
 import type { Facts } from '../engine/scenario/scenario.ts';
 import type { Formats } from './format.ts';
-import { isPrivate } from './privacy.ts';
 import { limitStep, SHOP_QUESTIONS, unsafeSentence } from './words/walk.ts';
 
 /** "the gearbox"; what nobody named stays "any other repair". */
@@ -33,7 +32,7 @@ const verdict = (answer: BillAnswer, vehicle: string, format: Formats): string =
  * what is counted beside the bill, whether looking further ahead turns it, and what to ask before saying yes. Money in currency units.
  */
 export const billLines = (answer: BillAnswer, facts: Facts, format: Formats): readonly string[] => {
-  const vehicle = isPrivate(facts, 'vehicle.what') ? 'this vehicle' : `the ${facts.vehicleName}`;
+  const vehicle = `the ${facts.vehicleName}`;
   const lines: readonly (string | false)[] = [
     answer.unsafe && unsafeSentence([part(answer.component)]),
     verdict(answer, vehicle, format),

@@ -14,6 +14,7 @@ import { workChapter } from './chapters/work.ts';
 import type { DrawingDocument } from './charts/dom.ts';
 import { figure } from './figure.ts';
 import { formatsFor } from './format.ts';
+import { withoutPrivate } from './privacy.ts';
 
 /** A decision as a page, drawn in this document. */
 export const pageOf = <D extends Certain>(d: D, document: DrawingDocument): Page<D> => {
@@ -38,9 +39,6 @@ export const draftOf = (page: CertainPage) => ({
 
 export type Draft = ReturnType<typeof draftOf>;
 
-/**
- * What of a report can be written before its futures are drawn: half of it and more. Null where anything is private, for
- * which words give way to others is only known once everything is there.
- */
-export const draftReport = (atAverage: Decision, document: DrawingDocument): Draft | null =>
-  atAverage.facts.private.length > 0 ? null : draftOf(pageOf(atAverage, document));
+/** What of a report can be written before its futures are drawn: half of it and more. */
+export const draftReport = (atAverage: Decision, document: DrawingDocument): Draft =>
+  draftOf(pageOf(withoutPrivate(atAverage), document));

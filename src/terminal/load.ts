@@ -11,6 +11,8 @@ export interface Loaded {
   readonly scenario: Scenario;
   readonly text: string;
   readonly warnings: number;
+  /** Components of the vehicle that are shown under another name than the file's, by the file's. */
+  readonly renamed: ReadonlyMap<string, string>;
 }
 
 /** How a scenario from standard input is called in messages. */
@@ -48,5 +50,6 @@ export const load = async (file: string, effects: Effects): Promise<Loaded | num
     return EXIT.wrongFile;
   }
   await tell(parsed.warnings);
-  return { scenario: parsed.scenario, text: decoded.text, warnings: parsed.warnings.length };
+  const { scenario, warnings, renamed } = parsed;
+  return { scenario, text: decoded.text, warnings: warnings.length, renamed };
 };

@@ -74,3 +74,31 @@ describe('law 6: order changes no figure of the drawn futures', () => {
     expect(compared).toBeGreaterThan(100);
   });
 });
+
+/** Other names, and the order of the alphabet turned round. */
+const renamed = (inputs: Inputs): Inputs => {
+  const components = <T extends { readonly name: string }>(all: readonly T[]): T[] =>
+    all.map((one, i) => ({ ...one, name: `z${99 - i} part` }));
+  return {
+    ...inputs,
+    vehicle: { ...inputs.vehicle, components: components(inputs.vehicle.components) },
+    workNeeded: inputs.workNeeded.map((job, i) => ({ ...job, name: `y${99 - i} job` })),
+    replacement: inputs.replacement.map((deal, i) => ({
+      ...deal,
+      name: `x${99 - i} vehicle`,
+      components: components(deal.components),
+    })),
+  };
+};
+
+describe('law 19: a name changes no figure of the drawn futures', () => {
+  it('of jobs, components and replacements', () => {
+    for (const inputs of fc.sample(anyInputsThatMayEnd, { numRuns: 5, seed: 20261126 })) {
+      const [before, after] = [inputs, renamed(inputs)].map((of) => {
+        const { draws } = drawn(scenarioWith(of), 4);
+        return draws;
+      });
+      expect(after).toEqual(before);
+    }
+  });
+});

@@ -8,7 +8,6 @@ import { type DrawnOtherwise, scenarioToPassOn } from '../../src/engine/scenario
 import type { Scenario } from '../../src/engine/scenario/scenario.ts';
 import { embeddedScenario } from '../../src/report/embed.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
-import { isPrivate } from '../../src/report/privacy.ts';
 import { renderReport } from '../../src/report/render.ts';
 
 const folder = new URL('../../scenarios/', import.meta.url);
@@ -25,7 +24,7 @@ const decided = (text: string, today: string) => decide(scenarioOf(text, today),
 
 const report = (text: string, today: string, decision = decided(text, today), drawn: DrawnOtherwise = {}) => {
   const { facts } = decision;
-  const scenarioText = scenarioToPassOn(text, facts.date, (at) => isPrivate(facts, at), drawn);
+  const scenarioText = scenarioToPassOn(text, facts.date, drawn);
   const { document } = parseHTML('<!doctype html><html><body></body></html>');
   return { decision, html: renderReport(decision, { document, scenarioText }) };
 };
@@ -105,30 +104,26 @@ describe('law 12: a saved report, run again, gives its own figures', () => {
   });
 
   it('notes what was drawn otherwise before the first key, or where the file has it', () => {
-    const none = () => false;
     const plain = '# a note\ndate: 2026-11-25\nmiles_a_year: 9000 # by the odometer\n';
-    expect(scenarioToPassOn(plain, DAY, none, { seed: 7 })).toBe(
+    expect(scenarioToPassOn(plain, DAY, { seed: 7 })).toBe(
       plain.replace('date', 'chance: { seed: 7 } # drawn so\ndate'),
     );
-    expect(
-      scenarioToPassOn(`${plain}chance: { seed: 1, may_run_dry: 5 % } # ours\n`, DAY, none, { seed: 7 }),
-    ).toBe(`${plain}chance: { seed: 7, may_run_dry: 5 % } # ours\n`);
-    expect(scenarioToPassOn(`${plain}chance:\n`, DAY, none, { futures: 0 })).toContain(
-      'chance:\n  futures: 0\n',
+    expect(scenarioToPassOn(`${plain}chance: { seed: 1, may_run_dry: 5 % } # ours\n`, DAY, { seed: 7 })).toBe(
+      `${plain}chance: { seed: 7, may_run_dry: 5 % } # ours\n`,
     );
+    expect(scenarioToPassOn(`${plain}chance:\n`, DAY, { futures: 0 })).toContain('chance:\n  futures: 0\n');
     const shared = `mine: &c { seed: 1 }\n${plain}chance: *c\n`;
-    expect(scenarioToPassOn(shared, DAY, none, { seed: 7 })).toMatch(
+    expect(scenarioToPassOn(shared, DAY, { seed: 7 })).toMatch(
       /^mine: &c \{ seed: 1 \}[\s\S]*chance: \{ seed: 7 \}/,
     );
   });
 
   it('leaves a file that says its day as it was written, and dates one that does not before its first key', () => {
-    const none = () => false;
     const plain = '# a note\n\nmiles_a_year: 9000 # by the odometer\n';
-    const withDay = scenarioToPassOn(plain, DAY, none);
+    const withDay = scenarioToPassOn(plain, DAY);
     expect(withDay).toBe(
       `# a note\n\ndate: ${DAY} # the day this was worked out\nmiles_a_year: 9000 # by the odometer\n`,
     );
-    expect(scenarioToPassOn(withDay, MUCH_LATER, none)).toBe(withDay);
+    expect(scenarioToPassOn(withDay, MUCH_LATER)).toBe(withDay);
   });
 });

@@ -3,7 +3,6 @@ import { describe, expect, it } from 'vitest';
 import type { Decision } from '../../src/engine/decision/decision.ts';
 import { parseScenario } from '../../src/engine/scenario/parse.ts';
 import { formatsFor } from '../../src/report/format.ts';
-import { withoutPrivate } from '../../src/report/privacy.ts';
 import { aroundTheClaim } from '../../src/report/words/claim/around.ts';
 import { afterCollision } from './claims.ts';
 
@@ -11,11 +10,11 @@ const sedan = readFileSync(new URL('../../scenarios/owed-sedan.yaml', import.met
 const withGap = sedan.replace(/^ {2}lender:/m, '  gap: { limit: 4000, not_covered: 300 }\n  lender:');
 
 /** The words and numbers of a scenario, in a decision of which nothing else is asked. */
-const told = (scenario: string, hidden: readonly string[] = []): Decision => {
+const told = (scenario: string): Decision => {
   const parsed = parseScenario(scenario, { file: 'demo.yaml', today: '2026-11-25' });
   if (!('scenario' in parsed)) throw new Error(JSON.stringify(parsed.problems));
   const { facts, quantities } = parsed.scenario;
-  return withoutPrivate({ ...afterCollision, facts: { ...facts, private: hidden }, quantities });
+  return { ...afterCollision, facts, quantities };
 };
 
 const said = (d: Decision): string =>
@@ -51,12 +50,5 @@ describe('money around a settlement', () => {
     const bare = said(told(sedan.replace(/^ {2}surcharge:.*\n/m, '')));
     expect(bare).toContain('Gap cover. None was told. What a total loss leaves owing');
     expect(bare).toContain('Dearer insurance. None is counted, because none was told.');
-  });
-
-  it('keeps quiet of what is private, rather than say that none was told', () => {
-    const quiet = said(told(withGap, ['claim.surcharge', 'claim.gap', 'claim.rental', 'claim.tow.paid']));
-    for (const what of ['Dearer insurance', 'Gap cover', 'A rental', 'The tow'])
-      expect(quiet).not.toContain(what);
-    expect(quiet).toContain('Storage');
   });
 });

@@ -55,8 +55,7 @@ describe("the answer to a shop's call", () => {
     expect(said().at(-1)).toBe('Information, not advice.');
   });
 
-  it('leaves a private name out, and speaks of a repair nobody named', () => {
-    expect(said({}, { ...facts, private: ['vehicle.what'] }).join(' ')).not.toContain('2009 wagon');
+  it('speaks of a repair nobody named', () => {
     expect(said({ component: 'any other repair', paying: 1200 })[0]).toContain(
       '$1,200 for any other repair is',
     );

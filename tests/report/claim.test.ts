@@ -179,15 +179,6 @@ describe('elsewhere', () => {
     });
   });
 
-  it('keeps private words of it private', () => {
-    const words = ['claim.insurer', 'claim.lender.name', 'claim.place.name', 'claim.comparables.0.what'];
-    const hidden = { ...afterCollision, facts: { ...afterCollision.facts, private: words } };
-    const all = render(hidden) + JSON.stringify(decisionJson(hidden)) + answerLines(hidden).join(' ');
-    for (const said of ['Harrow Mutual', 'credit union', 'Harrowmere', 'Eastbury'])
-      expect(all).not.toContain(said);
-    expect(all).toContain('70% of what it was worth');
-  });
-
   it('has a line in the terminal', () => {
     expect(answerLines(afterCollision)).toContainEqual(
       expect.stringMatching(

@@ -1,7 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { ComponentLimit, WalkAway } from '../../src/engine/decision/chance/walkAway.ts';
 import type { Decision } from '../../src/engine/decision/decision.ts';
-import type { Quantity } from '../../src/engine/scenario/scenario.ts';
 import { formatsFor } from '../../src/report/format.ts';
 import { paper } from '../../src/report/style/paper.ts';
 import { styleSheet } from '../../src/report/style/sheet.ts';
@@ -13,7 +12,7 @@ import {
   usualSentence,
 } from '../../src/report/words/walk.ts';
 import { chances, walkAway, withChances } from './chances.ts';
-import { decision, facts, quantity } from './fixture.ts';
+import { facts } from './fixture.ts';
 import { read, render } from './page.ts';
 
 const format = formatsFor(facts);
@@ -173,25 +172,8 @@ describe('the card for the glovebox', () => {
     expect(card).toMatch(/Brake lines ?unsafe once it fails/);
   });
 
-  it('names nobody, and nothing private', () => {
+  it('names nobody', () => {
     expect(card).not.toMatch(new RegExp(`${facts.mechanic}|${facts.partner}`));
-    const hidden = { ...withChances, facts: { ...facts, private: ['vehicle.what'] } };
-    expect(part(hidden, '.card')).not.toContain(decision.facts.vehicleName);
-  });
-
-  it('leaves a part out whose price is private', () => {
-    const price: Quantity = {
-      ...quantity('vehicle.averageRepairs.statedAYear'),
-      key: 'vehicle.components.0.shopPrice',
-      path: 'vehicle.components.0.shop_price',
-    };
-    const d: Decision = {
-      ...withChances,
-      quantities: [...withChances.quantities, price],
-      facts: { ...facts, private: ['vehicle.components.shop_price'] },
-    };
-    expect(part(d, '#walk-away')).not.toMatch(/gearbox/i);
-    expect(part(d, '.card')).toContain('Timing chain');
   });
 
   it('is printed whole, within a line to cut along', () => {

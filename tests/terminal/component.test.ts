@@ -34,3 +34,12 @@ it('takes a name for a name, whatever else begins with it', () => {
     told: 'The scenario has no component "gearbox". It names none: say "anything else".',
   });
 });
+
+it('knows a private name, and tells the one that is shown', () => {
+  const renamed = new Map([["Odile's pump", 'part 2']]);
+  const meant = (typed: string) => meantComponent(typed, ['gearbox', 'part 2'], renamed);
+  for (const typed of ["odile's PUMP", 'odile', 'part 2']) expect(meant(typed)).toEqual({ name: 'part 2' });
+  expect(meant('turbine')).toEqual({
+    told: 'The scenario has no component "turbine". There are "gearbox", "part 2", "anything else".',
+  });
+});

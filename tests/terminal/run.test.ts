@@ -184,7 +184,29 @@ describe('a run', () => {
     const text = `# Only Wren knows.\nprivate: [household.mechanic]\n${SHORT}`;
     const { files } = await ran(['report', 'mine.yaml'], { files: { 'mine.yaml': text } });
     expect(files.get('mine.html')).not.toMatch(/Wren/);
-    expect(files.get('mine.html')).toContain('(private)');
+    expect(files.get('mine.html')).toContain('mechanic: the mechanic');
+  });
+
+  it('keeps them out of all that it prints, and knows a part by its private name all the same', async () => {
+    const text = `private: [household.mechanic, vehicle.components.0.name]\n${SHORT.replace(
+      'work_needed:',
+      `  components:\n    - { name: "Wren's turbo", life: { typical: 180000 }, shop_price: 900 }\nwork_needed:`,
+    ).replace('front brakes', "wren's front brakes")}`;
+    const world = { files: { 'mine.yaml': text } };
+    const bill = await ran(['bill', 'mine.yaml', "wren's turbo", '50'], world);
+    expect(bill).toMatchObject({ code: 0, told: '' });
+    expect(bill.printed).toContain('for the part 1');
+    for (const args of [
+      ['bill', 'mine.yaml', 'hose', '50'],
+      ['bill', 'mine.yaml', 'part', '50', '--json'],
+      ['check', 'mine.yaml'],
+      ['costs', 'mine.yaml'],
+      ['report', 'mine.yaml'],
+      ['report', 'mine.yaml', '--json'],
+    ]) {
+      const { printed, told, files } = await ran(args, world);
+      expect(`${printed}${told}${files.get('mine.html') ?? ''}`, args.join(' ')).not.toMatch(/wren|turbo/i);
+    }
   });
 
   it('ends quietly when nobody reads on, and loudly when its output cannot be written', async () => {

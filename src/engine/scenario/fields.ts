@@ -154,7 +154,8 @@ export const yesNo = (description: string) =>
     json(description, 'Write yes or no.', { enum: [true, false, 'yes', 'no'] }),
   );
 
-const LONGEST_WORDS = 2_000;
+/** The most characters a text of a file may have. */
+export const LONGEST_WORDS = 2_000;
 
 /** Words: one line or several, never empty. */
 export const words = (description: string, remedy = 'Write it in words.') =>
@@ -291,6 +292,9 @@ export const list = <S extends z.core.SomeType>(item: S, most = 100) =>
 /** Something that need not be there. */
 export const maybe = <S extends z.core.SomeType>(schema: S) => z.optional(schema);
 
+/** The most characters a key of the reader's own choosing may have. */
+export const LONGEST_KEY = 60;
+
 /** Keys of the reader's own choosing, with values of one kind. */
 export const record = <S extends z.core.SomeType>(value: S, description: string) =>
-  z.record(z.string().check(z.maxLength(60)), value).register(z.globalRegistry, { description });
+  z.record(z.string().check(z.maxLength(LONGEST_KEY)), value).register(z.globalRegistry, { description });

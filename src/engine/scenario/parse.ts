@@ -1,6 +1,7 @@
 import { parseCivilDate } from '../quantity/civilDate.ts';
 import { completeScenario } from './complete/scenario.ts';
-import { type Finding, inOrder, type Path, type Problem, pathText, showValue } from './problems.ts';
+import { asTold, renamedParts, shownOf, withoutMoney } from './private/shown.ts';
+import { type Finding, findingId, inOrder, type Problem, pathText, showValue } from './problems.ts';
 import { type Locate, readDocument, type Tree } from './reading/document.ts';
 import { stated } from './reading/stated.ts';
 import { isMapping, rawView } from './rules/raw.ts';
@@ -19,7 +20,12 @@ export interface ParseContext {
 }
 
 export type Parsed =
-  | { readonly scenario: Scenario; readonly warnings: readonly Problem[] }
+  | {
+      readonly scenario: Scenario;
+      readonly warnings: readonly Problem[];
+      /** Components of the vehicle that are shown under another name than the file's, by the file's. */
+      readonly renamed: ReadonlyMap<string, string>;
+    }
   | { readonly problems: readonly Problem[] };
 
 /** More than these nobody reads at once. */
@@ -91,8 +97,8 @@ const smallRates = ({ quantities }: Scenario): Finding[] =>
 /** One problem for one place and kind: a rule and the schema may both see that something is missing. */
 const once = (findings: readonly Finding[]): Finding[] => {
   const seen = new Set<string>();
-  return findings.filter(({ path, kind }: { path: Path; kind: string }) => {
-    const id = `${kind} ${pathText(path)}`;
+  return findings.filter((finding) => {
+    const id = findingId(finding);
     if (seen.has(id)) return false;
     seen.add(id);
     return true;
@@ -122,40 +128,53 @@ export const parseScenario = (text: string, context: ParseContext): Parsed => {
   if (tree === null) return notAScenario('This file is empty.', 'empty');
   if (!isMapping(tree)) return notAScenario('This is not a scenario.', 'wrong shape');
   const units = unitsOf(tree);
-  const written = tree.date;
-  const date = typeof written === 'string' && parseCivilDate(written) ? written : context.today;
-  const read = readTree({ tree, units, date }, context.today);
+  const day = tree.date;
+  const date = typeof day === 'string' && parseCivilDate(day) ? day : context.today;
+  // What is wrong is found out about the file as it is written, and told of the file as it may be shown.
+  const written = checked({ tree, units, date }, context.today);
+  const shown = shownOf(text, tree);
+  if (shown.problems.length > 0) return { problems: shown.problems };
+  const kept: Written = { tree: shown.tree, units, date };
+  const told = shown.tree === tree ? written : checked(kept, context.today);
+  const found = once(written.problems.length > 0 ? asTold(written.problems, told.problems) : told.problems);
+  const read = found.length > 0 ? { problems: found } : completed(kept, told);
   if ('problems' in read)
     return {
       problems: inOrder(read.problems.map((finding) => placed(finding, locate))).slice(0, MOST_PROBLEMS),
     };
-  const { scenario } = read;
-  const warnings = [...read.warnings, ...smallRates(scenario)];
-  return { scenario, warnings: inOrder(once(warnings).map((finding) => placed(finding, locate))) };
+  const warnings = [...asTold(written.warnings, told.warnings), ...smallRates(read.scenario)];
+  return {
+    scenario: withoutMoney(read.scenario, tree),
+    warnings: inOrder(once(warnings).map((finding) => placed(finding, locate))),
+    renamed: renamedParts(tree, shown.tree),
+  };
 };
 
-type Read =
-  | { readonly scenario: Scenario; readonly warnings: readonly Finding[] }
-  | { readonly problems: readonly Finding[] };
+/** A tree as schema and rules find it. */
+interface Checked {
+  readonly shaped: ReturnType<ReturnType<typeof scenarioSchema>['safeParse']>;
+  readonly problems: readonly Finding[];
+  readonly warnings: readonly Finding[];
+}
 
-/**
- * A file's tree read: schema, rules, and everything filled in.
- *
- * @param today the day it is (ISO), which dates are held against
- */
-export const readTree = (written: Written, today = written.date): Read => {
-  const { tree, units, date } = written;
+const checked = ({ tree, units, date }: Written, today: string): Checked => {
   const schema = schemaIn(units);
   const shaped = schema.safeParse(tree);
   const ruled = applyRules(rawView(tree, units, date, today));
   const shape = shaped.success ? [] : findingsOf(schema, tree, shaped.error.issues);
-  const found = once([...shape, ...ruled.problems]);
-  if (found.length > 0 || !shaped.success) return { problems: found };
-  const { scenario, findings } = completeScenario(shaped.data, units, date);
-  return findings.length > 0
-    ? { problems: findings }
-    : { scenario: { ...scenario, written }, warnings: ruled.warnings };
+  return { shaped, problems: once([...shape, ...ruled.problems]), warnings: ruled.warnings };
 };
+
+type Read = { readonly scenario: Scenario } | { readonly problems: readonly Finding[] };
+
+const completed = (written: Written, { shaped, problems }: Checked): Read => {
+  if (problems.length > 0 || !shaped.success) return { problems };
+  const { scenario, findings } = completeScenario(shaped.data, written.units, written.date);
+  return findings.length > 0 ? { problems: findings } : { scenario: { ...scenario, written } };
+};
+
+/** A file's tree read: schema, rules, and everything filled in. Dates are held against the day of the decision. */
+export const readTree = (written: Written): Read => completed(written, checked(written, written.date));
 
 /** A tree that was read without a problem, as the schema has it. */
 export const sparseOf = ({ tree, units }: Written): Sparse => schemaIn(units).parse(tree);

@@ -43,13 +43,20 @@ export const PART_LIFE_SOURCE =
 export const PART_PRICE_SOURCE =
   "US EPA OMEGA model inputs, maintenance_cost.csv: a shop's price in 2019 dollars, carried to today's";
 
+const partCalled = (name: string): TablePart | undefined => {
+  const wanted = name.trim().toLowerCase();
+  return TABLE_PARTS.find(({ names }) => names.some((one) => one.toLowerCase() === wanted));
+};
+
+/** What the table calls a part; null where it does not know the name. */
+export const tableName = (name: string): string | null => partCalled(name)?.names[0] ?? null;
+
 /** A part's life in miles and its price, for a powertrain that has it; null where the table does not know the name. */
 export const tablePart = (
   name: string,
   powertrain: Powertrain,
 ): { readonly miles: number; readonly dollars: number } | null => {
-  const wanted = name.trim().toLowerCase();
-  const found = TABLE_PARTS.find(({ names }) => names.some((one) => one.toLowerCase() === wanted));
+  const found = partCalled(name);
   const miles = found?.miles[powertrain] ?? null;
   return found && miles !== null ? { miles, dollars: found.dollars } : null;
 };

@@ -1,5 +1,5 @@
 import { type Document, isAlias, isMap, isScalar, parseDocument } from 'yaml';
-import { redactScenario } from './redact.ts';
+import { redactScenario } from './private/redact.ts';
 
 /** How futures were drawn where that is not what the file says. */
 export interface DrawnOtherwise {
@@ -14,15 +14,10 @@ export interface DrawnOtherwise {
  * file that says all of that and keeps nothing private comes back untouched, comments and all.
  *
  * @param date ISO day the decision was taken on
- * @param isPrivate asked for the dotted path of every value
  * @param drawn seed and futures, each only if it is not the file's own
  */
-export const scenarioToPassOn = (
-  text: string,
-  date: string,
-  isPrivate: (path: string) => boolean,
-  drawn: DrawnOtherwise = {},
-): string => dated(drawnAs(redactScenario(text, isPrivate), drawn), date);
+export const scenarioToPassOn = (text: string, date: string, drawn: DrawnOtherwise = {}): string =>
+  dated(drawnAs(redactScenario(text), drawn), date);
 
 const dated = (text: string, date: string): string => {
   const doc = parseDocument(text);

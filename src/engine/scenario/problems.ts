@@ -69,6 +69,9 @@ export const showValue = (value: unknown): string => {
 /** The path as it is written everywhere: dotted, list positions from 0; a stranger's key is made safe to print. */
 export const pathText = (path: Path): string => path.map((step) => showValue(String(step))).join('.');
 
+/** One finding for one place and kind. */
+export const findingId = ({ kind, path }: Finding): string => `${kind} ${pathText(path)}`;
+
 /** The message with the value it is about, unless it shows it already. */
 const withValue = ({ message, value }: Problem): string =>
   value === undefined || message.includes(value) ? message : message.replace(/\.$/, ` (${value}).`);

@@ -26,7 +26,7 @@ export const billCommand = async (
 ): Promise<number> => {
   const loaded = await load(file, effects);
   if (typeof loaded === 'number') return loaded;
-  const { scenario } = loaded;
+  const { scenario, renamed } = loaded;
   const { facts } = scenario;
   const refuse = async (line: string): Promise<number> => {
     await effects.err(`${visible(line)}\n`);
@@ -41,7 +41,7 @@ export const billCommand = async (
   if (walkAway === null) {
     return refuse('There is nothing to weigh a bill against: keeping it is not open, or no replacement is.');
   }
-  const meant = meantComponent(component, billableNames(walkAway));
+  const meant = meantComponent(component, billableNames(walkAway), renamed);
   if ('told' in meant) return refuse(meant.told);
   const limit = walkAway.components.find(({ component, position }) =>
     meant.name === null ? position === null : position !== null && component === meant.name,

@@ -4,7 +4,6 @@ import { visible } from '../../engine/scenario/problems.ts';
 import { SCRAMBLES } from '../../engine/scenario/scenario.ts';
 import type { Draft } from '../../report/draft.ts';
 import { isOurReport } from '../../report/embed.ts';
-import { isPrivate } from '../../report/privacy.ts';
 import { decided } from '../decided.ts';
 import type { Drawing } from '../drawing.ts';
 import type { Crew } from '../effects.ts';
@@ -68,12 +67,7 @@ export const reportCommand = async (
     import('../../report/answer.ts'),
   ]);
   const { facts } = decision;
-  const scenarioText = scenarioToPassOn(
-    loaded.text,
-    facts.date,
-    (at) => isPrivate(facts, at),
-    drawnOtherwise(loaded.scenario, scenario),
-  );
+  const scenarioText = scenarioToPassOn(loaded.text, facts.date, drawnOtherwise(loaded.scenario, scenario));
   // Where other ways turned out best on average, what was written of those at average inputs is of no use.
   const same = written.of?.bestKeep === decision.bestKeep && written.of?.bestReplace === decision.bestReplace;
   const draft = same ? written.draft : null;

@@ -6,8 +6,9 @@ import { copulaOf } from '../../quantity/rankCorrelation.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
 import type { DrawnFuture } from '../context.ts';
 import type { Memory, ReadsOfAny, Recalled } from '../memory.ts';
+import { luckNamesOf } from './luckNames.ts';
 import type { Still } from './still.ts';
-import { nameOf, type PartLuck, type Unknowns } from './unknowns.ts';
+import type { PartLuck, Unknowns } from './unknowns.ts';
 
 /** A group of unknowns that count as one: a number, numbers that go together, or all the luck of a part. */
 export interface Group {
@@ -132,7 +133,7 @@ export const drawerOf = (
   const fromOther = { ranged: new Uint8Array(ranged.length), turns: new Uint8Array(turns.length) };
   const partFromOther = new Uint8Array(parts.length);
 
-  /** A uniform number for one event of a part: a coordinate of the point, or counted off by the part's name. */
+  /** A uniform number for one event of a part: a coordinate of the point, or counted off by what its luck goes by. */
   const luckWith = (stream: number, p: number, apart: boolean): Luck => {
     const { exponential, bill } = layout.part[p] ?? { exponential: [], bill: [] };
     const uniform = (dimension: number | undefined, count: number): number => {
@@ -168,7 +169,8 @@ export const drawerOf = (
   };
   const turnAt = new Map(turns.map(({ key }, t) => [key, t]));
   const turnStreams = turns.map(({ name }) => streamOf(name));
-  const rangedStreams = ranged.map((quantity) => streamOf(nameOf(quantity)));
+  const names = luckNamesOf(scenario);
+  const rangedStreams = ranged.map(({ key }) => streamOf(names(key)));
   const placeIn = (from: typeof own, r: number): number =>
     r < most ? (from.point[r] as number) : uniformAt(seed, from.draw(), rangedStreams[r] as number, 0);
   const turnsOut = (what: string): number => {

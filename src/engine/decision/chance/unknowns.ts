@@ -6,12 +6,13 @@ import { type Context, contextOf, EXPECTED } from '../context.ts';
 import { ENDS } from '../ends.ts';
 import { expectedFailures } from '../expectedFailures.ts';
 import { paceOf, unnamedAMonth } from '../repairs.ts';
+import { type LuckNames, luckNamesOf } from './luckNames.ts';
 
 /** The luck of one component of one vehicle, or of its repairs that nobody named (position -1). */
 export interface PartLuck {
   readonly vehicle: string;
   readonly component: number;
-  /** The same in whatever order the file lists things: random streams go by it. */
+  /** The same in whatever order the file lists things and whatever they are called: random streams go by it. */
   readonly name: string;
   readonly what: string;
   readonly vehicleName: string;
@@ -44,52 +45,30 @@ export interface Unknowns {
 const byName = <T extends { readonly name: string }>(a: T, b: T): number =>
   a.name < b.name ? -1 : a.name > b.name ? 1 : 0;
 
-/** A quantity's name without positions: labels name the vehicle, the job or the part. */
-export const nameOf = ({ label, key }: Pick<Quantity, 'label' | 'key'>): string =>
-  `${label} (${key.replaceAll(/\d+/g, '#')})`;
-
-/** Something named, with all that is said of it: what has the same name is put in order by that. */
-interface Said<T> {
-  readonly one: T;
-  readonly content: string;
-}
-
-const said = <T>(one: T, all: unknown): Said<T> => ({ one, content: JSON.stringify(all) });
-
-/** By name; what has the same name is told apart by what is said of it, never by the file's order. */
-const distinct = <T extends { readonly name: string }>(all: readonly Said<T>[]): T[] => {
-  const sorted = [...all]
-    .sort((a, b) => byName(a.one, b.one) || (a.content < b.content ? -1 : a.content > b.content ? 1 : 0))
-    .map(({ one }) => one);
-  return sorted.map((one, i) => {
-    const before = sorted.slice(0, i).filter(({ name }) => name === one.name).length;
-    return before === 0 ? one : { ...one, name: `${one.name} (${before + 1})` };
-  });
-};
-
 const partsOf = (
   vehicle: RunningCosts,
+  key: string,
   luck: string,
   vehicleName: string,
+  names: LuckNames,
   ctx: Context,
-): Said<PartLuck>[] => {
+): PartLuck[] => {
   const named = vehicle.components.map((part, i) => {
     const pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: ctx.horizon };
     const counts = expectedFailures(part, pace, []);
     let expected = 0;
     for (let m = 0; m < ctx.horizon; m++) expected += counts[m] ?? 0;
     const bill = shopPriceOf(part, ctx.work.shopHour) + part.tow + part.daysWithout * ctx.work.dayWithout;
-    const one = {
+    return {
       vehicle: luck,
       component: i,
-      name: `${vehicleName}: ${part.name}`,
+      name: names(`${key}.components.${i}`),
       what: `luck with the ${part.name}, ${vehicleName}`,
       vehicleName,
       expected,
       weight: expected * bill * bill,
       billed: part.bill.parts !== null || part.bill.hours !== null || part.bill.shopPrice !== null,
     };
-    return said(one, part);
   });
   const { bill, strands } = vehicle.averageRepairs;
   const aMonth = unnamedAMonth(vehicle, ctx);
@@ -98,19 +77,16 @@ const partsOf = (
   if (money <= 0 || bill.mean <= 0) return named;
   return [
     ...named,
-    said(
-      {
-        vehicle: luck,
-        component: -1,
-        name: `${vehicleName}: repairs nobody named`,
-        what: `luck with repairs nobody can name, ${vehicleName}`,
-        vehicleName,
-        expected: money / bill.mean,
-        weight: money * bill.mean,
-        billed: bill.range !== null || strands > 0,
-      },
-      vehicle.averageRepairs,
-    ),
+    {
+      vehicle: luck,
+      component: -1,
+      name: names(`${key}.averageRepairs`),
+      what: `luck with repairs nobody can name, ${vehicleName}`,
+      vehicleName,
+      expected: money / bill.mean,
+      weight: money * bill.mean,
+      billed: bill.range !== null || strands > 0,
+    },
   ];
 };
 
@@ -125,12 +101,14 @@ const turn = (key: string, name: string, what: string, chance: Turn['chance']): 
   chance,
 });
 
-/** Every unknown of a scenario, in an order that the file's own does not change. */
-export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns => {
+/** Every unknown of a scenario, in an order that neither the file's own nor any word changes. */
+export const unknownsOf = (scenario: Scenario): Unknowns => {
+  const { inputs, facts, quantities } = scenario;
   const ctx = contextOf(inputs, facts, EXPECTED, 'unrounded');
+  const names = luckNamesOf(scenario);
   const ranged = quantities
     .filter(({ range, varies }) => range !== null && range.low !== range.high && varies === 'once')
-    .map((quantity) => ({ quantity, name: nameOf(quantity) }))
+    .map((quantity) => ({ quantity, name: names(quantity.key) }))
     .sort(byName)
     .map(({ quantity }) => quantity);
   const turns = inputs.workNeeded.flatMap((job, i) => {
@@ -140,7 +118,7 @@ export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns =>
         ? [
             turn(
               `work_needed[${i}].not_cured`,
-              `${job.name}: not cured`,
+              names(`workNeeded.${i}.notCured`),
               `whether ${job.name} cures it`,
               ({ workNeeded }) => workNeeded[i]?.notCured.chance ?? 0,
             ),
@@ -150,31 +128,33 @@ export const unknownsOf = ({ inputs, facts, quantities }: Scenario): Unknowns =>
         ? [
             turn(
               `work_needed[${i}].more_found`,
-              `${job.name}: more`,
+              names(`workNeeded.${i}.moreFound`),
               `whether ${job.name} finds more`,
               ({ workNeeded }) => workNeeded[i]?.moreFound.chance ?? 0,
             ),
           ]
         : []),
-    ].map((one) => said(one, job));
+    ];
   });
-  turns.push(...claimTurns(inputs).map((one) => said(one, null)));
+  turns.push(...claimTurns(inputs));
   if (inputs.vehicle.ends.length > 0)
-    turns.push(said(turn(ENDS, 'the end', `whether the ${facts.vehicleName} comes to its end`, null), null));
+    turns.push(turn(ENDS, 'the end', `whether the ${facts.vehicleName} comes to its end`, null));
   const parts = [
-    ...partsOf(inputs.vehicle, 'vehicle', facts.vehicleName, ctx),
+    ...partsOf(inputs.vehicle, 'vehicle', 'vehicle', facts.vehicleName, names, ctx),
     ...inputs.replacement.flatMap((offer, i) =>
       partsOf(
         offer,
+        `replacement.${i}`,
         luckOfReplacement(i, inputs.replacement.length),
         facts.replacementNames[i] ?? offer.name,
+        names,
         ctx,
       ),
     ),
   ];
   return {
     ranged,
-    turns: distinct(turns),
-    parts: distinct(parts).sort((a, b) => b.weight - a.weight || byName(a, b)),
+    turns: turns.sort(byName),
+    parts: parts.sort((a, b) => b.weight - a.weight || byName(a, b)),
   };
 };

@@ -1,5 +1,6 @@
 import type { Contract, Sink } from '../../cashflow/posting.ts';
 import type { Inputs } from '../../scenario/inputs.ts';
+import { type Content, contentOf, inOrder } from '../chance/contents.ts';
 import type { Context } from '../context.ts';
 import { chanceOfEnd, endsIn } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
@@ -48,11 +49,22 @@ export const awaitedBy = (chance: number, awaited: Awaited | null): Awaited | nu
     payoff: chance * awaited.payoff,
   };
 
-/** Which replacement follows once it has come to its end: the cheapest there is to buy; null where there is none. */
+const said = (offer: Inputs['replacement'][number]): Content =>
+  contentOf(
+    offer,
+    '',
+    () => null,
+    () => null,
+  );
+
+/**
+ * Which replacement follows once it has come to its end: the cheapest there is to buy, of equals by what is said of them
+ * and not by their names; null where there is none.
+ */
 export const nextAfterEnd = ({ replacement }: Inputs): number | null =>
   replacement
-    .map(({ price, name }, index) => ({ price, name, index }))
-    .sort((a, b) => a.price - b.price || (a.name < b.name ? -1 : 1))[0]?.index ?? null;
+    .map((offer, index) => ({ offer, index }))
+    .sort((a, b) => a.offer.price - b.offer.price || inOrder(said(a.offer), said(b.offer)))[0]?.index ?? null;
 
 /** What follows once it has come to its end: the cheapest replacement, or doing without. */
 const followedBy = (month: number, treatments: Treatments, ctx: Context) => {

@@ -21,7 +21,6 @@ export const completeChance = (
   correlations: readonly Correlation[],
 ): Chance => {
   const { chance } = file;
-  const hidden = file.private?.includes('chance.set_aside_each_month') ?? false;
   return {
     seed: chance?.seed?.value ?? D.seed.value,
     futures: wholeFutures(chance?.futures?.value ?? D.futures.value),
@@ -38,8 +37,7 @@ export const completeChance = (
     mayRunDry: chance?.may_run_dry?.value ?? D.mayRunDry.value,
     pair: null,
     setAside:
-      (hidden ? undefined : chance?.set_aside_each_month?.value) ??
-      (file.spare_each_month === undefined ? null : spareEachMonth),
+      chance?.set_aside_each_month?.value ?? (file.spare_each_month === undefined ? null : spareEachMonth),
   };
 };
 

@@ -1,5 +1,6 @@
 import { type CivilDate, parseCivilDate } from '../../quantity/civilDate.ts';
 import type { EnergyUnit } from '../../quantity/energy.ts';
+import { REDACTED } from '../private/standIns.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { Chance, EnergyStated, Facts, JobFacts, Need } from '../scenario.ts';
 import type { Sparse, SparseReplacement, SparseRunning } from '../schema/scenario.ts';
@@ -101,7 +102,7 @@ export const completeFacts = (
     replacementNames: names,
     offerEnds: replacements.map((one) => one.offer_ends ?? ''),
     creditConfirmed: replacements.map((one) => one.credit_confirmed ?? false),
-    notMoney: file.not_money ?? [],
+    notMoney: (file.not_money ?? []).filter((words) => words !== REDACTED),
     private: file.private ?? [],
     hoursPriced: household?.price_of_own_hour !== undefined,
     chance: found.chance,

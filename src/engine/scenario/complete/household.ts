@@ -50,10 +50,7 @@ export const completeHousehold = (file: Sparse, root: Pen, date: string): Househ
   const pen = root.at('household', 'household');
   const top = root.at('household', '');
   const S = HOUSEHOLD;
-  // What is private is not used: a report is made to be passed on, and must give its own figures when run again.
-  const unlessPrivate = (key: 'savings_for_this' | 'spare_each_month') =>
-    file.private?.includes(key) ? undefined : file[key];
-  const [savings, spare] = [unlessPrivate('savings_for_this'), unlessPrivate('spare_each_month')];
+  const { savings_for_this: savings, spare_each_month: spare } = file;
   const unit = root.units.distance === 'km' ? 'km_a_year' : 'miles_a_year';
   return {
     distanceAYear: top.take(

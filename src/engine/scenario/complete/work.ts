@@ -72,14 +72,15 @@ const chanceOf = (
 
 /**
  * How far it may be driven with the job undone: as told, else as safety and waiting say. What cannot wait lets it go to
- * the shop and no farther; not even there where a danger shows and nobody says it is safe, or the vehicle is not to be
- * driven anyway.
+ * the shop and no farther; not even there where a danger shows (in the list of them, or without one in the job's words) and
+ * nobody says it is safe, or the vehicle is not to be driven anyway.
  */
 const mayBeDriven = (file: SparseJob, canWait: number | null, stands: boolean): MayBeDriven => {
   if (file.may_be_driven) return file.may_be_driven;
   if (file.immobilises || file.safety) return 'no';
   if (canWait !== 0) return 'yes';
-  const danger = file.safety === undefined && unsafeToLeave(file.job, file.dangers) !== null;
+  const words = file.dangers === undefined ? file.job : '';
+  const danger = file.safety === undefined && unsafeToLeave(words, file.dangers) !== null;
   return danger || (stands && file.immobilises === undefined) ? 'no' : 'to_the_shop';
 };
 

@@ -1,6 +1,8 @@
+import { PRIVATE_MONEY } from '../private/money.ts';
+import { readOutOf } from '../private/readOut.ts';
+import { isOwnKey, isWords } from '../private/texts.ts';
 import { type Finding, type Path, pathText, showValue } from '../problems.ts';
 import { mainFigure } from '../reading/stated.ts';
-import { PRIVATE_MONEY } from '../redact.ts';
 import { HOUSEHOLD, PURCHASE, RUNNING } from '../specs.ts';
 import type { Raw } from './raw.ts';
 
@@ -85,45 +87,6 @@ export const currencyGiven = (raw: Raw): Finding[] => {
   return [];
 };
 
-/** Keys whose contents are words: they may be kept out of what is passed on. */
-const WORDS = new Set([
-  'title',
-  'note',
-  'source',
-  'what',
-  'job',
-  'name',
-  'mechanic',
-  'partner',
-  'someone_else_pays',
-  'why',
-  'insurer',
-  'not_money',
-]);
-
-const isWords = (path: Path): boolean =>
-  path.some(
-    (step, i) => WORDS.has(String(step)) && path.slice(i + 1).every((rest) => /^\d+$/.test(String(rest))),
-  );
-
-/** Whether a component's life and price are told, so that nothing is looked up under its name. */
-const hasOwnLife = (raw: Raw, name: Path): boolean => {
-  const has = (...keys: string[]): boolean => raw.has([...name.slice(0, -1), ...keys]);
-  return has('life', 'typical') && (has('hours') || has('shop_price'));
-};
-
-/** What is otherwise read out of private words: a model year out of a name, dangers out of a job; null if nothing is. */
-const neededWithout = (raw: Raw, path: Path): string | null => {
-  const last = path.at(-1);
-  const beside = (key: string): boolean => raw.has([...path.slice(0, -1), key]);
-  if (last === 'what' && (path[0] === 'vehicle' || path[0] === 'replacement') && !beside('year'))
-    return 'year';
-  if (last === 'name' && path.includes('components') && !beside('like') && !hasOwnLife(raw, path))
-    return 'like';
-  if (last === 'job' && path[0] === 'work_needed' && !beside('dangers')) return 'dangers';
-  return null;
-};
-
 /** Private places must exist and hold words, or money that the costs do not rest on. */
 export const privateWords = (raw: Raw): Finding[] =>
   raw.each(['private']).flatMap((at): Finding[] => {
@@ -140,18 +103,18 @@ export const privateWords = (raw: Raw): Finding[] =>
           remedy: 'Write the keys that lead to it, with points between them: household.partner.',
         },
       ];
-    const needed = neededWithout(raw, path);
-    if (needed !== null)
+    const [needed] = readOutOf(path, raw.has);
+    if (needed !== undefined)
       return [
         {
           kind: 'private',
           path: at,
           value: text,
           message: `Something is read out of "${showValue(text)}" that the figures depend on.`,
-          remedy: `Write "${needed}:" beside it as well.`,
+          remedy: `Write "${needed.key}:" beside it as well.`,
         },
       ];
-    if (isWords(path) || PRIVATE_MONEY.includes(pathText(path))) return [];
+    if (isWords(path) || isOwnKey(path) || PRIVATE_MONEY.includes(pathText(path))) return [];
     return [
       {
         kind: 'private',

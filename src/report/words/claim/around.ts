@@ -1,7 +1,6 @@
 import type { Decision } from '../../../engine/decision/decision.ts';
 import type { Quantity } from '../../../engine/scenario/scenario.ts';
 import { day, type Formats } from '../../format.ts';
-import { isPrivate } from '../../privacy.ts';
 import { listed } from '../sentence.ts';
 
 /** Money that comes and goes around a settlement, as far as the scenario tells of it; each with what to mind. */
@@ -41,7 +40,7 @@ export const aroundTheClaim = (
       'Gap cover',
       `It pays the lender what a total loss leaves owing${told('gap.limit') ? `, up to ${said('gap.limit')}` : ''}${value('gap.notCovered') > 0 ? `, but not ${said('gap.notCovered')} of it (missed payments, late fees, a deductible it leaves out)` : ''}. It pays once, only after a total loss, and nothing to you: no repair, no down payment on another.`,
     );
-  else if (facts.lender && facts.pays !== 'nobody' && !isPrivate(d.facts, 'claim.gap'))
+  else if (facts.lender && facts.pays !== 'nobody')
     add('Gap cover', 'None was told. What a total loss leaves owing to the lender is then yours to pay.');
   const ahead = d.quantities
     .filter((q) => /^claim\.refunds\.\d+\.paid$/.test(q.key))
