@@ -1,3 +1,4 @@
+import { isOwnInsurance } from '../claim.ts';
 import { type Finding, type Path, pathText, showValue } from '../problems.ts';
 import { mainFigure } from '../reading/stated.ts';
 import { PRIVATE_MONEY } from '../redact.ts';
@@ -111,7 +112,7 @@ const hasOwnLife = (raw: Raw, name: Path): boolean => {
   return has('life', 'typical') && (has('hours') || has('shop_price'));
 };
 
-/** What is otherwise read out of private words: a model year out of a name, dangers out of a job; null if nothing is. */
+/** What is otherwise read out of private words: a year out of a name, dangers out of a job; null if nothing is. */
 const neededWithout = (raw: Raw, path: Path): string | null => {
   const last = path.at(-1);
   const beside = (key: string): boolean => raw.has([...path.slice(0, -1), key]);
@@ -120,6 +121,10 @@ const neededWithout = (raw: Raw, path: Path): string | null => {
   if (last === 'name' && path.includes('components') && !beside('like') && !hasOwnLife(raw, path))
     return 'like';
   if (last === 'job' && path[0] === 'work_needed' && !beside('dangers')) return 'dangers';
+  if (last === 'what' && path[1] === 'refunds' && !beside('insurance')) {
+    const words = raw.at(path);
+    if (typeof words === 'string' && isOwnInsurance(words, undefined)) return 'insurance';
+  }
   return null;
 };
 
