@@ -43,6 +43,7 @@ const changes: fc.Arbitrary<Partial<Claim>> = fc
     refunds: fc.array(
       fc.record({ left: units(6, 36), fee: units(0, 80) }).map(({ left, fee }) => ({
         what: 'service contract',
+        insurance: false,
         paid: 1800,
         months: 36,
         left,

@@ -127,9 +127,17 @@ const presentPaying = (ctx: Context): Pick<Span, 'name' | 'path' | 'bought' | 's
 export const presentUnusedBack = (month: number, ctx: Context): Contract =>
   unusedBack(ctx.inputs.vehicle, presentPaying(ctx), month, ctx);
 
-/** The same when it goes on the day of the decision, at once. */
-export const presentUnusedToday = (ctx: Context): Contract =>
-  unusedBack(ctx.inputs.vehicle, presentPaying(ctx), 0, ctx, false);
+/**
+ * The same when it goes on the day of the decision, at once.
+ *
+ * @param insuranceApart what comes back of the insurance is listed by itself
+ */
+export const presentUnusedToday = (ctx: Context, insuranceApart = false): Contract => {
+  const { cover, registration, registrationRefunded, inspection, tax } = ctx.inputs.vehicle;
+  const insured = insuranceApart ? { aYear: 0, nextDue: cover.nextDue } : cover;
+  const billed = { cover: insured, registration, registrationRefunded, inspection, tax };
+  return unusedBack(billed, presentPaying(ctx), 0, ctx, false);
+};
 
 /** What is unearned of them at the end of a month at which it is kept. */
 export const presentUnearnedAt = (month: number, ctx: Context): number =>

@@ -84,6 +84,8 @@ export interface Rebuild extends Omit<ClaimWork, 'days'> {
 /** Paid ahead and in part unused when the vehicle goes: premium, service contract, gap cover. */
 export interface PaidAheadFor {
   readonly what: string;
+  /** It is the vehicle's own insurance, so it stands for what is unearned of its yearly bill. */
+  readonly insurance: boolean;
   readonly paid: number;
   /** Months it was paid for, and how many of them are left. */
   readonly months: number;
@@ -91,6 +93,10 @@ export interface PaidAheadFor {
   /** What cancelling costs. */
   readonly fee: number;
 }
+
+/** Whether something paid ahead is the vehicle's own insurance: as told, else by its words; gap cover is not. */
+export const isOwnInsurance = (what: string, told: boolean | undefined): boolean =>
+  told ?? (/\b(insurance|premiums?)\b/i.test(what) && !/\bgap\b/i.test(what));
 
 /** Money in currency units; before tax unless the name says otherwise. `null`: there is no such thing here. */
 export interface Claim {

@@ -162,7 +162,7 @@ const checked = ({ tree, units, date }: Written, today: string): Checked => {
   const shaped = schema.safeParse(tree);
   const ruled = applyRules(rawView(tree, units, date, today));
   const shape = shaped.success ? [] : findingsOf(schema, tree, shaped.error.issues);
-  return { shaped, problems: once([...shape, ...ruled.problems]), warnings: ruled.warnings };
+  return { shaped, problems: once([...shape, ...ruled.problems]), warnings: once(ruled.warnings) };
 };
 
 type Read = { readonly scenario: Scenario } | { readonly problems: readonly Finding[] };

@@ -98,8 +98,12 @@ const goesOnAnew = (going: Going, replaced: boolean, ctx: Context): Gone => {
       ? [...settlement(split, asked, going.offer === null, ctx), ...byClaim(split, 0, replaced, ctx)]
       : []),
     ...byCollision(0, true, ctx),
-    // What the file lists as paid ahead stands for the yearly bills too.
-    ...(claimOf(ctx.inputs, ctx.facts).claim.refunds.length > 0 ? refunds(ctx) : [presentUnusedToday(ctx)]),
+    ...refunds(ctx),
+    // A premium that the file lists stands for what is unearned of it.
+    presentUnusedToday(
+      ctx,
+      claimOf(ctx.inputs, ctx.facts).claim.refunds.some(({ insurance }) => insurance),
+    ),
   ];
   const owed = ctx.inputs.vehicle.loan?.owed ?? 0;
   if (going.offer === null) {

@@ -1,5 +1,5 @@
 import { daysBetween, parseCivilDate } from '../../quantity/civilDate.ts';
-import type { Claim, ClaimEstimate, ClaimFacts, ClaimLine } from '../claim.ts';
+import { type Claim, type ClaimEstimate, type ClaimFacts, type ClaimLine, isOwnInsurance } from '../claim.ts';
 import { CLAIM } from '../claimSpecs.ts';
 import { compare } from '../comparables.ts';
 import { DEFAULTS } from '../defaults.ts';
@@ -139,6 +139,7 @@ const completeTerms = (file: SparseClaim, pen: Pen) => {
       const at = pen.at(`refunds.${i}`, `refunds.${i}`, one.what);
       return {
         what: one.what,
+        insurance: isOwnInsurance(one.what, one.insurance),
         paid: at.take('paid', 'paid', CLAIM.prepaid, one.paid),
         months: at.take('months', 'months', CLAIM.prepaidMonths, one.months),
         left: at.take('left', 'left', CLAIM.prepaidLeft, one.left),

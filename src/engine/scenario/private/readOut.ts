@@ -1,3 +1,4 @@
+import { isOwnInsurance } from '../claim.ts';
 import { dangersOf, unsafeToLeave } from '../dangers.ts';
 import { tableName } from '../partTable.ts';
 import type { Path } from '../problems.ts';
@@ -7,7 +8,7 @@ import { isIndex } from './texts.ts';
 
 /** What is read out of words unless it is written beside them: under which key, and how. */
 interface ReadOut {
-  readonly key: 'year' | 'like' | 'dangers' | 'may_be_driven';
+  readonly key: 'year' | 'like' | 'dangers' | 'may_be_driven' | 'insurance';
   /** What the file would say under that key; null: nothing. */
   readonly read: (words: string) => Tree;
   /** Other paths beside it which together say as much. */
@@ -26,6 +27,9 @@ const READ_OUT: Readonly<Record<string, readonly ReadOut[]>> = {
         [['life', 'typical'], ['shop_price']],
       ],
     },
+  ],
+  'claim.refunds.what': [
+    { key: 'insurance', read: (words) => (isOwnInsurance(words, undefined) ? 'yes' : null), or: [] },
   ],
   'work_needed.job': [
     { key: 'dangers', read: (words) => dangersOf(words, undefined), or: [] },

@@ -103,7 +103,8 @@ export const privateWords = (raw: Raw): Finding[] =>
           remedy: 'Write the keys that lead to it, with points between them: household.partner.',
         },
       ];
-    const [needed] = readOutOf(path, raw.has);
+    const words = raw.text(path) ?? '';
+    const needed = readOutOf(path, raw.has).find(({ read }) => read(words) !== null);
     if (needed !== undefined)
       return [
         {

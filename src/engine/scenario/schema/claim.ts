@@ -41,6 +41,11 @@ const money = (units: Units) => ({
           months: num(CLAIM.prepaidMonths, units),
           left: num(CLAIM.prepaidLeft, units),
           fee: maybe(num(CLAIM.prepaidFee, units)),
+          insurance: maybe(
+            yesNo(
+              "Whether it is the vehicle's own insurance: then it stands for the unused part of that bill.",
+            ),
+          ),
         },
         'Something paid ahead that goes unused when the vehicle goes.',
       ),

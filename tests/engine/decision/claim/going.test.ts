@@ -1,5 +1,6 @@
 /** In which ways a damaged vehicle may go. */
 import { describe, expect, it } from 'vitest';
+import { isOwnInsurance } from '../../../../src/engine/scenario/claim.ts';
 import type { Inputs } from '../../../../src/engine/scenario/inputs.ts';
 import { named, results, waysFor } from './asked.ts';
 import { hit, strict } from './collision.ts';
@@ -32,6 +33,15 @@ describe('letting it go damaged', () => {
 });
 
 describe('insurance paid ahead', () => {
+  it('is known by its words, unless the file says; gap cover is none', () => {
+    const known = (what: string, told?: boolean): boolean => isOwnInsurance(what, told);
+    expect(['premium', 'Insurance, paid till June', 'this year’s premiums'].every((w) => known(w))).toBe(
+      true,
+    );
+    expect(['gap insurance', 'service contract', 'gap cover'].some((w) => known(w))).toBe(false);
+    expect([known('paid ahead', true), known('premium', false)]).toEqual([true, false]);
+  });
+
   // 620 a year, due in twelve months: all of it is unused.
   const back = (refunds: NonNullable<Inputs['claim']>['refunds']): readonly [string, number][] =>
     results(hit({ refunds }, { place: strict }))
@@ -44,9 +54,12 @@ describe('insurance paid ahead', () => {
       ]);
 
   it('comes back when it goes, to the insurer or sold; once, where the file lists what comes back', () => {
-    const premium = { what: 'premium', paid: 620, months: 12, left: 12, fee: 20 };
+    const premium = { what: 'premium', insurance: true, paid: 620, months: 12, left: 12, fee: 20 };
+    const contract = { what: 'service contract', insurance: false, paid: 480, months: 24, left: 10, fee: 0 };
     for (const [id, cents] of back([])) expect([id, cents]).toEqual([id, -62_000]);
     for (const [id, cents] of back([premium])) expect([id, cents]).toEqual([id, -60_000]);
+    // Another thing paid ahead comes back besides.
+    for (const [id, cents] of back([contract])) expect([id, cents]).toEqual([id, -62_000 - 20_000]);
   });
 
   it('that a claim makes dearer is owned at the end for the months not used', () => {

@@ -142,7 +142,7 @@ describe('what comes back of a deductible of 500 on a loss of 2,004, in month 6'
 });
 
 describe('a premium of 600 paid for 12 months with 5 left and a fee of 25: 250 - 25 = 225 comes back', () => {
-  const refunds = [{ what: 'premium', paid: 600, months: 12, left: 5, fee: 25 }];
+  const refunds = [{ what: 'premium', insurance: true, paid: 600, months: 12, left: 5, fee: 25 }];
   const total = (owed: number, changes: Partial<Claim> = {}) =>
     hit({ refunds, ...changes }, { place: strict, lender: owed > 0 ? lender : null }, owed);
   it('to the lender first, before gap cover: 7,000 - 6,020 - 225 = 755, of which gap cover leaves out 100', () => {
@@ -183,7 +183,7 @@ describe('a premium of 600 paid for 12 months with 5 left and a fee of 25: 250 -
     ]).toEqual([0]);
   });
   it('of something extended beyond its first term is counted on what is left of it: 600 - 25', () => {
-    const long = [{ what: 'premium', paid: 600, months: 12, left: 15, fee: 25 }];
+    const long = [{ what: 'premium', insurance: true, paid: 600, months: 12, left: 15, fee: 25 }];
     const option = course(hit({ refunds: long }, { place: strict }), 'claim/total-loss');
     expect(rows(option, 'premium, unused')).toEqual([[0, -57_500]]);
   });
