@@ -76,27 +76,23 @@ export const failureTimes = (
 };
 
 /**
- * When repairs come that follow no clock: at random, at a rate that may change each year, in months from the start.
+ * When repairs come that follow no clock: at random, at a rate that may change each month, in months from the start.
  *
- * @param perMonth expected repairs in a month of year y, counted from the start
+ * @param inMonth expected repairs in month m = 1, 2, ...
+ * @param months how far to look, whole
  */
-export const arrivalTimes = (perMonth: (year: number) => number, months: number, luck: Luck): number[] => {
+export const arrivalTimes = (inMonth: (month: number) => number, months: number, luck: Luck): number[] => {
   const times: number[] = [];
-  let at = 0;
   let rest = luck.exponential(0);
-  for (let year = 0; at < months; ) {
-    const rate = perMonth(year);
-    const end = Math.min(months, 12 * (year + 1));
-    if (rate * (end - at) < rest) {
-      rest -= rate * (end - at);
-      at = end;
-      year += 1;
-      continue;
+  for (let month = 1; month <= months; month++) {
+    const rate = inMonth(month);
+    let at = month - 1;
+    while (rate > 0 && rate * (month - at) >= rest) {
+      at += rest / rate;
+      times.push(Math.min(at, month));
+      rest = luck.exponential(times.length);
     }
-    at += rest / rate;
-    if (!(at <= months)) return times;
-    times.push(at);
-    rest = luck.exponential(times.length);
+    rest -= rate * (month - at);
   }
   return times;
 };

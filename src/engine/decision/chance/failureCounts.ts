@@ -1,10 +1,12 @@
 import type { RunningCosts } from '../../scenario/inputs.ts';
+import { paceOf, restartsOf } from '../clocks.ts';
 import type { Context } from '../context.ts';
 import { expectedFailures } from '../expectedFailures.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentSpan } from '../presentVehicle.ts';
-import { failuresDrawn, paceOf, restartsOf, unnamedAMonth, unnamedDrawn } from '../repairs.ts';
+import { failuresDrawn, unnamedDrawn } from '../repairs.ts';
 import { boughtSpan, type Span } from '../span.ts';
+import { unnamedOverAll } from '../unnamed.ts';
 import { luckOfReplacement, type PartLuck } from './unknowns.ts';
 
 /** Where a part's failures are counted: its vehicle held to the horizon, the present one or the one bought today. */
@@ -45,10 +47,7 @@ export const failuresOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): 
   const { horizon, future } = ctx;
   if (part.component < 0) {
     if (future.kind === 'drawn') return unnamedDrawn(vehicle, span, future, ctx).length;
-    const aMonth = unnamedAMonth(vehicle, ctx);
-    let money = 0;
-    for (let m = 0; m < horizon; m++) money += aMonth(Math.floor(m / 12));
-    return money / vehicle.averageRepairs.bill.mean;
+    return unnamedOverAll(vehicle, span, ctx).unnamed / vehicle.averageRepairs.bill.mean;
   }
   const component = vehicle.components[part.component];
   if (!component) return 0;
