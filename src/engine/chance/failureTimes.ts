@@ -76,23 +76,24 @@ export const failureTimes = (
 };
 
 /**
- * When repairs come that follow no clock: at random, at a rate that may change each month, in months from the start.
+ * When repairs come that follow no clock: at random, as often as their bills are expected to sum to, in months from the
+ * start.
  *
- * @param inMonth expected repairs in month m = 1, 2, ...
- * @param months how far to look, whole
+ * @param bills expected sum of the bills of month m = 1, 2, ... at index m - 1
+ * @param mean what one comes to on average, above nil
  */
-export const arrivalTimes = (inMonth: (month: number) => number, months: number, luck: Luck): number[] => {
+export const arrivalTimes = (bills: ArrayLike<number>, mean: number, luck: Luck): number[] => {
   const times: number[] = [];
   let rest = luck.exponential(0);
-  for (let month = 1; month <= months; month++) {
-    const rate = inMonth(month);
-    let at = month - 1;
-    while (rate > 0 && rate * (month - at) >= rest) {
-      at += rest / rate;
-      times.push(Math.min(at, month));
+  for (let before = 0; before < bills.length; before++) {
+    const rate = (bills[before] as number) / mean;
+    let at = before;
+    while (rate > 0 && rate * (before + 1 - at) >= rest) {
+      at = Math.min(before + 1, at + rest / rate);
+      times.push(at);
       rest = luck.exponential(times.length);
     }
-    rest -= rate * (month - at);
+    rest -= rate * (before + 1 - at);
   }
   return times;
 };

@@ -18,7 +18,7 @@ import { anotherLaw, expectedFailures, type Pace } from './expectedFailures.ts';
 import { lawOf } from './laws.ts';
 import type { Runs } from './runs.ts';
 import type { Span } from './span.ts';
-import { leftOf, unnamedInMonth } from './unnamed.ts';
+import { leftOf, unnamedByMonth } from './unnamed.ts';
 
 /** What meeting a failure of a component takes once, on average. */
 export const workOf = (part: Component): WorkOnce => ({
@@ -126,9 +126,9 @@ export const unnamedDrawn = (
   return recalled(future, vehicle.averageRepairs, [span.luck, left], () => {
     const { bill, strands } = vehicle.averageRepairs;
     if (bill.mean <= 0) return [];
-    const inMonth = unnamedInMonth(vehicle, left, ctx);
+    const bills = unnamedByMonth(vehicle, span, ctx);
     const luck = future.luckOf(span.luck, -1);
-    return arrivalTimes((month) => inMonth(month) / bill.mean, ctx.horizon, luck).map((time, i) => {
+    return arrivalTimes(bills, bill.mean, luck).map((time, i) => {
       const u = luck.quantile(i);
       return { month: monthOf(time), bill: bill.mean * spread(bill.range, u), stops: u > 1 - strands };
     });
@@ -152,12 +152,13 @@ const unnamed = (vehicle: Runs, span: Span, line: LineOf, free: number, ctx: Con
       givenUp === null ? all : all.map((one) => (one.month === givenUp ? { ...one, bill: 0 } : one));
     return [unnamedThatHappened(at, happened, atHome, ctx.work, start, end, free)];
   }
-  const inMonth = unnamedInMonth(vehicle, leftOf(vehicle, span, ctx), ctx);
+  const bills = unnamedByMonth(vehicle, span, ctx);
   return [
-    averageWork(at, inMonth, atHome, ctx.work, start, end, free),
+    averageWork(at, (m) => bills[m - 1] ?? 0, atHome, ctx.work, start, end, free),
     (sink) => {
       if (bill.mean <= 0 || sink.stands === null) return;
-      for (let m = 1; m <= end - start; m++) sink.stands(start + m, (strands * inMonth(m)) / bill.mean, 0);
+      for (let m = 1; m <= end - start; m++)
+        sink.stands(start + m, (strands * (bills[m - 1] ?? 0)) / bill.mean, 0);
     },
   ];
 };

@@ -1,6 +1,5 @@
 import { shopPriceOf } from '../cashflow/contracts/work.ts';
-import { yearOf } from '../quantity/month.ts';
-import { latest, remember } from '../quantity/remember.ts';
+import { remember } from '../quantity/remember.ts';
 import { repairRatePerMile2019 } from '../scenario/tables.ts';
 import { paceOf, restartsOf } from './clocks.ts';
 import type { Context } from './context.ts';
@@ -12,18 +11,16 @@ import type { Span } from './span.ts';
 type Averaged = Pick<Runs, 'age' | 'priceWhenNew' | 'averageRepairs' | 'components' | 'upkeep'>;
 
 /** All repairs on average in a month of a year (0 the first), at a shop, at the prices of the day of the decision. */
-export const averageAMonth = (vehicle: Averaged, ctx: Context): ((year: number) => number) => {
+const averageAMonth = (vehicle: Averaged, ctx: Context): ((year: number) => number) => {
   const { averageRepairs: average } = vehicle;
   const { statedAYear } = average;
   if (statedAYear !== null) return () => (average.scale * statedAYear) / 12;
   const priceWhenNew = vehicle.priceWhenNew / average.perDollar;
-  return latest(
-    (year) =>
-      average.scale *
-      repairRatePerMile2019(vehicle.age + year, priceWhenNew, average.typeFactor) *
-      average.priceRatio *
-      ctx.distanceAMonth,
-  );
+  return (year) =>
+    average.scale *
+    repairRatePerMile2019(vehicle.age + year, priceWhenNew, average.typeFactor) *
+    average.priceRatio *
+    ctx.distanceAMonth;
 };
 
 type Renewed = Span['renewed'];
@@ -35,26 +32,43 @@ const sameRenewed = (a: Renewed, b: Renewed): boolean => {
   return true;
 };
 
+/** By month: the share of the average that is left, and what that comes to. */
+interface Left {
+  readonly shares: Float64Array;
+  readonly bills: Float64Array;
+}
+
+/** So many shares of the average, by month. */
+const billsOf = (vehicle: Averaged, shares: Float64Array, ctx: Context): Float64Array => {
+  const average = averageAMonth(vehicle, ctx);
+  const bills = new Float64Array(shares.length);
+  for (let m = 0; m < bills.length; ) {
+    const all = average(m / 12);
+    for (const until = Math.min(bills.length, m + 12); m < until; m++) bills[m] = (shares[m] as number) * all;
+  }
+  return bills;
+};
+
 /**
- * By month, the share of the average that named components leave. Each takes out what it is expected to bring in that
- * month at a shop's price, tow and days left aside as the average leaves them, and never more than its share.
+ * Each named component takes out of the average of a month what it is expected to bring in that month at a shop's price,
+ * tow and days left aside as the average leaves them, and never more than its share.
  */
-const left = remember(
-  (vehicle: Averaged, renewed: Renewed, ctx: Context): Float64Array => {
+const leftBy = remember(
+  (vehicle: Averaged, renewed: Renewed, ctx: Context): Left => {
     const shares = new Float64Array(ctx.horizon).fill(1);
-    const average = averageAMonth(vehicle, ctx);
+    const average = billsOf(vehicle, shares, ctx);
     vehicle.components.forEach((part, i) => {
       const price = shopPriceOf(part, ctx.work.shopHour);
       const pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: ctx.horizon };
       const counts = expectedFailures(part, pace, restartsOf(vehicle, i, { start: 0, renewed }, ctx));
-      for (let m = 1; m <= ctx.horizon; m++) {
-        const all = average(yearOf(m));
+      for (let m = 0; m < ctx.horizon; m++) {
+        const all = average[m] as number;
         if (all <= 0) continue;
-        const taken = Math.min(part.shareOfAverage, ((counts[m - 1] ?? 0) * price) / all);
-        shares[m - 1] = Math.max(0, (shares[m - 1] as number) - taken);
+        const taken = Math.min(part.shareOfAverage, ((counts[m] ?? 0) * price) / all);
+        shares[m] = Math.max(0, (shares[m] as number) - taken);
       }
     });
-    return shares;
+    return { shares, bills: billsOf(vehicle, shares, ctx) };
   },
   ([a, renewedA, ctxA], [b, renewedB, ctxB]) =>
     a.components === b.components &&
@@ -75,30 +89,23 @@ const left = remember(
  */
 export const leftOf = (vehicle: Averaged, { renewed }: Pick<Span, 'renewed'>, ctx: Context): Float64Array => {
   const mean = ctx.future.kind === 'drawn' ? ctx.future.atMean : null;
-  if (mean === null) return left(vehicle, renewed, ctx);
+  if (mean === null) return leftBy(vehicle, renewed, ctx).shares;
   const { replacement, vehicle: present } = mean.inputs;
   const index = (ctx.inputs.replacement as readonly Averaged[]).indexOf(vehicle);
-  return left(replacement[index] ?? present, renewed, mean);
+  return leftBy(replacement[index] ?? present, renewed, mean).shares;
 };
 
-/** Repairs nobody named as a shop's bill of month m = 1, 2, ... after its start, at the prices of the day of the decision. */
-export const unnamedInMonth = (
-  vehicle: Averaged,
-  shares: Float64Array,
-  ctx: Context,
-): ((month: number) => number) => {
-  const average = averageAMonth(vehicle, ctx);
-  return (month) => (shares[month - 1] ?? 0) * average(yearOf(month));
-};
+/** Repairs nobody named as a shop's bill of month m after its start, at index m - 1, at the prices of the day of the decision. */
+export const unnamedByMonth = (vehicle: Averaged, span: Pick<Span, 'renewed'>, ctx: Context): Float64Array =>
+  ctx.future.kind === 'drawn'
+    ? billsOf(vehicle, leftOf(vehicle, span, ctx), ctx)
+    : leftBy(vehicle, span.renewed, ctx).bills;
 
 /** What nobody named and all there is on average, summed over the months looked at, at the prices of the day. */
 export const unnamedOverAll = (vehicle: Averaged, span: Pick<Span, 'renewed'>, ctx: Context) => {
-  const inMonth = unnamedInMonth(vehicle, leftOf(vehicle, span, ctx), ctx);
-  const average = averageAMonth(vehicle, ctx);
-  let [unnamed, all] = [0, 0];
-  for (let m = 1; m <= ctx.horizon; m++) {
-    unnamed += inMonth(m);
-    all += average(yearOf(m));
-  }
-  return { unnamed, average: all };
+  const sum = (of: Float64Array): number => of.reduce((all, bill) => all + bill, 0);
+  return {
+    unnamed: sum(unnamedByMonth(vehicle, span, ctx)),
+    average: sum(billsOf(vehicle, new Float64Array(ctx.horizon).fill(1), ctx)),
+  };
 };

@@ -51,8 +51,8 @@ export const averageWork =
     free: number,
   ): Contract =>
   (sink) => {
-    const own = ownHoursOf(line);
     const last = to - start;
+    const own = ownHoursOf(line);
     for (let first = free + 1; first <= last; ) {
       const shop = billOfMonth(first);
       let until = first;
