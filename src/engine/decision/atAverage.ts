@@ -2,6 +2,7 @@ import { addCents, inUnits, NIL, toCents } from '../quantity/money.ts';
 import { withQuantity } from '../scenario/lens.ts';
 import type { Quantity, Scenario } from '../scenario/scenario.ts';
 import { breakEvenPeriod } from '../valuation/breakEvenPeriod.ts';
+import { averagesLeft } from './averageLeft.ts';
 import { breakEvenOf, type DifferenceAt, nearestTip } from './breakEven.ts';
 import { breakEvenLine } from './breakEvenLine.ts';
 import { claimView } from './claim/claimView.ts';
@@ -156,7 +157,16 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
     cautions: facts.jobs
       .filter((job) => job.dangers.length > 0)
       .map((job) => ({ job: job.name, dangers: job.dangers })),
-    notices: noticesOf({ inputs, facts, options, bestKeep, bestReplace, payments, leases }),
+    notices: noticesOf({
+      inputs,
+      facts,
+      options,
+      bestKeep,
+      bestReplace,
+      payments,
+      leases,
+      averagesLeft: averagesLeft(keep?.treatments ?? null, smooth),
+    }),
     chances: null,
     walkAway: null,
     claim: inputs.claim ? claimView(ways, options, ctx) : null,
