@@ -1,4 +1,5 @@
 import { shopPriceOf } from '../cashflow/contracts/work.ts';
+import { yearOf } from '../quantity/month.ts';
 import { remember } from '../quantity/remember.ts';
 import { repairRatePerMile2019 } from '../scenario/tables.ts';
 import { paceOf, restartsOf } from './clocks.ts';
@@ -43,7 +44,7 @@ const billsOf = (vehicle: Averaged, shares: Float64Array, ctx: Context): Float64
   const average = averageAMonth(vehicle, ctx);
   const bills = new Float64Array(shares.length);
   for (let m = 0; m < bills.length; ) {
-    const all = average(m / 12);
+    const all = average(yearOf(m + 1));
     for (const until = Math.min(bills.length, m + 12); m < until; m++) bills[m] = (shares[m] as number) * all;
   }
   return bills;

@@ -1,4 +1,5 @@
 import type { RunningCosts } from '../../scenario/inputs.ts';
+import { copyOf } from '../../scenario/lens.ts';
 import { paceOf, restartsOf } from '../clocks.ts';
 import type { Context } from '../context.ts';
 import { expectedFailures } from '../expectedFailures.ts';
@@ -40,25 +41,34 @@ export const countedParts = (
     };
   });
 
-/** How often a part fails up to the horizon: by its expected number, or in a drawn future. */
-export const failuresOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): number => {
+/** How often a part is expected to fail up to the horizon, at these inputs: by its law of life alone. */
+export const expectedOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): number => {
   const vehicle = vehicleOf(ctx);
   const span = spanOf(ctx);
-  const { horizon, future } = ctx;
-  if (part.component < 0) {
-    if (future.kind === 'drawn') return unnamedDrawn(vehicle, span, future, ctx).length;
+  if (part.component < 0)
     return unnamedOverAll(vehicle, span, ctx).unnamed / vehicle.averageRepairs.bill.mean;
-  }
+  const component = vehicle.components[part.component];
+  if (!component) return 0;
+  const pace = { aMonth: paceOf(component, ctx.distanceAMonth), months: ctx.horizon };
+  const restarts = restartsOf(vehicle, part.component, span, ctx);
+  // A copy: what is drawn is moved in place, and expected failures are remembered by the part they were asked of.
+  const counts = expectedFailures(copyOf(component), pace, restarts);
+  let sum = 0;
+  for (let m = 0; m < ctx.horizon; m++) sum += counts[m] ?? 0;
+  return sum;
+};
+
+/** How often it fails up to the horizon in a drawn future. */
+export const drawnOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): number => {
+  const { future } = ctx;
+  if (future.kind !== 'drawn') return 0;
+  const vehicle = vehicleOf(ctx);
+  const span = spanOf(ctx);
+  if (part.component < 0) return unnamedDrawn(vehicle, span, future, ctx).length;
   const component = vehicle.components[part.component];
   if (!component) return 0;
   const restarts = restartsOf(vehicle, part.component, span, ctx);
-  if (future.kind === 'drawn')
-    return failuresDrawn(component, part.component, span, restarts, future, ctx).length;
-  const pace = { aMonth: paceOf(component, ctx.distanceAMonth), months: horizon };
-  const counts = expectedFailures(component, pace, restarts);
-  let sum = 0;
-  for (let m = 0; m < horizon; m++) sum += counts[m] ?? 0;
-  return sum;
+  return failuresDrawn(component, part.component, span, restarts, future, ctx).length;
 };
 
 /** Whether a component of the present vehicle, kept, fails within so many months in a drawn future. */
