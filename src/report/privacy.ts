@@ -113,17 +113,18 @@ const chancesWithoutPrivate = (c: Chances, { facts, quantities }: Decision): Cha
 };
 
 /** A part with anything private about it has no limit to show: its usual bill would tell. */
-const limitsWithoutPrivate = (w: WalkAway, { facts, quantities }: Decision): WalkAway => ({
-  ...w,
-  components: w.components.filter(
+const limitsWithoutPrivate = (w: WalkAway, { facts, quantities }: Decision): WalkAway => {
+  const day = quantities.some((q) => q.key === 'household.dayWithout' && isPrivate(facts, q.path));
+  const shown = w.components.filter(
     ({ position }) =>
       position === null ||
       (!isPrivate(facts, 'vehicle.components.name') &&
         !quantities.some(
           (q) => q.key.startsWith(`vehicle.components.${position}.`) && isPrivate(facts, q.path),
         )),
-  ),
-});
+  );
+  return { ...w, components: day ? shown.map((c) => ({ ...c, daysCost: 0 })) : shown };
+};
 
 /**
  * The decision as it may be passed on: numbers marked private leave every list, lines of the ledger that come from

@@ -322,12 +322,14 @@ const limit = (
   hangsOnHorizon: Math.abs(1 - twice) > 0.2,
   usualBill: bill,
   badBill,
+  daysCost: position === null ? 0 : 80,
   unsafe,
 });
 
 export const walkAway: WalkAway = {
   replacement: '2021 hatchback',
   bestMonth: 60,
+  letGoToday: false,
   horizon: H,
   components: [
     limit('any repair nobody named', null, 2210, 31, 0.91, 640, null),
