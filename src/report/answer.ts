@@ -13,7 +13,7 @@ import {
 import { lumpyLine } from './words/lumpy.ts';
 import { aheadSentence } from './words/sure.ts';
 import { costOf, disagreement, monthlyOf, verdictText } from './words/verdict.ts';
-import { payUpToSentence } from './words/walk.ts';
+import { payUpToSentence, WHAT_COUNTS } from './words/walk.ts';
 
 const wayLine = (d: Decision, option: OptionResult, format: Formats): string =>
   // Over a few months what is owned at the end can outweigh all that is paid.
@@ -28,6 +28,7 @@ const wayLine = (d: Decision, option: OptionResult, format: Formats): string =>
 export const answerLines = (decision: Decision): string[] => {
   const d = withoutPrivate(decision);
   const format = formatsFor(d.facts);
+  const payUpTo = payUpToSentence(d, format);
   const lines: (string | null)[] = [
     ...safetyFirst(d),
     disagreement(d),
@@ -41,7 +42,7 @@ export const answerLines = (decision: Decision): string[] => {
     tipSentence(d, format),
     d.difference && decidingSentence(d),
     lumpyLine(d, format),
-    payUpToSentence(d, format),
+    payUpTo === null ? null : `${payUpTo} ${WHAT_COUNTS}`,
     savingsSentence(d, format),
     notMoneySentence(d),
   ];

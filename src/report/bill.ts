@@ -1,7 +1,14 @@
 import type { BillAnswer } from '../engine/decision/chance/walkAway.ts';
 import type { Facts } from '../engine/scenario/scenario.ts';
 import type { Formats } from './format.ts';
-import { limitStep, SHOP_QUESTIONS, unsafeSentence } from './words/walk.ts';
+import {
+  ALL_THE_SAME,
+  LET_GO,
+  limitSaid,
+  SHOP_QUESTIONS,
+  unsafeSentence,
+  WHAT_COUNTS,
+} from './words/walk.ts';
 
 /** "the gearbox"; what nobody named stays "any other repair". */
 const part = (component: string): string => (component.startsWith('any ') ? component : `the ${component}`);
@@ -13,10 +20,9 @@ const verdict = (answer: BillAnswer, vehicle: string, format: Formats): string =
       ? ''
       : `, or ${format.money(Math.round(answer.paying))} in all with ${format.money(Math.round(besides))} for days without it,`;
   const bill = `A bill of ${format.money(answer.amount)} for ${part(answer.component)}${all}`;
+  const most = limitSaid(answer.limit, format);
   const limit =
-    answer.limit < 0.5
-      ? 'no bill for it is worth paying'
-      : `the biggest worth paying is about ${format.round(answer.limit, limitStep(answer.limit))}`;
+    most === 'none' ? 'no bill for it is worth paying' : `the biggest worth paying today is about ${most}`;
   switch (answer.answer) {
     case 'pay':
       return `Pay. ${bill} is worth paying for ${vehicle}: ${limit}. Paying costs about ${format.round(answer.by)} less than walking away.`;
@@ -35,10 +41,11 @@ export const billLines = (answer: BillAnswer, facts: Facts, format: Formats): re
   const vehicle = `the ${facts.vehicleName}`;
   const lines: readonly (string | false)[] = [
     answer.unsafe && unsafeSentence([part(answer.component)]),
+    answer.letGoToday && `${LET_GO} ${ALL_THE_SAME}:`,
     verdict(answer, vehicle, format),
     answer.otherwiseLookingTwice &&
       'Looking twice as far ahead the answer is the other one, so it hangs on how long it is meant to last.',
-    'The tow and the diagnosis are owed either way and are not part of the bill.',
+    WHAT_COUNTS,
     `Before saying yes, ask: ${SHOP_QUESTIONS.join(' ')}`,
     'Information, not advice.',
   ];

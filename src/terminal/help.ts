@@ -13,7 +13,8 @@ Mend the older vehicle, or hand it on and take a payment?
       --seed N             what they are drawn from, 0 to 4,294,967,295; the same seed gives the same figures
   stillworth bill FILE COMPONENT AMOUNT
                            the shop is on the phone: pay this bill or walk away, and by how much; COMPONENT is one
-                           of the file's, or its beginning, or "anything else"
+                           of the file's, or its beginning, or "anything else"; AMOUNT is parts and labour (own hours
+                           at what they are worth), not the tow or the diagnosis; days without it are added
       --json               the same as JSON
   stillworth costs FILE    every cost, line by line, as CSV, to standard output
       --out FILE           to a file instead

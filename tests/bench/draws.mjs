@@ -31,14 +31,12 @@ export const drawing = async () => {
     drawFutures: draws.drawFutures,
     /** @type {typeof import('../../src/engine/decision/chance/futures.ts').drawerOf} */
     drawerOf: futures.drawerOf,
-    /** @type {typeof import('../../src/engine/decision/chance/failureCounts.ts').failuresOf} */
-    failuresOf: counts.failuresOf,
+    /** @type {typeof import('../../src/engine/decision/chance/failureCounts.ts').expectedOf} */
+    expectedOf: counts.expectedOf,
     /** @type {typeof import('../../src/engine/decision/chance/jointInputs.ts').jointInputs} */
     jointInputs: joint.jointInputs,
     /** @type {typeof import('../../src/engine/decision/context.ts').contextOf} */
     contextOf: context.contextOf,
-    /** @type {typeof import('../../src/engine/decision/context.ts').EXPECTED} */
-    EXPECTED: context.EXPECTED,
   };
 };
 

@@ -12,8 +12,7 @@ const PLAIN = Math.max(4, Math.round(SCRAMBLES / 3));
 const FUTURES = 4096;
 const SEED = 1;
 const DEMOS = ['wagon-weekend', 'van-gearbox', 'knife-edge'];
-const { demo, subjectOf, drawFutures, drawerOf, failuresOf, jointInputs, contextOf, EXPECTED } =
-  await drawing();
+const { demo, subjectOf, drawFutures, drawerOf, expectedOf, jointInputs, contextOf } = await drawing();
 
 /** @typedef {import('../../src/engine/decision/chance/subject.ts').Subject} Subject */
 
@@ -41,15 +40,17 @@ const surplus = (subject, drawn) => {
   const { inputs, facts } = subject.scenario;
   const joint = jointInputs(inputs, subject.unknowns.ranged);
   const places = new Float64Array(subject.unknowns.ranged.length);
+  // Inputs that are moved in place are read as a future's, whose remembered figures go by the mean ones.
+  const future = drawerOf(subject.scenario, subject.unknowns, 0, 0).moveTo(0, null);
   const counted = subject.counted.flatMap((one, p) => (one ? [{ one, p }] : []));
   const columns = counted.map(({ p }) => Float64Array.from(drawn.failures[p] ?? []));
   for (let i = 0; i < FUTURES; i += 1) {
     for (let r = 0; r < places.length; r += 1) places[r] = Number(drawn.ranged[r]?.[i]);
     joint.setTo(places);
-    const ctx = contextOf(joint.inputs, facts, EXPECTED, 'unrounded');
+    const ctx = contextOf(joint.inputs, facts, future, 'unrounded');
     counted.forEach(({ one }, c) => {
       const column = /** @type {Float64Array} */ (columns[c]);
-      column[i] = Number(column[i]) - failuresOf(one, ctx);
+      column[i] = Number(column[i]) - expectedOf(one, ctx);
     });
   }
   return columns;

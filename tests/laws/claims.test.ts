@@ -203,6 +203,7 @@ describe('order decides nothing', () => {
         lasting: () => null,
         turnsOut: () => turnsOut,
         givenUpIn: null,
+        atMean: null,
       });
       for (const future of [() => EXPECTED, drawn])
         expect(costs(future(), ways.toReversed())).toEqual(costs(future(), ways));

@@ -17,7 +17,10 @@ const MONTHS = 12;
 /** Totals of a year: `rate` bills expected, each by its quantile. */
 const totals = (seed: number, draws: number, rate: number, bill: (u: number) => number): Float64Array =>
   drawn(seed, draws, (luck) =>
-    arrivalTimes(() => rate / MONTHS, MONTHS, luck).reduce((sum, _, i) => sum + bill(luck.quantile(i)), 0),
+    arrivalTimes(new Float64Array(MONTHS).fill(rate / MONTHS), 1, luck).reduce(
+      (sum, _, i) => sum + bill(luck.quantile(i)),
+      0,
+    ),
   );
 
 /** Severities 1, 2, ... with these chances. */

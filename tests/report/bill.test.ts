@@ -13,6 +13,7 @@ const pay: BillAnswer = {
   by: 170,
   otherwiseLookingTwice: false,
   unsafe: false,
+  letGoToday: false,
 };
 const said = (otherwise: Partial<BillAnswer> = {}, of = facts): readonly string[] =>
   billLines({ ...pay, ...otherwise }, of, formatsFor(of));
@@ -20,7 +21,7 @@ const said = (otherwise: Partial<BillAnswer> = {}, of = facts): readonly string[
 describe("the answer to a shop's call", () => {
   it('says pay or walk away, and by how much', () => {
     expect(said()[0]).toBe(
-      'Pay. A bill of $1,200 for the gearbox, or $1,280 in all with $80 for days without it, is worth paying for the 2009 wagon: the biggest worth paying is about $1,450. Paying costs about $170 less than walking away.',
+      'Pay. A bill of $1,200 for the gearbox, or $1,280 in all with $80 for days without it, is worth paying for the 2009 wagon: the biggest worth paying today is about $1,450. Paying costs about $170 less than walking away.',
     );
     expect(said({ amount: 2000, paying: 2080, answer: 'walk away', by: 630 })[0]).toMatch(
       /^Walk away\. .*too big.*Walking away costs about \$630 less than paying\.$/,
@@ -34,6 +35,13 @@ describe("the answer to a shop's call", () => {
       'A bill of $1,400 for the gearbox, or $1,500 in all with $100 for days without it, is too big',
     );
     expect(said({ paying: 1200 })[0]).toContain('A bill of $1,200 for the gearbox is worth paying');
+  });
+
+  it('is for whoever keeps it all the same, where handing it on today costs no more', () => {
+    expect(said({ letGoToday: true })[0]).toBe(
+      'Handing it on today already costs no more, on average, than keeping it. If it is kept all the same:',
+    );
+    expect(said({ letGoToday: true })[1]).toMatch(/^Pay\./);
   });
 
   it('puts safety before the money', () => {

@@ -197,10 +197,38 @@ export const chances: Chances = {
     share('luck with the starter, 2009 wagon', 'luck', -0.002, 0.003),
   ],
   failures: [
-    { component: 'gearbox', vehicle: '2009 wagon', expected: 0.4127, drawn: e(0.4136, 0.0021) },
-    { component: 'timing chain', vehicle: '2009 wagon', expected: 0.2283, drawn: e(0.2279, 0.0017) },
-    { component: 'alternator', vehicle: '2009 wagon', expected: 0.6841, drawn: e(0.6852, 0.0026) },
-    { component: 'wheel bearings', vehicle: '2009 wagon', expected: 0.9377, drawn: e(0.9361, 0.0034) },
+    {
+      component: 'gearbox',
+      vehicle: '2009 wagon',
+      expected: 0.4127,
+      drawn: e(0.4136, 0.0021),
+      apart: e(0.0009, 0.0021),
+      agree: true,
+    },
+    {
+      component: 'timing chain',
+      vehicle: '2009 wagon',
+      expected: 0.2283,
+      drawn: e(0.2279, 0.0017),
+      apart: e(-0.0004, 0.0017),
+      agree: true,
+    },
+    {
+      component: 'alternator',
+      vehicle: '2009 wagon',
+      expected: 0.6841,
+      drawn: e(0.6852, 0.0026),
+      apart: e(0.0011, 0.0026),
+      agree: true,
+    },
+    {
+      component: 'wheel bearings',
+      vehicle: '2009 wagon',
+      expected: 0.9377,
+      drawn: e(0.9361, 0.0034),
+      apart: e(-0.0016, 0.0034),
+      agree: true,
+    },
   ],
   lumpy,
   perfect: e(PERFECT, 19),
@@ -294,12 +322,14 @@ const limit = (
   hangsOnHorizon: Math.abs(1 - twice) > 0.2,
   usualBill: bill,
   badBill,
+  daysCost: position === null ? 0 : 80,
   unsafe,
 });
 
 export const walkAway: WalkAway = {
   replacement: '2021 hatchback',
   bestMonth: 60,
+  letGoToday: false,
   horizon: H,
   components: [
     limit('any repair nobody named', null, 2210, 31, 0.91, 640, null),

@@ -627,6 +627,8 @@ const tips = (key: string, slope: number, above: 'keep' | 'replace'): BreakEven 
     slope,
   };
 };
+const nearest = ({ roots }: BreakEven): number =>
+  Math.min(...roots.map(({ distance }) => Math.abs(distance ?? Number.POSITIVE_INFINITY)));
 const breakEvens: readonly BreakEven[] = [
   tips('replacement.0.cover.aYear', 5.0, 'keep'),
   tips('vehicle.averageRepairs.statedAYear', -5.4, 'replace'),
@@ -638,7 +640,7 @@ const breakEvens: readonly BreakEven[] = [
   tips('vehicle.sellsFor.asItStands', -1, 'replace'),
   tips('replacement.0.payment.apr', 31000, 'keep'),
   tips('household.distanceAYear', -0.06, 'replace'),
-];
+].sort((a, b) => nearest(a) - nearest(b) || 0);
 const swing = (key: string, slope: number, by: number): Swing => {
   const it = quantity(key);
   const [lo, hi] = [it.value * (1 - by), it.value * (1 + by)];

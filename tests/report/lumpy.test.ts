@@ -156,7 +156,7 @@ describe('the lumpy money', () => {
       'Bad-case bill within two years: $1,800 if kept (eight payments not made). Hold back about $2,800 if kept, about $1,500 if handed on, after what the first day takes, with $150 put by each month: then it runs dry in at most 5 of 100.',
     );
     expect(lines).toContain(
-      'Pay up to about $2,900 for the gearbox this year, $2,350 next year; above that, walk away.',
+      'Pay up to about $3,150 for the gearbox today, $2,600 a year from now; above that, walk away. Parts, labour, own hours and the days without it count as the bill; the tow and the diagnosis, owed either way, do not.',
     );
     expect(answerLines({ ...withChances, chances: null, walkAway: null }).join(' ')).not.toMatch(
       /Hold back|Pay up/,

@@ -1,12 +1,17 @@
 import { describe, expect, it } from 'vitest';
+import { billAnswer } from '../../src/engine/decision/chance/bill.ts';
 import type { ComponentLimit, WalkAway } from '../../src/engine/decision/chance/walkAway.ts';
 import type { Decision } from '../../src/engine/decision/decision.ts';
+import { answerLines } from '../../src/report/answer.ts';
+import { billLines } from '../../src/report/bill.ts';
 import { formatsFor } from '../../src/report/format.ts';
 import { paper } from '../../src/report/style/paper.ts';
 import { styleSheet } from '../../src/report/style/sheet.ts';
 import {
+  limitSaid,
   limitWords,
   mainComponent,
+  partName,
   payUpTo,
   savesWords,
   usualSentence,
@@ -38,33 +43,24 @@ const said = (now: number, later: number): string =>
   payUpTo(main(limits(now, later)), limits(now, later), format);
 
 describe('when to walk away', () => {
-  it('answers first: up to how much, this year and next', () => {
+  it('answers first: up to how much, today and a year from now', () => {
     expect(words).toMatch(
-      /^ ?When is a bill too big, and time to walk away\? Pay up to about \$2,900 for the gearbox this year, \$2,350 next year; above that, walk away\./,
+      /^ ?When is a bill too big, and time to walk away\? Pay up to about \$3,150 for the gearbox today, \$2,600 a year from now; above that, walk away\./,
     );
   });
 
   it('does not take for granted that the limit falls', () => {
     expect(said(1450, 1100)).toBe(
-      'Pay up to about $1,450 for the gearbox this year, $1,100 next year; above that, walk away.',
+      'Pay up to about $1,450 for the gearbox today, $1,100 a year from now; above that, walk away.',
     );
-    expect(said(1100, 1450)).toContain('$1,100 for the gearbox this year, $1,450 next year');
-    expect(said(1450, 1450)).toContain('about $1,450 for the gearbox, this year or next');
+    expect(said(1100, 1450)).toContain('$1,100 for the gearbox today, $1,450 a year from now');
+    expect(said(1450, 1450)).toContain('about $1,450 for the gearbox, today or a year from now');
   });
 
   it('says so where no bill is worth paying', () => {
-    expect(said(0, 0)).toBe('No bill for the gearbox is worth paying, this year or next: walk away.');
-    expect(said(900, 0)).toContain('for any bill next year, walk away');
-    expect(said(0, 900)).toContain('No bill for the gearbox is worth paying this year');
-  });
-
-  it('gives both ends of a year in which the limit moves by more than a third', () => {
-    const gearbox = main(walkAway);
-    const steep = {
-      ...gearbox,
-      byMonth: gearbox.byMonth.map((p) => ({ ...p, limit: 3000 - 100 * p.month })),
-    };
-    expect(limitWords(steep, 0, format)).toBe('$1,900 to $3,000');
+    expect(said(0, 0)).toBe('No bill for the gearbox is worth paying, today or a year from now: walk away.');
+    expect(said(900, 0)).toContain('for any bill a year from now, walk away');
+    expect(said(0, 900)).toContain('No bill for the gearbox is worth paying today');
   });
 
   it('says when the usual bill is worth paying and when it is not', () => {
@@ -80,7 +76,9 @@ describe('when to walk away', () => {
       'the most a repair bill may be before handing it on and taking the 2021 hatchback',
     );
     expect(words).toContain("It isn't what the vehicle is worth, and it isn't a sum set aside to be spent");
-    expect(words).toContain('The tow and the diagnosis are owed either way');
+    expect(words).toContain(
+      'Parts, labour, own hours and the days without it count as the bill; the tow and the diagnosis, owed either way, do not.',
+    );
   });
 
   it('never trades safety for money', () => {
@@ -93,7 +91,7 @@ describe('when to walk away', () => {
 
   it('gives the figure for twice as far where it hangs on that', () => {
     expect(words).toContain(
-      'looking ten years ahead instead of five years, it would be about $2,100 for the gearbox this year.',
+      'looking ten years ahead instead of five years, it would be about $2,250 for the gearbox today.',
     );
     const steady = {
       ...walkAway,
@@ -124,10 +122,64 @@ describe('when to walk away', () => {
     if (!rule) throw new Error('no rule');
     const d: Decision = { ...withChances, chances: { ...chances, rule: { ...rule, today: true } } };
     expect(part(d, '#walk-away')).toContain(
-      'Handing it on today already costs no more, on average, than keeping it. If it is kept all the same, pay up to about $2,900 for the gearbox',
+      'Handing it on today already costs no more, on average, than keeping it. If it is kept all the same, pay up to about $3,150 for the gearbox',
     );
     expect(part(d, '#walk-away')).toContain('The rule lets it go today.');
+    expect(part(d, '.card')).toContain('If it is kept all the same');
     expect(words).not.toMatch(/all the same|lets it go today/);
+  });
+
+  it('and where the verdict replaces it, wherever the limit stands', () => {
+    const d: Decision = { ...withChances, verdict: { ...withChances.verdict, cheaper: 'replace' } };
+    for (const selector of ['#walk-away', '.card', '#fig-limits figcaption'])
+      expect(part(d, selector)).toMatch(/if it is kept all the same/i);
+    expect(answerLines(d).join(' ')).toContain('If it is kept all the same, pay up to about $3,150');
+  });
+
+  it('is one number wherever it stands: sentence, table, card, terminal and phone call', () => {
+    const page = read(render(withChances));
+    const cells = (selector: string): string[][] =>
+      [...page.querySelectorAll(`${selector} tr`)].map((row) =>
+        [...row.querySelectorAll('th,td')].map((cell) =>
+          (cell.textContent ?? '').replace(/\s+/g, ' ').trim(),
+        ),
+      );
+    const table = cells('#fig-limits table');
+    const answer = answerLines(withChances).join(' ');
+    for (const c of walkAway.components) {
+      const name = partName(c, walkAway).replace(/^the /, '');
+      const today = limitWords(c, 0, format);
+      const onCard = cells('.card').find(([cell]) => cell?.toLowerCase().startsWith(name));
+      expect(onCard?.slice(1)).toEqual([0, 12, 24].map((month) => limitWords(c, month, format)));
+      expect(table[1]?.[table[0]?.indexOf(name) as number]).toBe(today);
+      expect(words).toContain(`${today} for the `);
+      const [line] = billLines(billAnswer(walkAway, c, 1), facts, format).filter((l) => /^Pay/.test(l));
+      expect(line).toContain(`the biggest worth paying today is about ${today}.`);
+      if (c === mainComponent(walkAway))
+        expect(answer).toContain(`Pay up to about ${today} for the ${name} today`);
+    }
+  });
+
+  it('what counts in it is said wherever it stands', () => {
+    const counts = 'Parts, labour, own hours and the days without it count as the bill';
+    const places = [
+      part(withChances, '.card'),
+      part(withChances, '#fig-limits'),
+      words,
+      answerLines(withChances).join(' '),
+      billLines(billAnswer(walkAway, main(walkAway), 1), facts, format).join(' '),
+    ];
+    for (const place of places) expect(place).toContain(counts);
+  });
+
+  it('typed back as a bill it is never too big', () => {
+    const gearbox = main(walkAway);
+    for (let limit = 5; limit < 30_000; limit = Math.ceil(limit * 1.013)) {
+      const c = { ...gearbox, daysCost: 0, byMonth: [{ month: 0, limit, lookingTwice: null }] };
+      const printed = Number(limitSaid(limit, format).replace(/[^0-9.]/g, ''));
+      expect(billAnswer(walkAway, c, printed).answer, `${limit}`).not.toBe('walk away');
+      expect(billAnswer(walkAway, c, limit * 1.1 + 5).answer).toBe('walk away');
+    }
   });
 
   it('says so where no bill was too big in any future', () => {
@@ -157,8 +209,9 @@ describe('when to walk away', () => {
 describe('the card for the glovebox', () => {
   const card = part(withChances, '.card');
 
-  it('has this year, next year, and what to ask', () => {
-    expect(card).toMatch(/Gearbox ?\$2,900 ?\$2,350/);
+  it('has today, a year and two years from now, what counts, and what to ask', () => {
+    expect(card).toMatch(/Gearbox ?add \$80 for the days without it ?\$3,150 ?\$2,600 ?\$2,100/);
+    expect(card).toContain('Parts, labour, own hours and the days without it count as the bill');
     for (const question of [
       /diagnosis included/,
       /else did you see/,

@@ -153,20 +153,22 @@ describe('the mechanic', () => {
 });
 
 describe('repairs', () => {
-  it('are not counted twice: a named part takes its share out of the average', () => {
-    const dead = {
+  it('are not counted twice: a named part takes its share out of the average, and never more than it brings', () => {
+    const gearbox = (life: { typical: number; shape: number }) => ({
       name: 'gearbox',
-      life: { typical: 1000000, shape: 3 },
-      shop_price: 1,
+      life,
+      shop_price: 1500,
       by: 'shop',
       share_of_average: 30,
-    };
+    });
     const repairs = (change?: (file: File) => void): number =>
       decisionOf(change)
         .bestKeep?.ledger.filter((row) => row.what.startsWith('repairs nobody'))
         .reduce((sum, row) => sum + row.amount.shop, 0) as number;
-    const named = repairs((file) => Object.assign(file.vehicle, { components: [dead] }));
-    expect(named / repairs()).toBeCloseTo(0.7, 4);
+    const named = (life: { typical: number; shape: number }): number =>
+      repairs((file) => Object.assign(file.vehicle, { components: [gearbox(life)] })) / repairs();
+    expect(named({ typical: 9000, shape: 1 })).toBeCloseTo(0.7, 4);
+    expect(named({ typical: 1_000_000, shape: 12 })).toBeCloseTo(1, 4);
   });
   it('that nobody counts are warned of, on both sides', () => {
     expect(warningsOf((file) => Object.assign(file.vehicle, { repairs_a_year: 0 }))).not.toEqual([]);
@@ -178,6 +180,29 @@ describe('repairs', () => {
     expect(lines.some((what) => what.startsWith('inspection before buying'))).toBe(true);
     expect(lines.some((what) => what.startsWith('catching up'))).toBe(true);
     expect(lines.some((what) => what.startsWith('repairs nobody can name yet, 2021'))).toBe(true);
+  });
+  it('named parts that bring most of the average: what is left for the rest is said, where it is small', () => {
+    const named = (life: number) =>
+      decisionOf((file) => {
+        file.vehicle.components = Array.from({ length: 9 }, (_, i) => ({
+          name: `part ${i}`,
+          life: { typical: life, shape: 1 },
+          run: 0,
+          shop_price: 600,
+          parts: 300,
+          hours: 2,
+        }));
+      }).notices.filter(({ kind }) => kind === 'average-left');
+    expect(named(9000)).toEqual([
+      {
+        kind: 'average-left',
+        place: 'assumptions',
+        text: 'The parts named for the 2009 wagon bring all but 10% of its average repairs: that much is left for whatever nobody named.',
+        cost: null,
+      },
+    ]);
+    // They hardly ever fail, so they leave the average as it is.
+    expect(named(900_000)).toEqual([]);
   });
 });
 

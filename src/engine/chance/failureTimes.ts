@@ -76,27 +76,24 @@ export const failureTimes = (
 };
 
 /**
- * When repairs come that follow no clock: at random, at a rate that may change each year, in months from the start.
+ * When repairs come that follow no clock: at random, as often as their bills are expected to sum to, in months from the
+ * start.
  *
- * @param perMonth expected repairs in a month of year y, counted from the start
+ * @param bills expected sum of the bills of month m = 1, 2, ... at index m - 1
+ * @param mean what one comes to on average, above nil
  */
-export const arrivalTimes = (perMonth: (year: number) => number, months: number, luck: Luck): number[] => {
+export const arrivalTimes = (bills: ArrayLike<number>, mean: number, luck: Luck): number[] => {
   const times: number[] = [];
-  let at = 0;
   let rest = luck.exponential(0);
-  for (let year = 0; at < months; ) {
-    const rate = perMonth(year);
-    const end = Math.min(months, 12 * (year + 1));
-    if (rate * (end - at) < rest) {
-      rest -= rate * (end - at);
-      at = end;
-      year += 1;
-      continue;
+  for (let before = 0; before < bills.length; before++) {
+    const rate = (bills[before] as number) / mean;
+    let at = before;
+    while (rate > 0 && rate * (before + 1 - at) >= rest) {
+      at = Math.min(before + 1, at + rest / rate);
+      times.push(at);
+      rest = luck.exponential(times.length);
     }
-    at += rest / rate;
-    if (!(at <= months)) return times;
-    times.push(at);
-    rest = luck.exponential(times.length);
+    rest -= rate * (before + 1 - at);
   }
   return times;
 };

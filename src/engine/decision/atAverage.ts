@@ -1,6 +1,7 @@
 import { addCents, inUnits, NIL, toCents } from '../quantity/money.ts';
 import type { Scenario } from '../scenario/scenario.ts';
 import { breakEvenPeriod } from '../valuation/breakEvenPeriod.ts';
+import { averagesLeft } from './averageLeft.ts';
 import { claimView } from './claim/claimView.ts';
 import { coverView } from './claim/coverView.ts';
 import { type Context, contextOf, EXPECTED, unrounded } from './context.ts';
@@ -120,7 +121,16 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
       why: job.why,
       qualifiedOnly: job.qualifiedOnly,
     })),
-    notices: noticesOf({ inputs, facts, options, bestKeep, bestReplace, payments, leases }),
+    notices: noticesOf({
+      inputs,
+      facts,
+      options,
+      bestKeep,
+      bestReplace,
+      payments,
+      leases,
+      averagesLeft: averagesLeft(ways.open.find(({ id }) => id === bestKeep?.id)?.treatments ?? null, smooth),
+    }),
     chances: null,
     walkAway: null,
     claim: inputs.claim ? claimView(ways, options, ctx) : null,

@@ -34,6 +34,8 @@ export interface DrawnFuture {
   readonly turnsOut: (what: string) => number;
   /** The present vehicle is given up at the end of this month: its bills of the month are not paid, its tow is. */
   readonly givenUpIn: number | null;
+  /** At mean inputs, as they stand for the view: what is fixed before futures are drawn goes by these. Null: as it is. */
+  readonly atMean: Context | null;
 }
 
 /** Failures at their expected number, bills at their mean. */

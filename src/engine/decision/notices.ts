@@ -2,6 +2,7 @@ import { shopPriceOf } from '../cashflow/contracts/work.ts';
 import { toCents } from '../quantity/money.ts';
 import type { Inputs, Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
+import type { AverageLeft } from './averageLeft.ts';
 import type { Decision, Notice, OptionResult } from './decision.ts';
 import { inspectionNotice } from './inspectionNotice.ts';
 import { mayWait } from './neededWork.ts';
@@ -149,6 +150,25 @@ const noRepairs = (inputs: Inputs, facts: Facts): Draft[] => {
   ];
 };
 
+/** Below so much of the average, what is left for repairs nobody named is said. */
+const LITTLE_LEFT = 0.25;
+
+/** Named parts take out of the average what they bring: where that is most of it, hardly anything may break unnamed. */
+const littleLeft = ({ averagesLeft }: Told): Draft[] =>
+  averagesLeft
+    .filter(({ share }) => share < LITTLE_LEFT)
+    .map(({ vehicle, share }): Draft => {
+      const percent = Math.round(100 * share);
+      return {
+        kind: 'average-left',
+        place: 'assumptions',
+        text:
+          percent === 0
+            ? `The parts named for the ${vehicle} bring all of its average repairs: nothing is left for whatever nobody named.`
+            : `The parts named for the ${vehicle} bring all but ${percent}% of its average repairs: that much is left for whatever nobody named.`,
+      };
+    });
+
 /** A list of upkeep on one side and the average on the other are two ways of counting: that tilts the answer. */
 const upkeepOneSided = ({ inputs, facts, bestReplace }: Told): Draft => {
   const deal = inputs.replacement[bestReplace?.replacement ?? -1];
@@ -257,7 +277,7 @@ const money = ({ inputs, facts, options, bestKeep, bestReplace, payments, leases
 };
 
 /** What notices are read out of. */
-type Told = { readonly inputs: Inputs } & Pick<
+type Told = { readonly inputs: Inputs; readonly averagesLeft: readonly AverageLeft[] } & Pick<
   Decision,
   'facts' | 'options' | 'bestKeep' | 'bestReplace' | 'payments' | 'leases'
 >;
@@ -271,6 +291,7 @@ export const noticesOf = (told: Told): Notice[] => {
     ...dates(facts),
     ...work(inputs, facts),
     ...noRepairs(inputs, facts),
+    ...littleLeft(told),
     upkeepOneSided(told),
     ...needsUnknown(told),
     ...money(told),

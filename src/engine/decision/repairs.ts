@@ -6,44 +6,19 @@ import {
   type Unnamed,
   unnamedThatHappened,
 } from '../cashflow/contracts/failures.ts';
-import { dueMonths } from '../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../cashflow/contracts/work.ts';
 import type { LineOf } from '../cashflow/lines.ts';
 import type { Contract } from '../cashflow/posting.ts';
 import { arrivalTimes, failureTimes } from '../chance/failureTimes.ts';
 import type { Range } from '../quantity/range.ts';
 import type { Component } from '../scenario/inputs.ts';
-import { repairRatePerMile2019 } from '../scenario/tables.ts';
+import { paceOf, restartsOf } from './clocks.ts';
 import { type Context, type DrawnFuture, recalled } from './context.ts';
 import { anotherLaw, expectedFailures, type Pace } from './expectedFailures.ts';
 import { lawOf } from './laws.ts';
 import type { Runs } from './runs.ts';
 import type { Span } from './span.ts';
-
-/** The months, counted from the span's start, in which scheduled work restarts a component's clock. */
-const scheduledRenewals = (
-  vehicle: Runs,
-  component: number,
-  distanceAMonth: number,
-  months: number,
-): number[] => {
-  const due: number[] = [];
-  for (const item of vehicle.upkeep)
-    if (item.renews.includes(component)) due.push(...dueMonths(item, distanceAMonth, months));
-  return due;
-};
-
-/** A component's life used up in a month. */
-export const paceOf = (part: Component, distanceAMonth: number): number =>
-  part.clock === 'distance' ? distanceAMonth : 1;
-
-/** The months in which work of any kind puts a new part in, rising. */
-export const restartsOf = (vehicle: Runs, component: number, span: Span, ctx: Context): readonly number[] => {
-  const byWork = span.renewed.get(component);
-  const scheduled = scheduledRenewals(vehicle, component, ctx.distanceAMonth, ctx.horizon - span.start);
-  if (byWork !== undefined) scheduled.push(byWork);
-  return scheduled.length < 2 ? scheduled : scheduled.sort((a, b) => a - b);
-};
+import { leftOf, unnamedByMonth } from './unnamed.ts';
 
 /** What meeting a failure of a component takes once, on average. */
 export const workOf = (part: Component): WorkOnce => ({
@@ -140,41 +115,27 @@ export const repairs = (vehicle: Runs, span: Span, line: LineOf, free: number, c
   ];
 };
 
-/** What repairs nobody named come to in a month of a year, at a shop, at the prices of the day of the decision. */
-export const unnamedAMonth = (vehicle: Runs, ctx: Context): ((year: number) => number) => {
-  const { averageRepairs: average } = vehicle;
-  const named = vehicle.components.reduce((sum, part) => sum + part.shareOfAverage, 0);
-  const rest = Math.max(0, 1 - named) * average.scale;
-  const stated = average.statedAYear;
-  const priceWhenNew = vehicle.priceWhenNew / average.perDollar;
-  return (year) =>
-    stated !== null
-      ? (rest * stated) / 12
-      : rest *
-        repairRatePerMile2019(vehicle.age + year, priceWhenNew, average.typeFactor) *
-        average.priceRatio *
-        ctx.distanceAMonth;
-};
-
 /** Repairs nobody named in a drawn future: when, and how dear. The dearest of them leave it at the roadside. */
 export const unnamedDrawn = (
   vehicle: Runs,
   span: Span,
   future: DrawnFuture,
   ctx: Context,
-): readonly Unnamed[] =>
-  recalled(future, vehicle.averageRepairs, [span.luck], () => {
+): readonly Unnamed[] => {
+  const left = leftOf(vehicle, span, ctx);
+  return recalled(future, vehicle.averageRepairs, [span.luck, left], () => {
     const { bill, strands } = vehicle.averageRepairs;
     if (bill.mean <= 0) return [];
-    const aMonth = unnamedAMonth(vehicle, ctx);
+    const bills = unnamedByMonth(vehicle, span, ctx);
     const luck = future.luckOf(span.luck, -1);
-    return arrivalTimes((year) => aMonth(year) / bill.mean, ctx.horizon, luck).map((time, i) => {
+    return arrivalTimes(bills, bill.mean, luck).map((time, i) => {
       const u = luck.quantile(i);
       return { month: monthOf(time), bill: bill.mean * spread(bill.range, u), stops: u > 1 - strands };
     });
   });
+};
 
-/** Repairs nobody named: the average for its age, less the share of the components that were named. */
+/** Repairs nobody named: the average for its age, less what the components that were named bring of it. */
 const unnamed = (vehicle: Runs, span: Span, line: LineOf, free: number, ctx: Context): Contract[] => {
   const { start, end } = span;
   const { atHome } = ctx.inputs.household;
@@ -182,7 +143,7 @@ const unnamed = (vehicle: Runs, span: Span, line: LineOf, free: number, ctx: Con
   const why =
     statedAYear !== null
       ? 'a stated amount a year'
-      : 'average for its age and price when new, less the named components';
+      : 'average for its age and price when new, less what the named components bring';
   const at = line('repairs', 'repairs nobody can name yet', 'repairs', why);
   if (ctx.future.kind === 'drawn' && bill.mean > 0) {
     const givenUp = span.bought ? null : ctx.future.givenUpIn;
@@ -191,13 +152,13 @@ const unnamed = (vehicle: Runs, span: Span, line: LineOf, free: number, ctx: Con
       givenUp === null ? all : all.map((one) => (one.month === givenUp ? { ...one, bill: 0 } : one));
     return [unnamedThatHappened(at, happened, atHome, ctx.work, start, end, free)];
   }
-  const aMonth = unnamedAMonth(vehicle, ctx);
+  const bills = unnamedByMonth(vehicle, span, ctx);
   return [
-    averageWork(at, aMonth, atHome, ctx.work, start, end, free),
+    averageWork(at, (m) => bills[m - 1] ?? 0, atHome, ctx.work, start, end, free),
     (sink) => {
       if (bill.mean <= 0 || sink.stands === null) return;
       for (let m = 1; m <= end - start; m++)
-        sink.stands(start + m, (strands * aMonth(Math.floor((m - 1) / 12))) / bill.mean, 0);
+        sink.stands(start + m, (strands * (bills[m - 1] ?? 0)) / bill.mean, 0);
     },
   ];
 };

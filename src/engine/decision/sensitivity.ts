@@ -128,7 +128,9 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
     return ground ? differenceAt(ground) : today;
   };
   return {
-    breakEvens: breakEvens.sort((a, b) => nearestTip(a) - nearestTip(b)),
+    breakEvens: breakEvens.sort(
+      (a, b) => nearestTip(a) - nearestTip(b) || (a.quantity.key < b.quantity.key ? -1 : 1),
+    ),
     swings,
     line: x && y ? breakEvenLine(x, y, D(x, y), unit) : null,
   };

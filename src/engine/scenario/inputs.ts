@@ -131,7 +131,7 @@ export interface Component extends WorkCost {
   readonly tow: number;
   readonly daysWithout: number;
   readonly unsafe: boolean;
-  /** Its share of the fleet-average repair cost, which is reduced by as much. */
+  /** The share of the average repairs that it takes out at most: in each month no more than it is expected to bring. */
   readonly shareOfAverage: number;
 }
 

@@ -53,17 +53,24 @@ const swingsFigure = ({ d, format, figure }: CertainPage): Html | null => {
   });
 };
 
-/** Where it tips today: the line read off at today's x, between the two points beside it. */
+/**
+ * Where it tips today: of the places where y alone tips it, the one the line runs through at today's x, so that picture and
+ * table say one number.
+ */
 const tippingFinding = (
   { x, y, today }: BreakEvenLine,
   points: readonly TippingPoint[],
+  breakEvens: readonly BreakEven[],
   format: Formats,
 ): string => {
   const after = points.findIndex((p) => p.x >= today.x);
   const [a, b] = [points[Math.max(0, after - 1)], points[after]];
   if (!a || !b || a.x > today.x) return `Two numbers together: ${x.label}, and ${y.label}.`;
   const share = b.x === a.x ? 0 : (today.x - a.x) / (b.x - a.x);
-  return `At today's ${x.label}, it tips when ${y.label} is ${tipAt(y, a.y + share * (b.y - a.y), format)}.`;
+  const read = a.y + share * (b.y - a.y);
+  const alone = breakEvens.find(({ quantity }) => quantity.key === y.key)?.roots ?? [];
+  const { at } = alone.toSorted((m, n) => Math.abs(m.at - read) - Math.abs(n.at - read))[0] ?? { at: read };
+  return `At today's ${x.label}, it tips when ${y.label} is ${tipAt(y, at, format)}.`;
 };
 
 const lineFigure = ({ d, format, figure }: CertainPage): Html | null => {
@@ -74,7 +81,7 @@ const lineFigure = ({ d, format, figure }: CertainPage): Html | null => {
   const sampled = points.filter((_, i) => i % Math.ceil(points.length / 12) === 0);
   return figure({
     id: 'two-way',
-    finding: tippingFinding(line, points, format),
+    finding: tippingFinding(line, points, d.breakEvens, format),
     shows: `Across: ${line.x.label}${bareUnit(line.x, format)}. Upwards: ${line.y.label}${bareUnit(line.y, format)}. On the line both ways cost the same.`,
     told: `A line between two areas; ${line.keepIs} it keeping costs less. Today's pair is ${format.quantity(line.x, line.today.x)} and ${format.quantity(line.y, line.today.y)}.`,
     chart: (look) =>

@@ -3,7 +3,17 @@ import { calendar, day } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { table } from '../tables/table.ts';
 import { capital } from '../words/sentence.ts';
-import { dearestFirst, limitWords, partName, SHOP_QUESTIONS } from '../words/walk.ts';
+import {
+  ALL_THE_SAME,
+  dearestFirst,
+  LET_GO,
+  letGoToday,
+  limitWords,
+  partName,
+  SAID_AT,
+  SHOP_QUESTIONS,
+  WHAT_COUNTS,
+} from '../words/walk.ts';
 import type { Page } from './page.ts';
 
 /**
@@ -11,24 +21,27 @@ import type { Page } from './page.ts';
  * ask before saying yes. No person is named on it, and no money but the limits.
  */
 export const gloveboxCard = ({ d, format }: Page, w: WalkAway): Html => {
-  const until = (months: number): string => {
+  const at = (months: number): string => {
     const named = calendar(d.facts.date, months);
-    return named && ` (to ${named})`;
+    return named && ` (${named})`;
   };
+  // A shop's bill does not say what the days cost.
+  const days = ({ daysCost }: WalkAway['components'][number]): string | false =>
+    daysCost >= 0.5 && `add ${format.money(Math.round(daysCost))} for the days without it`;
   return html`<div class="card" role="group" aria-labelledby="card-title">
 <p class="cut" aria-hidden="true">cut here, keep in the glovebox</p>
 <h3 id="card-title">${capital(d.facts.vehicleName)}: biggest bill worth paying</h3>
+${letGoToday(d) && html`<p>${LET_GO} ${ALL_THE_SAME}:</p>`}
 ${table({
   caption: 'Biggest bill worth paying',
   kind: 'wordy',
-  head: ['Repair', `This year${until(12)}`, `Next year${until(24)}`],
+  head: ['Repair', 'Today', `In a year${at(12)}`, `In two years${at(24)}`],
   rows: dearestFirst(w).map((c) => [
-    html`${capital(partName(c, w).replace(/^the /, ''))}${c.unsafe && html` <small>unsafe once it fails: not driven until mended</small>`}`,
-    limitWords(c, 0, format),
-    limitWords(c, 1, format),
+    html`${capital(partName(c, w).replace(/^the /, ''))}${c.unsafe && html` <small>unsafe once it fails: not driven until mended</small>`}${days(c) && html` <small>${days(c)}</small>`}`,
+    ...SAID_AT.map((month) => limitWords(c, month, format)),
   ]),
 })}
-<p>The whole bill counts, own hours too. Tow and diagnosis are owed either way: leave them out. Above the figure, changing over at that moment costs less.</p>
+<p>${WHAT_COUNTS} Above the figure, changing over at that moment costs less.</p>
 <p class="ask">Ask first:</p>
 <ul>${SHOP_QUESTIONS.map((q) => html`<li>${q}</li>`)}</ul>
 <p><small>Reckoned on ${day(d.facts.date)} for the two years after it. Information, not advice.</small></p>

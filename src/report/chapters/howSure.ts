@@ -1,7 +1,7 @@
 import type { Chances, PairChances } from '../../engine/decision/chance/chances.ts';
-import { giveOrTake, knownNumber, number, ofHundred, span } from '../format.ts';
+import { giveOrTake, number, ofHundred, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
-import { folded, table } from '../tables/table.ts';
+import { table } from '../tables/table.ts';
 import {
   apartWords,
   averageSentence,
@@ -59,28 +59,6 @@ const waysTable = ({ d, format }: Page, c: Chances): Html =>
       ]),
   });
 
-/** Drawn against expected, where each could be wrong without the other. */
-const failuresTable = (c: Chances): Html | null =>
-  c.failures.length === 0
-    ? null
-    : folded(
-        'Were the failures drawn as often as they should be?',
-        table({
-          caption: 'Failures expected and counted',
-          kind: 'wordy',
-          words: 2,
-          head: ['Part', 'Of', 'Expected', 'Counted', 'Agree'],
-          rows: c.failures.map((f) => [
-            f.component,
-            f.vehicle,
-            knownNumber({ value: f.expected, error: f.drawn.error }),
-            knownNumber(f.drawn),
-            Math.abs(f.expected - f.drawn.value) <= 3 * f.drawn.error ? 'yes' : 'no',
-          ]),
-        }),
-        html`<p>Expected: how often it fails over the whole time, worked out from its law of life alone. Counted: failures in the futures, on average.</p>`,
-      );
-
 /** In how many of the ways it could go which side comes out cheaper, and what the doubt is made of. */
 export const howSureChapter = (page: Page): Chapter | null => {
   const c = page.d.chances;
@@ -102,9 +80,8 @@ export const howSureChapter = (page: Page): Chapter | null => {
       best
         ? html`<div class="full"><h3>What could each way cost?</h3>${waysTable(page, c)}</div>${block(
             html`<p>In today's money over ${span(page.d.horizon)}. In a good case 1 in 10 is better, in a bad case 1 in 10 is worse. Cheapest on average: ${best.label}. Being wrong with it would cost about ${page.format.about(best.regret)}, averaged over all ways it could go, those in which it is right counting as nothing.</p>`,
-            failuresTable(c),
           )}`
-        : block(failuresTable(c))
+        : ''
     }`,
   };
 };

@@ -7,14 +7,16 @@ import { optionOf } from '../words/lumpy.ts';
 import { capital, listed } from '../words/sentence.ts';
 import {
   dearestFirst,
+  LET_GO,
   letGoToday,
   lookingTwice,
   mainComponent,
   partName,
   payUpToSentence,
   savesWords,
-  thisYearSentence,
+  todaySentence,
   unsafeSentence,
+  WHAT_COUNTS,
 } from '../words/walk.ts';
 import { gloveboxCard } from './gloveboxCard.ts';
 import { limitsFigure } from './limitsFigure.ts';
@@ -22,7 +24,7 @@ import { block, type Chapter, notes, type Page, pick } from './page.ts';
 
 /** What the figure is and is not, for whoever meets it for the first time. */
 const meaning = (w: WalkAway): Html => html`<h3>What does that figure mean?</h3>
-<p>It is the most a repair bill may be before handing it on and taking the ${w.replacement} at that moment costs less, counted over the ${span(w.horizon)} that follow. It isn't what the vehicle is worth, and it isn't a sum set aside to be spent: the smaller the bill, the better. Parts, labour, own hours and the days it stands for the repair are part of the bill. The tow and the diagnosis are owed either way and are not; nor is what was spent before.</p>`;
+<p>It is the most a repair bill may be before handing it on and taking the ${w.replacement} at that moment costs less, counted over the ${span(w.horizon)} that follow. It isn't what the vehicle is worth, and it isn't a sum set aside to be spent: the smaller the bill, the better. ${WHAT_COUNTS} Nor does what was spent before.</p>`;
 
 const safetyWords = (w: WalkAway): Html | null => {
   const unsafe = w.components.filter((c) => c.unsafe);
@@ -36,7 +38,7 @@ const horizonWords = ({ d, format }: Page, w: WalkAway): string | null => {
   const twice = lookingTwice(w, format);
   return (
     twice &&
-    `It hangs on how far ahead we look: looking ${span(2 * d.horizon)} ahead instead of ${span(d.horizon)}, it would be ${twice} this year.`
+    `It hangs on how far ahead we look: looking ${span(2 * d.horizon)} ahead instead of ${span(d.horizon)}, it would be ${twice} today.`
   );
 };
 
@@ -108,7 +110,7 @@ export const walkAwayChapter = (page: Page): Chapter | null => {
     id: 'walk-away',
     question: 'When is a bill too big, and time to walk away?',
     body: html`${block(
-      html`<p>${letGoToday(d) && 'Handing it on today already costs no more, on average, than keeping it. '}<strong>${payUpToSentence(d, format)}</strong> ${thisYearSentence(others, w, format)} ${hangs}</p>`,
+      html`<p>${letGoToday(d) && `${LET_GO} `}<strong>${payUpToSentence(d, format)}</strong> ${todaySentence(others, w, format)} ${WHAT_COUNTS} ${hangs}</p>`,
       notes(
         pick(
           d,

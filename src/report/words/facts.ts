@@ -2,7 +2,7 @@ import type { Certain, Notice, OptionResult } from '../../engine/decision/decisi
 import type { Cents } from '../../engine/quantity/money.ts';
 import { type Formats, formatsFor, inWords, number, saidDates } from '../format.ts';
 import { isPrivate } from '../privacy.ts';
-import { tipsNearestFirst, tipWords } from './tipping.ts';
+import { tipAt, tipsNearestFirst, tipWords } from './tipping.ts';
 
 /** What the decision has to say at one place of the page. */
 export const noticesAt = (d: Certain, place: Notice['place']): readonly string[] =>
@@ -66,7 +66,7 @@ export const savingsSentence = (d: Certain, format: Formats): string | null => {
 /** "What would tip it first: …"; says so where nothing does. */
 export const tipSentence = (d: Certain, format: Formats): string | null => {
   if (!d.difference) return null;
-  const [first] = tipsNearestFirst(d).filter((b) => b.quantity.mark !== 'choice');
+  const [first] = tipsNearestFirst(d);
   return first
     ? `What would tip it first: ${tipWords(first, format)}.`
     : 'No single number tips it anywhere in its range.';
@@ -81,9 +81,10 @@ export const notMoneySentence = (d: Certain): string | null =>
 export const ownHoursSentence = (d: Certain, format: Formats): string | null => {
   if (!d.bestKeep || !d.bestReplace || d.bestKeep.hours.total + d.bestReplace.hours.total === 0) return null;
   const priced = d.facts.hoursPriced ? '' : 'Own hours count as nothing here. ';
-  return d.ownHourTips === null
-    ? `${priced}At no price of an own hour does the answer tip.`
-    : `${priced}It tips when an own hour is worth about ${format.round(d.ownHourTips)}.`;
+  if (d.ownHourTips === null) return `${priced}At no price of an own hour does the answer tip.`;
+  const hour = d.breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour')?.quantity;
+  const at = hour ? tipAt(hour, d.ownHourTips, format) : format.round(d.ownHourTips);
+  return `${priced}It tips when an own hour is worth about ${at}.`;
 };
 
 /** Cash on the day, never with a bare minus: "$1,380", "$900 comes in". */

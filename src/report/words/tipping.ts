@@ -34,13 +34,12 @@ export const timesToday = (q: Quantity, root: BreakEven['roots'][number]): strin
   return `${root.distance < 0 ? '÷' : '×'} ${number(times, times < 10 ? 2 : 0)}`;
 };
 
-/** Break-evens that tip somewhere, nearest to today's value first; those without a distance come last. */
-export const tipsNearestFirst = (d: Certain): readonly BreakEven[] => {
-  const nearest = (b: BreakEven): number => Math.min(...b.roots.map((r) => Math.abs(r.distance)));
-  return d.breakEvens
-    .filter((b) => b.roots.length > 0)
-    .toSorted((a, b) => nearest(a) - nearest(b) || (a.quantity.key < b.quantity.key ? -1 : 1));
-};
+/**
+ * Break-evens that tip somewhere, in the decision's own order: nearest to today's value first. The first of them is what
+ * tips it first, wherever that is said; how far ahead we look is a number among the others here.
+ */
+export const tipsNearestFirst = (d: Certain): readonly BreakEven[] =>
+  d.breakEvens.filter((b) => b.roots.length > 0);
 
 /** The numbers that move the answer most when each is moved as far as its swing goes, the most first. */
 export const weightiest = (d: Certain, most: number): readonly Quantity[] =>

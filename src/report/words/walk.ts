@@ -23,62 +23,46 @@ export const partName = (c: ComponentLimit, w: WalkAway): string =>
       ? 'any other repair'
       : 'any repair';
 
-/** The limits of one year, 0 the one that starts today. */
-const inYear = (c: ComponentLimit, year: number): ComponentLimit['byMonth'] =>
-  c.byMonth.filter((p) => Math.floor(p.month / 12) === year);
-
-const mean = (of: readonly number[]): number => of.reduce((a, b) => a + b, 0) / Math.max(1, of.length);
-
-/** A limit is said to half of what prose is known to: $1,450, not $1,400 or $1,500. */
-export const limitStep = (limit: number): number => Math.max(5, stepOf(limit) / 2);
-
-const said = (limit: number, format: Formats): string => format.round(limit, limitStep(limit));
-
-/** The average over a year looking twice as far; null where that is further than anything is looked at. */
-const yearLimitTwice = (c: ComponentLimit, year: number): number | null => {
-  const twice = inYear(c, year).flatMap((p) => (p.lookingTwice === null ? [] : [p.lookingTwice]));
-  return twice.length === 0 ? null : mean(twice);
-};
-
 /** Too small to be worth a visit: no bill is worth paying. */
 const NOTHING = 5;
 
-/** "$1,450"; both ends of the year where the limit moves by more than a third within it; "none" where it is nil. */
-export const limitWords = (c: ComponentLimit, year: number, format: Formats): string => {
-  const limits = inYear(c, year).map((p) => p.limit);
-  const [least, most] = [Math.min(...limits), Math.max(...limits)];
-  if (most < NOTHING) return 'none';
-  return most - least > mean(limits) / 3
-    ? `${said(least, format)} to ${said(most, format)}`
-    : said(mean(limits), format);
-};
+/** A limit is said to half of what prose is known to: $1,450, not $1,400 or $1,500; "none" where it is nil. */
+export const limitSaid = (limit: number, format: Formats): string =>
+  limit < NOTHING ? 'none' : format.round(limit, Math.max(5, stepOf(limit) / 2));
 
-/** "Pay up to about $1,450 for the gearbox this year, $1,100 next year; above that, walk away." */
+/** The months a limit is said for: today, a year from now, two years from now. */
+export const SAID_AT = [0, 12, 24] as const;
+
+/** The limit of a bill that comes in a month, today's (0) being the one a bill is held against. */
+export const limitWords = (c: ComponentLimit, month: number, format: Formats): string =>
+  limitSaid(c.byMonth.find((p) => p.month === month)?.limit ?? 0, format);
+
+/** What a limit is held against. Stands wherever one does. */
+export const WHAT_COUNTS =
+  'Parts, labour, own hours and the days without it count as the bill; the tow and the diagnosis, owed either way, do not.';
+
+/** "Pay up to about $1,450 for the gearbox today, $1,100 a year from now; above that, walk away." */
 export const payUpTo = (c: ComponentLimit, w: WalkAway, format: Formats): string => {
-  const [now, next] = [limitWords(c, 0, format), limitWords(c, 1, format)];
+  const [now, next] = [limitWords(c, 0, format), limitWords(c, 12, format)];
   const what = partName(c, w);
   if (now === 'none')
     return next === 'none'
-      ? `No bill for ${what} is worth paying, this year or next: walk away.`
-      : `No bill for ${what} is worth paying this year; next year pay up to about ${next}.`;
+      ? `No bill for ${what} is worth paying, today or a year from now: walk away.`
+      : `No bill for ${what} is worth paying today; a year from now pay up to about ${next}.`;
   if (next === 'none')
-    return `Pay up to about ${now} for ${what} this year; above that, and for any bill next year, walk away.`;
+    return `Pay up to about ${now} for ${what} today; above that, and for any bill a year from now, walk away.`;
   return now === next
-    ? `Pay up to about ${now} for ${what}, this year or next; above that, walk away.`
-    : `Pay up to about ${now} for ${what} this year, ${next} next year; above that, walk away.`;
+    ? `Pay up to about ${now} for ${what}, today or a year from now; above that, walk away.`
+    : `Pay up to about ${now} for ${what} today, ${next} a year from now; above that, walk away.`;
 };
 
-/** "This year it is $2,300 for the timing chain and $2,050 for the alternator and the brake lines." */
-export const thisYearSentence = (
-  of: readonly ComponentLimit[],
-  w: WalkAway,
-  format: Formats,
-): string | null => {
+/** "Today it is $2,300 for the timing chain and $2,050 for the alternator and the brake lines." */
+export const todaySentence = (of: readonly ComponentLimit[], w: WalkAway, format: Formats): string | null => {
   const each = of.map((c) => {
     const amount = limitWords(c, 0, format);
     return { amount: amount === 'none' ? 'nothing' : amount, name: partName(c, w) };
   });
-  return each.length === 0 ? null : `This year it is ${grouped(each)}.`;
+  return each.length === 0 ? null : `Today it is ${grouped(each)}.`;
 };
 
 /** "a, b or c". */
@@ -108,9 +92,15 @@ export const usualSentence = (of: readonly ComponentLimit[], w: WalkAway): strin
   return `The usual bill: ${each.join('; ')}.`;
 };
 
-/** Handing it on today is no dearer than keeping it: the limit is for whoever keeps it all the same. */
+/** Handing it on today is the answer, or no dearer than keeping it: a limit is for whoever keeps it all the same. */
 export const letGoToday = (d: Decision): boolean =>
-  d.chances?.rule?.today ?? (d.walkAway !== null && d.walkAway.bestMonth === 0);
+  d.verdict.cheaper === 'replace' || (d.chances?.rule?.today ?? d.walkAway?.letGoToday ?? false);
+
+/** Said of such a vehicle wherever a limit of it stands. */
+export const LET_GO = 'Handing it on today already costs no more, on average, than keeping it.';
+
+/** Stands before a limit where handing it on today is the answer. */
+export const ALL_THE_SAME = 'If it is kept all the same';
 
 const lower = (text: string): string => text.charAt(0).toLowerCase() + text.slice(1);
 
@@ -120,14 +110,14 @@ export const payUpToSentence = (d: Decision, format: Formats): string | null => 
   const main = w && mainComponent(w);
   if (!w || !main) return null;
   const words = payUpTo(main, w, format);
-  return letGoToday(d) ? `If it is kept all the same, ${lower(words)}` : words;
+  return letGoToday(d) ? `${ALL_THE_SAME}, ${lower(words)}` : words;
 };
 
 /** "about $2,450 for the gearbox or the particle filter", looking twice as far, where the limit hangs on that. */
 export const lookingTwice = (w: WalkAway, format: Formats): string | null => {
   const of = dearestFirst(w).flatMap((c) => {
-    const twice = c.hangsOnHorizon ? yearLimitTwice(c, 0) : null;
-    return twice === null ? [] : [{ amount: said(twice, format), name: partName(c, w) }];
+    const twice = c.hangsOnHorizon ? (c.byMonth[0]?.lookingTwice ?? null) : null;
+    return twice === null ? [] : [{ amount: limitSaid(twice, format), name: partName(c, w) }];
   });
   return of.length === 0 ? null : grouped(of, 'about ');
 };

@@ -47,7 +47,7 @@ export const billCommand = async (
     meant.name === null ? position === null : position !== null && component === meant.name,
   );
   if (limit === undefined) throw new Error(`no limit of ${meant.name ?? 'what nobody named'}`);
-  const answer = billAnswer(scenario, limit, amount.value);
+  const answer = billAnswer(walkAway, limit, amount.value);
   const format = formatsFor(facts);
   await effects.out(
     json

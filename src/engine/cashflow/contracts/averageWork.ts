@@ -1,4 +1,3 @@
-import { yearOf } from '../../quantity/month.ts';
 import type { Contract, Line } from '../posting.ts';
 import type { WorkPrices } from './work.ts';
 
@@ -35,16 +34,16 @@ const ownHoursOf = (line: Line): Line => {
 };
 
 /**
- * Work known only on average, from the month after `start` to `to`: `billOfYear(y)` is what a shop would charge in a
- * month of year y (0 the first), at the prices of the day of the decision. What the household does itself costs the
- * parts, and hours in place of the labour; the hours are posted by themselves, for their price rises by itself.
+ * Work known only on average, from the month after `start` to `to`: `billOfMonth(m)` is what a shop would charge in month
+ * m after the start, at the prices of the day of the decision. What the household does itself costs the parts, and hours
+ * in place of the labour; the hours are posted by themselves, for their price rises by itself.
  *
  * @param free months after `start` in which a guarantee pays
  */
 export const averageWork =
   (
     line: Line,
-    billOfYear: (year: number) => number,
+    billOfMonth: (month: number) => number,
     atHome: AtHome,
     prices: WorkPrices,
     start: number,
@@ -52,14 +51,17 @@ export const averageWork =
     free: number,
   ): Contract =>
   (sink) => {
-    const own = ownHoursOf(line);
     const last = to - start;
-    for (let first = free + 1; first <= last; first = 12 * (yearOf(first) + 1) + 1) {
-      const until = Math.min(last, 12 * (yearOf(first) + 1));
-      const shop = billOfYear(yearOf(first));
+    const own = ownHoursOf(line);
+    for (let first = free + 1; first <= last; ) {
+      const shop = billOfMonth(first);
+      let until = first;
+      // Months of one bill are one series.
+      while (until < last && billOfMonth(until + 1) === shop) until += 1;
+      const [from, end] = [start + first, start + until];
+      first = until + 1;
       if (shop === 0) continue;
       const { cash, hours } = splitBill(shop, atHome, prices);
-      const [from, end] = [start + first, start + until];
       sink.series(line, from, end, prices.parts, cash, cash, shop);
       if (hours === 0) continue;
       if (prices.ownHour !== 0) sink.series(own, from, end, prices.ownTime, hours * prices.ownHour, 0, 0);

@@ -73,8 +73,13 @@ export interface VarianceShare {
 export interface FailuresCheck {
   readonly component: string;
   readonly vehicle: string;
+  /** At average inputs. */
   readonly expected: number;
   readonly drawn: Estimate;
+  /** Counted less expected, what is expected being averaged over inputs as they are drawn. */
+  readonly apart: Estimate;
+  /** They are no further apart than chance leaves them: within four standard errors. */
+  readonly agree: boolean;
 }
 
 /** A month of the fan of money paid out so far. */

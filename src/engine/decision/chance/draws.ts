@@ -7,7 +7,7 @@ import { walkPlan } from '../ways/walk.ts';
 import type { Way } from '../ways/way.ts';
 import { type Detail, detailFor } from './detail.ts';
 import { type DetailDraws, detailDraws, type Fund, fanMonths, record, recordAlike } from './detailDraws.ts';
-import { type Counted, failsWithinMonths, failuresOf } from './failureCounts.ts';
+import { type Counted, drawnOf, expectedOf, failsWithinMonths } from './failureCounts.ts';
 import { followRule } from './followRule.ts';
 import { type Drawer, drawerOf, type Group } from './futures.ts';
 import { type JointInputs, jointInputs } from './jointInputs.ts';
@@ -39,6 +39,8 @@ export interface ScrambleDraws extends DrawSetting {
   readonly firstFailure: readonly Float64Array[];
   /** Failures of each part up to the horizon, within the pair; by part. */
   readonly failures: readonly Float64Array[];
+  /** How many are expected at the inputs of these draws, or of a few of them; nothing where no input moves. By part. */
+  readonly expected: readonly Float64Array[];
   /** 1 where the event of a look happens; by look. */
   readonly events: readonly Uint8Array[];
   /** D of the pair at a few draws, at their other draws, and with each group taken from the other. */
@@ -49,7 +51,7 @@ export interface ScrambleDraws extends DrawSetting {
   };
 }
 
-/** One in so many draws is also mixed with another, for the shares of the variance. */
+/** One in so many draws is also mixed with another, for the shares of the variance, and asked what is expected there. */
 const MIXED = 32;
 
 /** Which of the details is which. */
@@ -68,7 +70,8 @@ interface Run {
   readonly looked: readonly (Counted | null | undefined)[];
   /** Of the best keep, the best replace and the rule, filled anew for each future. */
   readonly scratch: readonly Detail[];
-  readonly out: Omit<ScrambleDraws, keyof DrawSetting | 'mixed'>;
+  readonly out: Omit<ScrambleDraws, keyof DrawSetting | 'mixed' | 'expected'>;
+  readonly expected: readonly number[][];
   readonly mixed: {
     readonly own: number[];
     readonly other: number[];
@@ -107,6 +110,7 @@ const runFor = (subject: Subject, n: number, drawer: Drawer): Run => {
       failures: columns(unknowns.parts, n),
       events: looks.map(() => new Uint8Array(n)),
     },
+    expected: unknowns.parts.map(() => []),
     mixed: { own: [], other: [], groups: subject.groups.map(() => []) },
   };
 };
@@ -136,7 +140,7 @@ const drawUnknowns = (run: Run, i: number, ctx: Context): void => {
     (out.firstFailure[p] as Float64Array)[i] = future.luckOf(vehicle, component).exponential(0);
   });
   subject.counted.forEach((counted, p) => {
-    if (counted) (out.failures[p] as Float64Array)[i] = failuresOf(counted, ctx);
+    if (counted) (out.failures[p] as Float64Array)[i] = drawnOf(counted, ctx);
   });
   ctx.facts.chance.looks.forEach(({ within }, l) => {
     const counted = looked[l];
@@ -212,6 +216,17 @@ const drawRule = (run: Run, i: number, ctx: Context): void => {
   }
 };
 
+/**
+ * How many failures are expected at this draw's inputs, for it is as many in every draw only if no input moves: a renewal
+ * equation is solved at a few draws alone.
+ */
+const noteExpected = (run: Run, few: boolean, ctx: Context): void => {
+  if (run.unmoved !== null) return;
+  run.subject.counted.forEach((counted, p) => {
+    if (counted && (few || counted.part.component < 0)) run.expected[p]?.push(expectedOf(counted, ctx));
+  });
+};
+
 /** D of the pair at a draw, at its other draw, and with each group from the other. Moves the drawer. */
 const drawMixed = (run: Run, i: number, draw: number): void => {
   const { subject, out, mixed } = run;
@@ -235,6 +250,7 @@ const drawOne = (run: Run, i: number, draw: number): void => {
   drawWays(run, i, ctx);
   drawRule(run, i, ctx);
   drawUnknowns(run, i, ctx);
+  noteExpected(run, draw % MIXED === 0, ctx);
   if (draw % MIXED === 0) drawMixed(run, i, draw);
 };
 
@@ -269,6 +285,7 @@ export const drawFutures = (
   return {
     ...setting,
     ...run.out,
+    expected: run.expected.map((all) => Float64Array.from(all)),
     mixed: {
       own: Float64Array.from(own),
       other: Float64Array.from(other),

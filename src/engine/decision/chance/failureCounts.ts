@@ -1,10 +1,13 @@
 import type { RunningCosts } from '../../scenario/inputs.ts';
+import { copyOf } from '../../scenario/lens.ts';
+import { paceOf, restartsOf } from '../clocks.ts';
 import type { Context } from '../context.ts';
 import { expectedFailures } from '../expectedFailures.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentSpan } from '../presentVehicle.ts';
-import { failuresDrawn, paceOf, restartsOf, unnamedAMonth, unnamedDrawn } from '../repairs.ts';
+import { failuresDrawn, unnamedDrawn } from '../repairs.ts';
 import { boughtSpan, type Span } from '../span.ts';
+import { unnamedOverAll } from '../unnamed.ts';
 import { luckOfReplacement, type PartLuck } from './unknowns.ts';
 
 /** Where a part's failures are counted: its vehicle held to the horizon, the present one or the one bought today. */
@@ -38,28 +41,34 @@ export const countedParts = (
     };
   });
 
-/** How often a part fails up to the horizon: by its expected number, or in a drawn future. */
-export const failuresOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): number => {
+/** How often a part is expected to fail up to the horizon, at these inputs: by its law of life alone. */
+export const expectedOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): number => {
   const vehicle = vehicleOf(ctx);
   const span = spanOf(ctx);
-  const { horizon, future } = ctx;
-  if (part.component < 0) {
-    if (future.kind === 'drawn') return unnamedDrawn(vehicle, span, future, ctx).length;
-    const aMonth = unnamedAMonth(vehicle, ctx);
-    let money = 0;
-    for (let m = 0; m < horizon; m++) money += aMonth(Math.floor(m / 12));
-    return money / vehicle.averageRepairs.bill.mean;
-  }
+  if (part.component < 0)
+    return unnamedOverAll(vehicle, span, ctx).unnamed / vehicle.averageRepairs.bill.mean;
+  const component = vehicle.components[part.component];
+  if (!component) return 0;
+  const pace = { aMonth: paceOf(component, ctx.distanceAMonth), months: ctx.horizon };
+  const restarts = restartsOf(vehicle, part.component, span, ctx);
+  // A copy: what is drawn is moved in place, and expected failures are remembered by the part they were asked of.
+  const counts = expectedFailures(copyOf(component), pace, restarts);
+  let sum = 0;
+  for (let m = 0; m < ctx.horizon; m++) sum += counts[m] ?? 0;
+  return sum;
+};
+
+/** How often it fails up to the horizon in a drawn future. */
+export const drawnOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): number => {
+  const { future } = ctx;
+  if (future.kind !== 'drawn') return 0;
+  const vehicle = vehicleOf(ctx);
+  const span = spanOf(ctx);
+  if (part.component < 0) return unnamedDrawn(vehicle, span, future, ctx).length;
   const component = vehicle.components[part.component];
   if (!component) return 0;
   const restarts = restartsOf(vehicle, part.component, span, ctx);
-  if (future.kind === 'drawn')
-    return failuresDrawn(component, part.component, span, restarts, future, ctx).length;
-  const pace = { aMonth: paceOf(component, ctx.distanceAMonth), months: horizon };
-  const counts = expectedFailures(component, pace, restarts);
-  let sum = 0;
-  for (let m = 0; m < horizon; m++) sum += counts[m] ?? 0;
-  return sum;
+  return failuresDrawn(component, part.component, span, restarts, future, ctx).length;
 };
 
 /** Whether a component of the present vehicle, kept, fails within so many months in a drawn future. */

@@ -1,11 +1,12 @@
 import { type Happened, splitOfUnnamed } from '../../cashflow/contracts/failures.ts';
 import { NEVER } from '../../policy/part.ts';
 import { UNNAMED } from '../../policy/repairLimit.ts';
+import { restartsOf } from '../clocks.ts';
 import type { Context } from '../context.ts';
 import { endsIn } from '../ends.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentSpan } from '../presentVehicle.ts';
-import { failuresDrawn, restartsOf, unnamedDrawn } from '../repairs.ts';
+import { failuresDrawn, unnamedDrawn } from '../repairs.ts';
 import { guaranteedMonths } from '../runningCosts.ts';
 import type { WalksAs } from '../ways/walk.ts';
 import { costOfWork } from './parts.ts';

@@ -4,7 +4,7 @@ import type { Luck } from '../../chance/failureTimes.ts';
 import { type Points, scrambledSobol } from '../../chance/sobol.ts';
 import { copulaOf } from '../../quantity/rankCorrelation.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
-import type { DrawnFuture } from '../context.ts';
+import { contextOf, type DrawnFuture, EXPECTED } from '../context.ts';
 import type { Memory, ReadsOfAny, Recalled } from '../memory.ts';
 import { luckNamesOf } from './luckNames.ts';
 import type { Still } from './still.ts';
@@ -182,6 +182,7 @@ export const drawerOf = (
       ? (from.point[dimension] as number)
       : uniformAt(seed, from.draw(), turnStreams[t] as number, 0);
   };
+  const atMean = contextOf(scenario.inputs, scenario.facts, EXPECTED, 'unrounded');
   const kept = new Map<ReadsOfAny, Map<object, Recalled[] | null>>();
   const lasting: DrawnFuture['lasting'] = (thing, reads) => {
     let known = kept.get(reads);
@@ -206,6 +207,7 @@ export const drawerOf = (
     lasting,
     turnsOut,
     givenUpIn,
+    atMean,
   });
   let future = futureWith(new Map(), null);
   return {

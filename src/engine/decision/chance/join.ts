@@ -48,6 +48,7 @@ export const joinDraws = (first: ScrambleDraws, further: ScrambleDraws): Scrambl
     turns: eachAfter(first.turns, further.turns),
     firstFailure: eachAfter(first.firstFailure, further.firstFailure),
     failures: eachAfter(first.failures, further.failures),
+    expected: eachAfter(first.expected, further.expected),
     events: eachAfter(first.events, further.events),
     mixed: {
       own: after(first.mixed.own, further.mixed.own),

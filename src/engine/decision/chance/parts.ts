@@ -6,11 +6,12 @@ import { outlookOf } from '../../policy/outlook.ts';
 import type { Part } from '../../policy/part.ts';
 import { remember } from '../../quantity/remember.ts';
 import type { Component } from '../../scenario/inputs.ts';
+import { paceOf, restartsOf } from '../clocks.ts';
 import type { Context } from '../context.ts';
 import { anotherLaw } from '../expectedFailures.ts';
 import type { Treatments } from '../neededWork.ts';
 import { presentSpan } from '../presentVehicle.ts';
-import { paceOf, restartsOf, workOf } from '../repairs.ts';
+import { workOf } from '../repairs.ts';
 import { guaranteedMonths } from '../runningCosts.ts';
 
 const NO_LINE = { category: 'repairs', what: '', path: '', reason: '' } as const;

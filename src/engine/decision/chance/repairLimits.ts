@@ -50,21 +50,28 @@ const limitsAt = (month: number, until: number, courses: Courses, parts: readonl
 const differMuch = ({ limit, lookingTwice }: LimitPoint): boolean =>
   lookingTwice !== null && Math.abs(lookingTwice - limit) > MUCH * limit;
 
+type Bills = Pick<ComponentLimit, 'usualBill' | 'badBill' | 'daysCost'>;
+
 /** What paying a usual and a bad bill would add today, without the tow. */
-const billsOf = (part: Component, ctx: Context): Pick<ComponentLimit, 'usualBill' | 'badBill'> => {
+const billsOf = (part: Component, ctx: Context): Bills => {
   const costs = (work: ReturnType<typeof workOf>): number => costOfWork({ ...work, either: 0 }, 0, ctx);
   const { parts, hours, shopPrice } = part.bill;
   const varies = parts !== null || hours !== null || shopPrice !== null;
-  return { usualBill: costs(workOf(part)), badBill: varies ? costs(billed(part, 0.9)) : null };
+  return {
+    usualBill: costs(workOf(part)),
+    badBill: varies ? costs(billed(part, 0.9)) : null,
+    daysCost: part.daysWithout * ctx.work.dayWithout,
+  };
 };
 
-const unnamedBills = (ctx: Context): Pick<ComponentLimit, 'usualBill' | 'badBill'> => {
+const unnamedBills = (ctx: Context): Bills => {
   const { bill } = ctx.inputs.vehicle.averageRepairs;
   const costs = (amount: number): number =>
     splitOfUnnamed(amount, 0, ctx.inputs.household.atHome, ctx.work).counted;
   return {
     usualBill: costs(bill.mean),
     badBill: bill.range === null ? null : costs(bill.mean * spread(bill.range, 0.9)),
+    daysCost: 0,
   };
 };
 
@@ -94,6 +101,7 @@ export const walkAwayOf = (scenario: Scenario, pair?: Pair | null): WalkAway | n
   const { inputs, facts } = scenario;
   const today = contextOf(inputs, facts, EXPECTED, 'unrounded');
   const ways = pair === undefined ? pairOf(today) : pair;
+  const costs = (way: Way): number => presentCostOf(way.build(today), today).counted;
   const treatments = ways?.keep.treatments ?? null;
   const replacement = ways?.replace.build(today).replacement ?? null;
   if (treatments === null || replacement === null) return null;
@@ -135,6 +143,7 @@ export const walkAwayOf = (scenario: Scenario, pair?: Pair | null): WalkAway | n
       limitOf(parts.length, { component: ANY_OTHER, position: null, ...unnamedBills(today), unsafe: false }),
     ],
     bestMonth: best < 0 ? horizon : best,
+    letGoToday: best === 0 || (ways !== null && costs(ways.replace) < costs(ways.keep)),
     horizon,
   };
 };

@@ -1,4 +1,4 @@
-import { meanOf, quantilesOf, shareOf } from '../../chance/estimates.ts';
+import { average, meanOf, quantilesOf, shareOf } from '../../chance/estimates.ts';
 import { perfectInformation } from '../../chance/information.ts';
 import { varianceShares } from '../../chance/varianceShares.ts';
 import type { Scenario } from '../../scenario/scenario.ts';
@@ -13,7 +13,7 @@ import type {
 } from './chances.ts';
 import { type Gather, gatherer, minus } from './columns.ts';
 import type { ScrambleDraws } from './draws.ts';
-import { failuresOf } from './failureCounts.ts';
+import { expectedOf } from './failureCounts.ts';
 import { looksOf, partName, worthKnowing } from './knowing.ts';
 import { lumpyWays } from './lumpy.ts';
 import { pairMoved, pairOf } from './pairChances.ts';
@@ -83,22 +83,34 @@ const sharesOf = (subject: Subject, gather: Gather, scrambles: number): Variance
     .sort((a, b) => b.total.value - a.total.value);
 };
 
-const failuresCheck = (subject: Subject, gather: Gather, ctx: Context, scrambles: number): FailuresCheck[] =>
-  subject.counted.flatMap((counted, p): FailuresCheck[] =>
-    counted === null
-      ? []
-      : [
-          {
-            component: counted.part.component < 0 ? 'repairs nobody can name' : partName(subject, p),
-            vehicle: counted.part.vehicleName,
-            expected: failuresOf(counted, ctx),
-            drawn: meanOf(
-              gather((one) => one.failures[p] ?? []),
-              scrambles,
-            ),
-          },
-        ],
-  );
+/** Of sixteen scrambles' spread the error itself is known only roughly; so far off by chance is one in a thousand. */
+const MOST_ERRORS = 4;
+
+/** What the machine's own digits leave open. */
+const TINY = 1e-9;
+
+const failuresCheck = (subject: Subject, draws: readonly ScrambleDraws[], ctx: Context): FailuresCheck[] =>
+  subject.counted.flatMap((counted, p): FailuresCheck[] => {
+    if (counted === null) return [];
+    const atAverage = expectedOf(counted, ctx);
+    const drawn = Float64Array.from(draws, ({ failures }) => average(failures[p] ?? []));
+    // What is expected at average inputs is not what is expected on average, for lives end by no straight line.
+    const apart = drawn.map((count, s) => {
+      const there = draws[s]?.expected[p] ?? [];
+      return count - (there.length > 0 ? average(there) : atAverage);
+    });
+    const off = meanOf(apart, draws.length);
+    return [
+      {
+        component: counted.part.component < 0 ? 'repairs nobody can name' : partName(subject, p),
+        vehicle: counted.part.vehicleName,
+        expected: atAverage,
+        drawn: meanOf(drawn, draws.length),
+        apart: off,
+        agree: Math.abs(off.value) <= MOST_ERRORS * off.error + TINY,
+      },
+    ];
+  });
 
 const ruleOf = (
   subject: Subject,
@@ -158,7 +170,7 @@ export const chancesOf = (
       return wayOf(way?.id ?? '', way?.label ?? '', cost, least, scrambles);
     }),
     shares: sharesOf(subject, gather, scrambles),
-    failures: failuresCheck(subject, gather, ctx, scrambles),
+    failures: failuresCheck(subject, draws, ctx),
     lumpy: lumpyWays(subject, draws, average.payment),
     perfect: perfectInformation(costs, scrambles),
     worthKnowing: worthKnowing(subject, costs, gather, scrambles, seed),

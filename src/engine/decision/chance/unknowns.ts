@@ -2,10 +2,11 @@ import { shopPriceOf } from '../../cashflow/contracts/work.ts';
 import type { Inputs, RunningCosts } from '../../scenario/inputs.ts';
 import type { Quantity, Scenario } from '../../scenario/scenario.ts';
 import { claimTurns } from '../claim/turns.ts';
+import { paceOf } from '../clocks.ts';
 import { type Context, contextOf, EXPECTED } from '../context.ts';
 import { ENDS } from '../ends.ts';
 import { expectedFailures } from '../expectedFailures.ts';
-import { paceOf, unnamedAMonth } from '../repairs.ts';
+import { unnamedOverAll } from '../unnamed.ts';
 import { type LuckNames, luckNamesOf } from './luckNames.ts';
 
 /** The luck of one component of one vehicle, or of its repairs that nobody named (position -1). */
@@ -45,6 +46,8 @@ export interface Unknowns {
 const byName = <T extends { readonly name: string }>(a: T, b: T): number =>
   a.name < b.name ? -1 : a.name > b.name ? 1 : 0;
 
+const NOTHING_RENEWED = { renewed: new Map<number, number>() };
+
 const partsOf = (
   vehicle: RunningCosts,
   key: string,
@@ -71,10 +74,9 @@ const partsOf = (
     };
   });
   const { bill, strands } = vehicle.averageRepairs;
-  const aMonth = unnamedAMonth(vehicle, ctx);
-  let money = 0;
-  for (let m = 0; m < ctx.horizon; m++) money += aMonth(Math.floor(m / 12));
-  if (money <= 0 || bill.mean <= 0) return named;
+  // A way that renews a part leaves more of the average than is left with nothing renewed.
+  const { unnamed: money, average } = unnamedOverAll(vehicle, NOTHING_RENEWED, ctx);
+  if (average <= 0 || bill.mean <= 0) return named;
   return [
     ...named,
     {

@@ -21,6 +21,8 @@ export interface ComponentLimit {
   /** What such a bill comes to on average today; and where one in ten is dearer, with a range given. */
   readonly usualBill: number;
   readonly badBill: number | null;
+  /** What the days without the vehicle add today to a shop's bill for it; they count against the limit. */
+  readonly daysCost: number;
   /** It is unsafe to drive once this has failed. */
   readonly unsafe: boolean;
 }
@@ -30,6 +32,11 @@ export interface WalkAway {
   readonly replacement: string;
   readonly components: readonly ComponentLimit[];
   readonly bestMonth: number;
+  /**
+   * At average inputs handing it on today costs less than keeping it, or no more than any later month: a limit is then for
+   * whoever keeps it all the same.
+   */
+  readonly letGoToday: boolean;
   readonly horizon: number;
 }
 
@@ -46,4 +53,6 @@ export interface BillAnswer {
   /** With twice the horizon the answer is the other one. */
   readonly otherwiseLookingTwice: boolean;
   readonly unsafe: boolean;
+  /** Handing it on today costs less: the answer is for whoever keeps it all the same. */
+  readonly letGoToday: boolean;
 }

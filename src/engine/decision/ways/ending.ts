@@ -22,7 +22,7 @@ const shared =
       },
       series(line, from, to, levels, counted, cash, shop) {
         for (let first = from; first <= to; ) {
-          const last = Math.min(to, ...changes.filter((month) => month >= first));
+          const last = first === to ? to : Math.min(to, ...changes.filter((month) => month >= first));
           const s = share(first);
           if (s !== 0) sink.series(line, first, last, levels, counted * s, cash * s, shop * s);
           first = last + 1;
@@ -114,8 +114,10 @@ export const mayEnd = (plan: Plan, until: number, treatments: Treatments, ctx: C
   const months: number[] = [];
   for (let m = 1; m < before; m++) if ((chances[m] as number) > 0) months.push(m);
   /** The chance that it is still there after the ends of the months before this one. */
-  const there = (month: number): number =>
-    months.reduce((left, m) => (m < month ? left * (1 - (chances[m] as number)) : left), 1);
+  const stillThere = new Float64Array(ctx.horizon + 2).fill(1);
+  for (let m = 1; m < stillThere.length; m++)
+    stillThere[m] = (stillThere[m - 1] as number) * (m - 1 < before ? 1 - (chances[m - 1] ?? 0) : 1);
+  const there = (month: number): number => stillThere[month] as number;
   const ends = months.map((month) => ({
     month,
     chance: there(month) * (chances[month] as number),

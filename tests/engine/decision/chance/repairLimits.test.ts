@@ -212,22 +212,22 @@ describe("a shop's bill", () => {
 
   it('is paid below the limit, days without included, and not above', () => {
     const [pay, walk] = [limit * 0.8 - days, limit * 1.2 - days].map((amount) =>
-      billAnswer(scenarioOf(of), gearbox, amount),
+      billAnswer(found, gearbox, amount),
     );
     expect(pay).toMatchObject({ component: 'gearbox', answer: 'pay', unsafe: true });
     expect(pay?.paying).toBeCloseTo(limit * 0.8, 6);
     expect(pay?.by).toBeCloseTo(limit * 0.2, 6);
     expect(walk?.answer).toBe('walk away');
     expect(walk?.by).toBeCloseTo(limit * 0.2, 6);
-    expect(billAnswer(scenarioOf(of), gearbox, limit - days).answer).toBe('even');
+    expect(billAnswer(found, gearbox, limit - days).answer).toBe('even');
   });
 
   it('says where looking twice as far turns the answer', () => {
     const twice = gearbox.byMonth[0]?.lookingTwice as number;
     const between = (limit + twice) / 2 - days;
     expect(Math.abs(twice - limit)).toBeGreaterThan(0.05 * limit);
-    expect(billAnswer(scenarioOf(of), gearbox, between).otherwiseLookingTwice).toBe(true);
-    expect(billAnswer(scenarioOf(of), gearbox, 1).otherwiseLookingTwice).toBe(false);
+    expect(billAnswer(found, gearbox, between).otherwiseLookingTwice).toBe(true);
+    expect(billAnswer(found, gearbox, 1).otherwiseLookingTwice).toBe(false);
   });
 
   it('can be for any component by name; what nobody named has none', () => {

@@ -242,6 +242,7 @@ describe('chances', () => {
     lasting: () => null,
     turnsOut: () => u,
     givenUpIn: null,
+    atMean: null,
   });
   const dayOf = (one: Hit, id: string, u: number): number => {
     const ctx = ctxOf(one, drawn(u));
