@@ -8,8 +8,8 @@ import { parse, SHORT_FORM, withLines } from './scenario.ts';
 const changes = Object.entries(CHANGES);
 const forms = Object.entries(FORMS);
 
-/** Every place of a form gets some of the changes, every change some of the places: each eighth of all there are. */
-const STRIDE = 8;
+/** Every place of a form gets some of the changes, every change some of the places: one in 24 of all there are. */
+const STRIDE = 24;
 const changedForms = (form: Node, start = 0): { readonly what: string; readonly text: string }[] =>
   placesOf(form)
     .flatMap((at) => changes.map(([what, change]) => ({ at, what, change })))
@@ -61,8 +61,8 @@ describe('the full form with something else at a place', () => {
       const result = parse(text);
       return 'scenario' in result ? [{ what, scenario: result.scenario }] : [];
     });
-    expect(passing.length).toBeGreaterThan(20);
-    const some = passing.filter((_, i) => i % Math.ceil(passing.length / 4) === 0);
+    expect(passing.length).toBeGreaterThan(5);
+    const some = passing.filter((_, i) => i % Math.ceil(passing.length / 2) === 0);
     for (const { what, scenario } of some)
       expect(numbersIn(decideAtAverage(scenario, 'test')).some(Number.isNaN), what).toBe(false);
   });

@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { inputAt, withInput } from '../../src/engine/scenario/lens.ts';
-import { asTyped } from '../../src/engine/scenario/rewrite.ts';
+import { typingOf } from '../../src/engine/scenario/rewrite.ts';
 import type { Scenario } from '../../src/engine/scenario/scenario.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf } from './scenario.ts';
 
@@ -95,7 +95,7 @@ describe('the lens', () => {
 describe('a number typed into the file', () => {
   const scenario = scenarioOf(SHORT_FORM);
   const at = (key: string, value: number, of = scenario) => {
-    const typed = asTyped(of, quantityOf(of, key))?.(value);
+    const typed = typingOf(of, quantityOf(of, key))?.at(value);
     if (!typed) throw new Error(`${key} cannot be typed`);
     return typed.inputs;
   };

@@ -5,7 +5,7 @@ import { DEFAULTS, type Default } from '../../src/engine/scenario/defaults.ts';
 import { inputAt } from '../../src/engine/scenario/lens.ts';
 import { TABLE_PARTS, tablePart } from '../../src/engine/scenario/partTable.ts';
 import { redactScenario } from '../../src/engine/scenario/private/redact.ts';
-import { asTyped } from '../../src/engine/scenario/rewrite.ts';
+import { typingOf } from '../../src/engine/scenario/rewrite.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf, withLines } from './scenario.ts';
 
 const FULL_FORM = readFileSync(new URL('./full-form.yaml', import.meta.url), 'utf8');
@@ -187,7 +187,7 @@ describe('a part of the public table', () => {
       source: expect.stringContaining('stands in for its typical life'),
     });
     const ratio = quantityOf(scenario, 'household.tablePriceRatio');
-    expect(asTyped(scenario, ratio)?.(3).inputs.vehicle.components[0]?.shopPrice).toBe(2250);
+    expect(typingOf(scenario, ratio)?.at(3)?.inputs.vehicle.components[0]?.shopPrice).toBe(2250);
   });
 
   it('is carried to kilometres and another currency, and keeps what the file says', () => {

@@ -1,6 +1,6 @@
 /** What each number does to the answer: where it tips, and how far it swings. Each side's best way is chosen anew. */
 import type { ByReading } from '../cashflow/posting.ts';
-import { asTyped, rewritten, typedIn } from '../scenario/rewrite.ts';
+import { bothTyped, type Typing, typedIn, typingOf } from '../scenario/rewrite.ts';
 import type { Quantity, Scenario } from '../scenario/scenario.ts';
 import { breakEvenOf, type DifferenceAt, nearestTip, statusOf } from './breakEven.ts';
 import { breakEvenLine } from './breakEvenLine.ts';
@@ -42,17 +42,21 @@ const lineBetween = ({ facts, quantities }: Scenario, widest: readonly Swing[]):
   ];
 };
 
-/** D with a number typed into the file; null where it cannot be, or where typing what stands there changes the answer. */
-const movedBy = (
-  scenario: Scenario,
-  quantity: Quantity,
-  today: number,
-  grain: number,
-): DifferenceAt | null => {
-  const typed = asTyped(scenario, quantity);
-  if (typed === null) return null;
-  const f = (value: number): number => differenceAt(typed(value));
-  return Math.abs(f(quantity.value) - today) > grain ? null : f;
+/** A number, and D with it typed into the file. */
+interface Moving {
+  readonly typing: Typing;
+  readonly f: DifferenceAt;
+}
+
+/** None where a number cannot be typed, or where typing what stands there changes the answer. */
+const movedBy = (scenario: Scenario, quantity: Quantity, today: number, grain: number): Moving[] => {
+  const typing = typingOf(scenario, quantity);
+  if (typing === null) return [];
+  const f = (value: number): number => {
+    const ground = typing.at(value);
+    return ground ? differenceAt(ground) : today;
+  };
+  return Math.abs(f(quantity.value) - today) > grain ? [] : [{ typing, f }];
 };
 
 /** Both sides' least cost once a figure stands in the file; null where the file is refused. */
@@ -110,21 +114,20 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
   const grain = grainOf(sides);
   const unit = ROOT * cheaperCost(sides);
   const today = differenceBetween(sides, 'counted');
-  const moving = scenario.quantities.flatMap((quantity) => {
-    const f = quantity.known ? null : movedBy(scenario, quantity, today, grain);
-    return f ? [{ quantity, f }] : [];
-  });
+  const moving = scenario.quantities.flatMap((quantity) =>
+    quantity.known ? [] : movedBy(scenario, quantity, today, grain),
+  );
   const swings = widestFirst(
-    moving.map(({ quantity, f }) => swingOf(quantity, f)),
+    moving.map(({ typing, f }) => swingOf(typing.quantity, f)),
     grain,
   );
-  const breakEvens = moving.map(({ quantity, f }) => typedBack(scenario, breakEvenOf(quantity, f, unit)));
+  const breakEvens = moving.map(({ typing, f }) =>
+    typedBack(scenario, breakEvenOf(typing.quantity, f, unit)),
+  );
   const [x, y] = lineBetween(scenario, swings);
-  const D = (a: Quantity, b: Quantity) => (aValue: number, bValue: number) => {
-    const ground = rewritten(scenario, [
-      { quantity: a, value: aValue },
-      { quantity: b, value: bValue },
-    ]);
+  const [across, upwards] = [x, y].map((one) => moving.find(({ typing }) => typing.quantity === one)?.typing);
+  const D = (a: Typing, b: Typing) => (aValue: number, bValue: number) => {
+    const ground = bothTyped(scenario, a, aValue, b, bValue);
     return ground ? differenceAt(ground) : today;
   };
   return {
@@ -132,6 +135,7 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
       (a, b) => nearestTip(a) - nearestTip(b) || (a.quantity.key < b.quantity.key ? -1 : 1),
     ),
     swings,
-    line: x && y ? breakEvenLine(x, y, D(x, y), unit) : null,
+    line:
+      across && upwards ? breakEvenLine(across.quantity, upwards.quantity, D(across, upwards), unit) : null,
   };
 };

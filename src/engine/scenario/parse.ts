@@ -165,12 +165,14 @@ const checked = ({ tree, units, date }: Written, today: string): Checked => {
   return { shaped, problems: once([...shape, ...ruled.problems]), warnings: once(ruled.warnings) };
 };
 
-type Read = { readonly scenario: Scenario } | { readonly problems: readonly Finding[] };
+type Read =
+  | { readonly scenario: Scenario; readonly warnings: readonly Finding[] }
+  | { readonly problems: readonly Finding[] };
 
-const completed = (written: Written, { shaped, problems }: Checked): Read => {
+const completed = (written: Written, { shaped, problems, warnings }: Checked): Read => {
   if (problems.length > 0 || !shaped.success) return { problems };
   const { scenario, findings } = completeScenario(shaped.data, written.units, written.date);
-  return findings.length > 0 ? { problems: findings } : { scenario: { ...scenario, written } };
+  return findings.length > 0 ? { problems: findings } : { scenario: { ...scenario, written }, warnings };
 };
 
 /** A file's tree read: schema, rules, and everything filled in. Dates are held against the day of the decision. */

@@ -5,6 +5,7 @@ import { putAt, typedInto } from './complete/typed.ts';
 import { figureOf } from './figure.ts';
 import { withInput } from './lens.ts';
 import { readTree, sparseOf } from './parse.ts';
+import { pathText } from './problems.ts';
 import type { Tree } from './reading/document.ts';
 import type { Quantity, Scenario } from './scenario.ts';
 import type { Written } from './written.ts';
@@ -56,23 +57,65 @@ const placeOf = (scenario: Scenario, quantity: Quantity): string | null => {
   return alone ? key : null;
 };
 
+/** The scenario with a number typed into its file. */
+export interface Typing {
+  readonly quantity: Quantity;
+  /** The scenario with this number there; null where nothing can be typed. */
+  readonly at: (value: number) => Ground | null;
+  /** Its one place in `Inputs`, where nothing else follows it. */
+  readonly place: string | null;
+}
+
 /**
- * The scenario with one number typed into its file, as a function of that number. A number that nothing follows is put in
- * its place at once, which comes to the same as reading the file anew; null where nothing can be typed there.
+ * A number that nothing follows is put in its place at once, which comes to the same as reading the file anew; null where
+ * nothing can be typed there.
  */
-export const asTyped = (scenario: Scenario, quantity: Quantity): ((value: number) => Ground) | null => {
-  const today = rewritten(scenario, [{ quantity, value: quantity.value }]);
-  if (today === null) return null;
+export const typingOf = (scenario: Scenario, quantity: Quantity): Typing | null => {
+  if (rewritten(scenario, [{ quantity, value: quantity.value }]) === null) return null;
   const { inputs, facts } = scenario;
   const place = placeOf(scenario, quantity);
-  return place === null
-    ? (value) => rewritten(scenario, [{ quantity, value }]) ?? today
-    : (value) => ({ inputs: withInput(inputs, place, value), facts });
+  const at: Typing['at'] =
+    place === null
+      ? (value) => rewritten(scenario, [{ quantity, value }])
+      : (value) => ({ inputs: withInput(inputs, place, value), facts });
+  return { quantity, at, place };
 };
 
-/** The scenario of a file in which this figure stands; null where the file would be refused. */
+/** The scenario with two numbers typed in. */
+export const bothTyped = (
+  scenario: Scenario,
+  a: Typing,
+  aValue: number,
+  b: Typing,
+  bValue: number,
+): Ground | null => {
+  const ground = b.place === null ? null : a.at(aValue);
+  return ground && b.place !== null
+    ? { inputs: withInput(ground.inputs, b.place, bValue), facts: ground.facts }
+    : rewritten(scenario, [
+        { quantity: a.quantity, value: aValue },
+        { quantity: b.quantity, value: bValue },
+      ]);
+};
+
+/** How often a file is asked about the number at a path. */
+const askedAbout = (read: ReturnType<typeof readTree> | null, path: string): number =>
+  read && 'warnings' in read ? read.warnings.filter((one) => pathText(one.path) === path).length : 0;
+
+/**
+ * The scenario of a file in which this figure stands; null where the file would be refused, or where the reader would be
+ * asked whether such a figure can be meant (worth more the day after than it cost).
+ */
 export const typedIn = (written: Written, { quantity, value }: Change): Scenario | null => {
-  const tree = putAt(written.tree, quantity.path.split('.'), figureOf(quantity, value)) as Tree | null;
-  const read = tree === null ? null : readTree({ ...written, tree });
-  return read && 'scenario' in read ? read.scenario : null;
+  const { path } = quantity;
+  const typed = (figure: Tree) => {
+    const tree = putAt(written.tree, path.split('.'), figure) as Tree | null;
+    return tree === null ? null : readTree({ ...written, tree });
+  };
+  const read = typed(figureOf(quantity, value));
+  if (read === null || 'problems' in read) return null;
+  const asked = askedAbout(read, path);
+  return asked > 0 && asked > askedAbout(typed(figureOf(quantity, quantity.value)), path)
+    ? null
+    : read.scenario;
 };

@@ -7,31 +7,40 @@ import {
   totalLossUnder,
 } from '../../cashflow/contracts/settlement/totalLoss.ts';
 import { type Cents, toCents } from '../../quantity/money.ts';
-import type { ClaimWork } from '../../scenario/claim.ts';
+import { remember } from '../../quantity/remember.ts';
+import type { Claim, ClaimFacts, ClaimWork } from '../../scenario/claim.ts';
 import { toBeChecked } from '../../scenario/placeRule.ts';
-import type { Context } from '../context.ts';
+import { type Context, onceIn } from '../context.ts';
 import { presentClosed } from '../openWays.ts';
 import type { Deed } from './deeds.ts';
 import { claimOf, estimateIn, type Settles, settleIn } from './settled.ts';
 
-/** The place's test on this damage: the cost that counts, the value, and what they come to. */
-export const thresholdOf = (
-  ctx: Context,
-): {
+interface Threshold {
   readonly result: TotalLoss;
   readonly tested: Cents;
   readonly value: Cents;
   readonly salvage: Cents | null;
-} => {
+}
+
+/** To the cent in decimals, which takes its time: kept while a solver moves what has nothing to do with it. */
+const threshold = remember(
+  (claim: Claim, said: ClaimFacts, age: number): Threshold => {
+    const rule = said.place.totalLoss;
+    const tested = testedRepairCost(TO_THE_CENT, estimateIn(TO_THE_CENT, claim, false), rule.leftOut);
+    const value = toCents(Math.max(0, claim.value - claim.damageBefore));
+    const salvage = claim.salvage === null ? null : toCents(claim.salvage);
+    const insured = said.pays !== 'nobody';
+    const result = totalLossUnder(rule, { repair: tested, value, salvage, modelYears: age, insured });
+    return { result, tested, value, salvage };
+  },
+  (a, b) => a[0] === b[0] && a[1] === b[1] && a[2] === b[2],
+  4,
+);
+
+/** The place's test on this damage: the cost that counts, the value, and what they come to. */
+export const thresholdOf = (ctx: Context): Threshold => {
   const { claim, said } = claimOf(ctx.inputs, ctx.facts);
-  const rule = said.place.totalLoss;
-  const tested = testedRepairCost(TO_THE_CENT, estimateIn(TO_THE_CENT, claim, false), rule.leftOut);
-  const value = toCents(Math.max(0, claim.value - claim.damageBefore));
-  const salvage = claim.salvage === null ? null : toCents(claim.salvage);
-  const { age } = ctx.inputs.vehicle;
-  const insured = said.pays !== 'nobody';
-  const result = totalLossUnder(rule, { repair: tested, value, salvage, modelYears: age, insured });
-  return { result, tested, value, salvage };
+  return threshold(claim, said, ctx.inputs.vehicle.age);
 };
 
 /** Why the lender leaves no cash to take; null where it does, or nothing is owed. */
@@ -49,7 +58,10 @@ const lenderCloses = (ctx: Context): string | null => {
 };
 
 /** Why an insurer does not settle in this manner; null where it does. */
-export const settlementClosed = (how: Settles, ctx: Context): string | null => {
+export const settlementClosed = (how: Settles, ctx: Context): string | null =>
+  onceIn(ctx.future, 'settlement closed', [how], () => whyClosed(how, ctx));
+
+const whyClosed = (how: Settles, ctx: Context): string | null => {
   const { claim, said } = claimOf(ctx.inputs, ctx.facts);
   if (said.pays === 'nobody') return 'nobody’s insurer pays for it';
   const { result } = thresholdOf(ctx);
