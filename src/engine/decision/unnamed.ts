@@ -52,7 +52,8 @@ const billsOf = (vehicle: Averaged, shares: Float64Array, ctx: Context): Float64
 
 /**
  * Each named component takes out of the average of a month what it is expected to bring in that month at a shop's price,
- * tow and days left aside as the average leaves them, and never more than its share.
+ * tow and days left aside as the average leaves them, and never more than its share. Remembered by the objects it is read
+ * from: inputs that are moved in place are never asked of, for in a drawn future the mean ones are.
  */
 const leftBy = remember(
   (vehicle: Averaged, renewed: Renewed, ctx: Context): Left => {

@@ -219,10 +219,7 @@ const drawRule = (run: Run, i: number, ctx: Context): void => {
   }
 };
 
-/**
- * How many failures are expected at this draw's inputs, for it is as many in every draw only if no input moves: a renewal
- * equation is solved at a few draws alone.
- */
+/** How many failures are expected at this draw's inputs; a renewal equation is solved at a few draws alone. */
 const noteExpected = (run: Run, few: boolean, ctx: Context): void => {
   if (run.unmoved !== null) return;
   run.subject.counted.forEach((counted, p) => {
