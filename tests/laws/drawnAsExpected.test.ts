@@ -19,8 +19,8 @@ const scenarioOf = (file: string): Scenario => {
 const checked = (scenario: Scenario, draws: readonly ScrambleDraws[], subject: Subject) =>
   chancesOf(scenario, draws, { difference: 0, grain: 0.5, payment: null, exactGuesses: 0 }, subject).failures;
 
-/** Points of a scramble: at one in 32 it is asked what is expected at its inputs. */
-const POINTS = 256;
+/** Points of a scramble: at one in 128 it is asked what is expected at its inputs. */
+const POINTS = 512;
 
 describe('failures are drawn as often as they are expected, at the inputs of each future', () => {
   it.each(demos)('of %s', (file) => {

@@ -13,14 +13,12 @@ import { drawn, SCRAMBLES } from '../support/luck.ts';
 import { type Inputs, publishedCases } from './cases.ts';
 
 const MONTHS = 12;
+const ALL = new Float64Array(MONTHS).fill(1);
 
 /** Totals of a year: `rate` bills expected, each by its quantile. */
 const totals = (seed: number, draws: number, rate: number, bill: (u: number) => number): Float64Array =>
   drawn(seed, draws, (luck) =>
-    arrivalTimes(new Float64Array(MONTHS).fill(rate / MONTHS), 1, luck).reduce(
-      (sum, _, i) => sum + bill(luck.quantile(i)),
-      0,
-    ),
+    arrivalTimes(() => rate / MONTHS, ALL, luck).reduce((sum, _, i) => sum + bill(luck.quantile(i)), 0),
   );
 
 /** Severities 1, 2, ... with these chances. */

@@ -76,17 +76,22 @@ export const failureTimes = (
 };
 
 /**
- * When repairs come that follow no clock: at random, as often as their bills are expected to sum to, in months from the
- * start.
+ * When repairs come that follow no clock: at random, at a rate that may change each month, in months from the start.
  *
- * @param bills expected sum of the bills of month m = 1, 2, ... at index m - 1
- * @param mean what one comes to on average, above nil
+ * @param inYear repairs expected in a month of year y = 0, 1, ..., of which a share comes
+ * @param shares that share in month m = 1, 2, ..., at index m - 1; as many as are looked at
  */
-export const arrivalTimes = (bills: ArrayLike<number>, mean: number, luck: Luck): number[] => {
+export const arrivalTimes = (
+  inYear: (year: number) => number,
+  shares: ArrayLike<number>,
+  luck: Luck,
+): number[] => {
   const times: number[] = [];
   let rest = luck.exponential(0);
-  for (let before = 0; before < bills.length; before++) {
-    const rate = (bills[before] as number) / mean;
+  let all = 0;
+  for (let before = 0; before < shares.length; before++) {
+    if (before % 12 === 0) all = inYear(before / 12);
+    const rate = all * (shares[before] as number);
     let at = before;
     while (rate > 0 && rate * (before + 1 - at) >= rest) {
       at = Math.min(before + 1, at + rest / rate);

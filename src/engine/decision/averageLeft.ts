@@ -2,7 +2,7 @@ import type { Context } from './context.ts';
 import type { Treatments } from './neededWork.ts';
 import { presentSpan } from './presentVehicle.ts';
 import { boughtSpan } from './span.ts';
-import { unnamedOverAll } from './unnamed.ts';
+import { averageOverAll, leftOf } from './unnamed.ts';
 
 /** What the parts named for a vehicle leave of its average repairs for whatever nobody named. */
 export interface AverageLeft {
@@ -36,7 +36,8 @@ export const averagesLeft = (treatments: Treatments | null, ctx: Context): Avera
   }));
   return [...kept, ...bought].flatMap(({ vehicle, name, span }): AverageLeft[] => {
     if (vehicle.components.length === 0) return [];
-    const { unnamed, average } = unnamedOverAll(vehicle, span, ctx);
-    return average > 0 ? [{ vehicle: name, share: unnamed / average }] : [];
+    const all = averageOverAll(vehicle, null, ctx);
+    const left = averageOverAll(vehicle, leftOf(vehicle, span, ctx), ctx);
+    return all > 0 ? [{ vehicle: name, share: left / all }] : [];
   });
 };

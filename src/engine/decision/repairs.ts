@@ -18,7 +18,7 @@ import { anotherLaw, expectedFailures, type Pace } from './expectedFailures.ts';
 import { lawOf } from './laws.ts';
 import type { Runs } from './runs.ts';
 import type { Span } from './span.ts';
-import { leftOf, unnamedByMonth } from './unnamed.ts';
+import { averageAMonth, leftOf, unnamedByMonth } from './unnamed.ts';
 
 /** What meeting a failure of a component takes once, on average. */
 export const workOf = (part: Component): WorkOnce => ({
@@ -126,9 +126,9 @@ export const unnamedDrawn = (
   return recalled(future, vehicle.averageRepairs, [span.luck, left], () => {
     const { bill, strands } = vehicle.averageRepairs;
     if (bill.mean <= 0) return [];
-    const bills = unnamedByMonth(vehicle, span, ctx);
+    const average = averageAMonth(vehicle, ctx);
     const luck = future.luckOf(span.luck, -1);
-    return arrivalTimes(bills, bill.mean, luck).map((time, i) => {
+    return arrivalTimes((year) => average(year) / bill.mean, left, luck).map((time, i) => {
       const u = luck.quantile(i);
       return { month: monthOf(time), bill: bill.mean * spread(bill.range, u), stops: u > 1 - strands };
     });

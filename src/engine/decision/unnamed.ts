@@ -12,7 +12,7 @@ import type { Span } from './span.ts';
 type Averaged = Pick<Runs, 'age' | 'priceWhenNew' | 'averageRepairs' | 'components' | 'upkeep'>;
 
 /** All repairs on average in a month of a year (0 the first), at a shop, at the prices of the day of the decision. */
-const averageAMonth = (vehicle: Averaged, ctx: Context): ((year: number) => number) => {
+export const averageAMonth = (vehicle: Averaged, ctx: Context): ((year: number) => number) => {
   const { averageRepairs: average } = vehicle;
   const { statedAYear } = average;
   if (statedAYear !== null) return () => (average.scale * statedAYear) / 12;
@@ -52,7 +52,8 @@ const billsOf = (vehicle: Averaged, shares: Float64Array, ctx: Context): Float64
 
 /**
  * Each named component takes out of the average of a month what it is expected to bring in that month at a shop's price,
- * tow and days left aside as the average leaves them, and never more than its share.
+ * tow and days left aside as the average leaves them, and never more than its share. Remembered by the objects it is read
+ * from: inputs that are moved in place are never asked of, for in a drawn future the mean ones are.
  */
 const leftBy = remember(
   (vehicle: Averaged, renewed: Renewed, ctx: Context): Left => {
@@ -96,17 +97,21 @@ export const leftOf = (vehicle: Averaged, { renewed }: Pick<Span, 'renewed'>, ct
   return leftBy(replacement[index] ?? present, renewed, mean).shares;
 };
 
-/** Repairs nobody named as a shop's bill of month m after its start, at index m - 1, at the prices of the day of the decision. */
-export const unnamedByMonth = (vehicle: Averaged, span: Pick<Span, 'renewed'>, ctx: Context): Float64Array =>
-  ctx.future.kind === 'drawn'
-    ? billsOf(vehicle, leftOf(vehicle, span, ctx), ctx)
-    : leftBy(vehicle, span.renewed, ctx).bills;
+/** Repairs nobody named, expected: a shop's bill of month m after its start, at index m - 1, at the prices of the day. */
+export const unnamedByMonth = (
+  vehicle: Averaged,
+  { renewed }: Pick<Span, 'renewed'>,
+  ctx: Context,
+): Float64Array => leftBy(vehicle, renewed, ctx).bills;
 
-/** What nobody named and all there is on average, summed over the months looked at, at the prices of the day. */
-export const unnamedOverAll = (vehicle: Averaged, span: Pick<Span, 'renewed'>, ctx: Context) => {
-  const sum = (of: Float64Array): number => of.reduce((all, bill) => all + bill, 0);
-  return {
-    unnamed: sum(unnamedByMonth(vehicle, span, ctx)),
-    average: sum(billsOf(vehicle, new Float64Array(ctx.horizon).fill(1), ctx)),
-  };
+/** What so many shares of the average come to over the months looked at; all of it where none are told. */
+export const averageOverAll = (vehicle: Averaged, shares: Float64Array | null, ctx: Context): number => {
+  const average = averageAMonth(vehicle, ctx);
+  let sum = 0;
+  let all = 0;
+  for (let m = 0; m < ctx.horizon; m++) {
+    if (m % 12 === 0) all = average(m / 12);
+    sum += shares === null ? all : all * (shares[m] as number);
+  }
+  return sum;
 };

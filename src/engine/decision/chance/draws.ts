@@ -51,8 +51,11 @@ export interface ScrambleDraws extends DrawSetting {
   };
 }
 
-/** One in so many draws is also mixed with another, for the shares of the variance, and asked what is expected there. */
+/** One in so many draws is also mixed with another, for the shares of the variance. */
 const MIXED = 32;
+
+/** At one in so many it is asked how often each part is expected to fail there: a renewal equation each. */
+const CHECKED = 128;
 
 /** Which of the details is which. */
 const [KEEP, REPLACE, RULE] = [0, 1, 2] as const;
@@ -216,10 +219,7 @@ const drawRule = (run: Run, i: number, ctx: Context): void => {
   }
 };
 
-/**
- * How many failures are expected at this draw's inputs, for it is as many in every draw only if no input moves: a renewal
- * equation is solved at a few draws alone.
- */
+/** How many failures are expected at this draw's inputs; a renewal equation is solved at a few draws alone. */
 const noteExpected = (run: Run, few: boolean, ctx: Context): void => {
   if (run.unmoved !== null) return;
   run.subject.counted.forEach((counted, p) => {
@@ -250,7 +250,7 @@ const drawOne = (run: Run, i: number, draw: number): void => {
   drawWays(run, i, ctx);
   drawRule(run, i, ctx);
   drawUnknowns(run, i, ctx);
-  noteExpected(run, draw % MIXED === 0, ctx);
+  noteExpected(run, draw % CHECKED === 0, ctx);
   if (draw % MIXED === 0) drawMixed(run, i, draw);
 };
 

@@ -1,5 +1,4 @@
 import type { RunningCosts } from '../../scenario/inputs.ts';
-import { copyOf } from '../../scenario/lens.ts';
 import { paceOf, restartsOf } from '../clocks.ts';
 import type { Context } from '../context.ts';
 import { expectedFailures } from '../expectedFailures.ts';
@@ -7,7 +6,7 @@ import type { Treatments } from '../neededWork.ts';
 import { presentSpan } from '../presentVehicle.ts';
 import { failuresDrawn, unnamedDrawn } from '../repairs.ts';
 import { boughtSpan, type Span } from '../span.ts';
-import { unnamedOverAll } from '../unnamed.ts';
+import { averageOverAll, leftOf } from '../unnamed.ts';
 import { luckOfReplacement, type PartLuck } from './unknowns.ts';
 
 /** Where a part's failures are counted: its vehicle held to the horizon, the present one or the one bought today. */
@@ -42,17 +41,19 @@ export const countedParts = (
   });
 
 /** How often a part is expected to fail up to the horizon, at these inputs: by its law of life alone. */
-export const expectedOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): number => {
-  const vehicle = vehicleOf(ctx);
-  const span = spanOf(ctx);
-  if (part.component < 0)
-    return unnamedOverAll(vehicle, span, ctx).unnamed / vehicle.averageRepairs.bill.mean;
-  const component = vehicle.components[part.component];
+export const expectedOf = (counted: Counted, ctx: Context): number => {
+  const { component: position } = counted.part;
+  const vehicle = counted.vehicleOf(ctx);
+  const span = counted.spanOf(ctx);
+  if (position < 0)
+    return averageOverAll(vehicle, leftOf(vehicle, span, ctx), ctx) / vehicle.averageRepairs.bill.mean;
+  const component = vehicle.components[position];
   if (!component) return 0;
   const pace = { aMonth: paceOf(component, ctx.distanceAMonth), months: ctx.horizon };
-  const restarts = restartsOf(vehicle, part.component, span, ctx);
+  const restarts = restartsOf(vehicle, position, span, ctx);
   // A copy: what is drawn is moved in place, and expected failures are remembered by the part they were asked of.
-  const counts = expectedFailures(copyOf(component), pace, restarts);
+  const part = { ...component, another: component.another && { ...component.another } };
+  const counts = expectedFailures(part, pace, restarts);
   let sum = 0;
   for (let m = 0; m < ctx.horizon; m++) sum += counts[m] ?? 0;
   return sum;

@@ -6,7 +6,7 @@ import { paceOf } from '../clocks.ts';
 import { type Context, contextOf, EXPECTED } from '../context.ts';
 import { ENDS } from '../ends.ts';
 import { expectedFailures } from '../expectedFailures.ts';
-import { unnamedOverAll } from '../unnamed.ts';
+import { averageOverAll, leftOf } from '../unnamed.ts';
 import { type LuckNames, luckNamesOf } from './luckNames.ts';
 
 /** The luck of one component of one vehicle, or of its repairs that nobody named (position -1). */
@@ -75,8 +75,8 @@ const partsOf = (
   });
   const { bill, strands } = vehicle.averageRepairs;
   // A way that renews a part leaves more of the average than is left with nothing renewed.
-  const { unnamed: money, average } = unnamedOverAll(vehicle, NOTHING_RENEWED, ctx);
-  if (average <= 0 || bill.mean <= 0) return named;
+  const money = averageOverAll(vehicle, leftOf(vehicle, NOTHING_RENEWED, ctx), ctx);
+  if (averageOverAll(vehicle, null, ctx) <= 0 || bill.mean <= 0) return named;
   return [
     ...named,
     {
