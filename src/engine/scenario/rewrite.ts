@@ -27,7 +27,7 @@ const sparse = remember(sparseOf, ([a], [b]) => a === b, 1);
  * The scenario with other numbers typed into its file: whatever follows from them in the file follows. Null where nothing
  * can be typed at such a place. Whether the file may say so is not asked: see `typedIn`.
  */
-export const rewritten = ({ written, facts }: Scenario, changes: readonly Change[]): Ground | null => {
+const rewritten = ({ written, facts }: Scenario, changes: readonly Change[]): Ground | null => {
   if (written === null) return null;
   let file: ReturnType<typeof sparse> | null = sparse(written);
   for (const { quantity, value } of changes) file &&= typedInto(file, quantity, value, written.units);

@@ -14,7 +14,7 @@ const D = DEFAULTS.vehicle;
 const OLDEST = 60;
 
 /** Whole years from a model year to the day of the decision, never below nil. */
-export const ageIn = (year: number, date: string): number => Math.max(0, Number(date.slice(0, 4)) - year);
+const ageIn = (year: number, date: string): number => Math.max(0, Number(date.slice(0, 4)) - year);
 
 const modelYear = (file: SparseVehicle, date: string): number =>
   file.year?.value ?? yearOf(file.what) ?? Number(date.slice(0, 4));
