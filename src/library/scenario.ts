@@ -98,9 +98,15 @@ export const facts: Want = (value, at) => {
   })(value, at);
 };
 
-/** A scenario as `parseScenario` makes it, or with other numbers in it: each of its quantities is there. */
+/** A scenario as `parseScenario` makes it, or with other numbers in it: every place that a quantity moves is there. */
 export const scenario: Want = (value, at) => {
-  row({ facts, inputs, quantities: list(row({ key: text, value: number() })) })(value, at);
+  const moves = list(row({ key: text, times: number(), plus: number() }));
+  row({
+    facts,
+    inputs,
+    quantities: list(row({ key: text, value: number(), moves })),
+    written: orNull(row({ date: day })),
+  })(value, at);
   const { quantities, inputs: given } = value as Scenario;
-  for (const { key } of quantities) inputAt(given, key);
+  for (const { moves } of quantities) for (const { key } of moves) inputAt(given, key);
 };

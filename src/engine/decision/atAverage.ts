@@ -53,7 +53,8 @@ const noteRateOf = (payments: readonly LoanView[], bestReplace: OptionResult | n
 
 /**
  * A complete scenario in, the answer at average inputs out: every way with its ledger, the verdict, where it tips, and
- * what the page must say. Pure: the same scenario gives the same decision. Nothing is drawn.
+ * what the page must say. Pure: the same scenario gives the same decision. Nothing is drawn. Where it tips is asked of the
+ * file it was read from: one with other inputs than its file's, or without a file, has no such answers.
  *
  * @param version of the program, for the report to name
  */

@@ -209,8 +209,8 @@ const shortWords = ({ label, letGo, savingsAfter }: OptionResult, salePaysLater:
     return `Savings cover the first day of this way, but not all that is paid once in the first three months: ${label}. What is missing then is not counted as borrowed.`;
   const privately = letGo === 'private' || letGo === 'as it stands';
   return privately && salePaysLater
-    ? `Savings do not cover the first day of this way: ${label}. The old one is paid for weeks later. What is missing is counted at the card's rate: until its buyer pays, what its price covers; over two years, the rest.`
-    : `Savings do not cover the first day of this way: ${label}. What is missing is counted at the card's rate, paid back over two years.`;
+    ? `Savings do not cover the first day of this way: ${label}. Its buyer pays weeks later. What is missing is borrowed at the card's rate: what the buyer's money covers until then, the rest over two years.`
+    : `Savings do not cover the first day of this way: ${label}. What is missing is borrowed at the card's rate and paid back over two years.`;
 };
 
 const money = ({ inputs, facts, options, bestKeep, bestReplace, payments, leases }: Told): Draft[] => {

@@ -174,7 +174,7 @@ export const changeChapter = (page: CertainPage): Chapter => {
     question: 'What would change the answer?',
     body: d.difference
       ? html`${block(
-          html`<p>${nearest ? `Nearest to tipping it is ${tipWords(nearest, format)}.` : 'No single number tips it anywhere in its range.'} ${decidingSentence(d)}${d.verdict.deciding.count > 0 && ' A number decides if the answer tips before it is half as much again, or falls by as much.'}</p>`,
+          html`<p>${nearest ? `Nearest to tipping it is ${tipWords(nearest, format)}.` : 'No single number tips it anywhere in its range.'} ${decidingSentence(d)}${d.verdict.deciding.count > 0 && ' A number decides if less than a factor of 1.5 either way tips the answer.'}</p>`,
           notes(
             near.slice(0, 3).map((b) => b.quantity),
             format,

@@ -26,7 +26,7 @@ export const safetyFirst = (d: Certain): readonly string[] => {
 export const decidingSentence = (d: Certain): string => {
   const { count, guesses, of } = d.verdict.deciding;
   if (count === 0)
-    return `None of ${number(of)} numbers decides this alone: none tips it within half of its value.`;
+    return `None of ${number(of)} numbers decides this alone: none tips it by less than a factor of 1.5.`;
   const which =
     guesses === 0 ? 'none is a guess' : guesses === 1 ? 'one is a guess' : `${inWords(guesses)} are guesses`;
   return `${number(count)} of ${number(of)} numbers ${count === 1 ? 'decides' : 'decide'} this; ${which}.`;
