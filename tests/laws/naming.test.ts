@@ -150,7 +150,7 @@ describe('law 15: naming takes out what it brings, never more', () => {
       value: part.scale,
       range: { low: 30, likely: 80, high: 170, min: 0, max: null },
       varies: 'once',
-      also: [],
+      moves: [],
       mark: 'guess',
       source: '',
       note: '',

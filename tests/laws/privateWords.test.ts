@@ -28,7 +28,7 @@ import {
 /** Where words stand in a scenario that has been read. */
 const TEXTS: ReadonlySet<string> = new Set([
   ...['name', 'what', 'label', 'source', 'note', 'title', 'mechanic', 'partner', 'vehicleName', 'insurer'],
-  ...['words', 'code', 'someoneElsePays'],
+  ...['words', 'code', 'someoneElsePays', 'why'],
 ]);
 
 /** All that is counted with, and every choice: no words. */
