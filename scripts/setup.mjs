@@ -36,23 +36,32 @@ export const setUpPackages = () => {
     throw new Error('npm ci failed: see above.');
 };
 
-/** Installs a browser for the tests that look at a report as a reader does, where none is found. */
-export const setUpBrowser = () => {
-  if (findBrowser() !== null) return;
+/** A serif the pages name, free and everywhere to be had: what they measure on paper is measured in it. */
+const FONT = 'Liberation Serif';
+
+const hasFont = () =>
+  process.platform !== 'linux' ||
+  String(spawnSync('fc-list', [':', 'family'], { encoding: 'utf8' }).stdout ?? '').includes(FONT);
+
+/** Installs Debian packages, where that can be done without asking anybody. */
+const installed = (...packages) => {
   const isRoot = process.getuid?.() === 0;
-  if (process.platform === 'linux' && isRoot && existsSync('/usr/bin/apt-get')) {
-    console.log('No browser found: installing chromium.');
-    const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
-    runs('apt-get', ['update', '-q'], quiet);
-    runs(
-      'apt-get',
-      ['install', '-y', '-q', '--no-install-recommends', 'chromium', 'fonts-dejavu-core'],
-      quiet,
+  if (process.platform !== 'linux' || !isRoot || !existsSync('/usr/bin/apt-get')) return;
+  console.log(`Installing ${packages.join(', ')}.`);
+  const quiet = { DEBIAN_FRONTEND: 'noninteractive' };
+  runs('apt-get', ['update', '-q'], quiet);
+  runs('apt-get', ['install', '-y', '-q', '--no-install-recommends', ...packages], quiet);
+};
+
+/** Installs a browser for the tests that look at a report as a reader does, and a font, where one is not found. */
+export const setUpBrowser = () => {
+  if (findBrowser() === null) installed('chromium', 'fonts-dejavu-core');
+  if (findBrowser() === null)
+    throw new Error(
+      'The tests look at reports in a browser, and none was found. Install Chromium (Debian and Ubuntu: ' +
+        '"apt-get install chromium"), or put the path of a Chromium, Chrome or Edge into STILLWORTH_BROWSER.',
     );
-    if (findBrowser() !== null) return;
-  }
-  throw new Error(
-    'The tests look at reports in a browser, and none was found. Install Chromium (Debian and Ubuntu: ' +
-      '"apt-get install chromium"), or put the path of a Chromium, Chrome or Edge into STILLWORTH_BROWSER.',
-  );
+  if (!hasFont()) installed('fontconfig', 'fonts-liberation');
+  if (!hasFont())
+    console.log(`The pages are measured in ${FONT}, which is not here: on paper they may come out longer.`);
 };

@@ -9,7 +9,7 @@ import { anyInputs } from '../support/anyHousehold.ts';
 import { drawnCosts, scenarioWith } from '../support/drawn.ts';
 
 const SCENARIOS = 50;
-const POINTS = 32;
+const POINTS = 128;
 
 describe('law 10: with only failures random, the mean over draws is the expected ledger', () => {
   it(`of ways of ${SCENARIOS} random scenarios, within three standard errors`, () => {
