@@ -43,7 +43,10 @@ const hasFont = () =>
   process.platform !== 'linux' ||
   String(spawnSync('fc-list', [':', 'family'], { encoding: 'utf8' }).stdout ?? '').includes(FONT);
 
-/** Installs Debian packages, where that can be done without asking anybody. */
+/**
+ * Installs Debian packages, where that can be done without asking anybody.
+ * @param {readonly string[]} packages
+ */
 const installed = (...packages) => {
   const isRoot = process.getuid?.() === 0;
   if (process.platform !== 'linux' || !isRoot || !existsSync('/usr/bin/apt-get')) return;

@@ -29,6 +29,7 @@ export const wordyFile = (): File => {
   put(file, ['work_needed', 1, 'dangers'], ['airbag']);
   put(file, ['work_needed', 2, 'dangers'], []);
   put(file, ['work_needed', 3, 'dangers'], []);
+  put(file, ['claim', 'refunds', 0, 'insurance'], 'no');
   [2023, 2026, 2018].forEach((year, i) => {
     put(file, ['replacement', i, 'year'], year);
   });

@@ -31,8 +31,8 @@ type Thresholds = { readonly unit: number; readonly nil: number; readonly zero: 
  * to a pair of roots, or to nothing. f is taken as nil throughout when |f| < unit/100 at every point.
  * Shortcut: when f is a straight line, to 1e-9 of its size, at nine uneven points, its zero is solved for and
  * nothing is scanned; a bump that lies wholly between two of the nine would be missed.
- * Shortcut: where an eighth of the points shows f further from zero, everywhere, than four of its steps from one of
- * them to the next, it is taken not to reach zero in between.
+ * Shortcut: every eighth point is looked at first; between two of them that show f further from zero than four of its
+ * steps from one to the next, there and beside, it is taken not to reach zero, and nothing more is looked at.
  * Not seen: a pair of roots that leaves no dip at the scan's points.
  * Throws RangeError when low ≥ high or f is not finite: ask only where f is defined.
  */
@@ -50,11 +50,7 @@ export const crossings = (
     return y;
   };
   const limits = { unit, nil: unit / 100, zero: unit / 1e6 };
-  return (
-    straight(finite, low, high, limits) ??
-    farFromZero(finite, low, high, points, limits) ??
-    scan(finite, low, high, points, limits)
-  );
+  return straight(finite, low, high, limits) ?? scan(finite, low, high, points, limits);
 };
 
 const signOf = (y: number, zero: number): number => (Math.abs(y) <= zero ? 0 : Math.sign(y));
@@ -93,32 +89,34 @@ const straight = (f: Fn, low: number, high: number, limits: Thresholds): Crossin
 
 /** Steps of f that must fit between it and zero before it is left alone. */
 const CALM = 4;
+/** So many points of a scan lie between two that are looked at first. */
+const STRIDE = 8;
 
-/** "Never", from few points, for a function that nowhere comes near zero by its own measure; null where it might. */
-const farFromZero = (
-  f: Fn,
-  low: number,
-  high: number,
-  points: number,
-  limits: Thresholds,
-): Crossings | null => {
-  const few = Math.max(3, Math.ceil(points / 8));
-  let before = f(low);
-  const sign = signOf(before, limits.zero);
-  if (sign === 0) return null;
-  const yLow = before;
-  for (let k = 1; k < few; k++) {
-    const here = f(low + (k / (few - 1)) * (high - low));
-    const near = Math.min(Math.abs(before), Math.abs(here));
-    if (signOf(here, limits.zero) !== sign || near <= CALM * Math.abs(here - before)) return null;
-    before = here;
+/**
+ * f at the points of a scan. Where it nowhere comes near zero by its own measure, between points looked at first, a
+ * straight line stands in for it.
+ */
+const valuesAt = (f: Fn, xs: readonly number[]): number[] => {
+  const last = xs.length - 1;
+  const first = [...Array(Math.ceil(last / STRIDE)).keys()].map((k) => k * STRIDE).concat(last);
+  const ys = new Array<number>(xs.length).fill(0);
+  for (const k of first) ys[k] = f(xs[k] as number);
+  const at = (n: number): number => ys[first[n] as number] as number;
+  const step = (n: number): number => (n < 1 || n >= first.length ? 0 : Math.abs(at(n) - at(n - 1)));
+  for (let n = 1; n < first.length; n++) {
+    const [from, to] = [first[n - 1] as number, first[n] as number];
+    const [a, b] = [at(n - 1), at(n)];
+    const steps = Math.max(step(n - 1), step(n), step(n + 1));
+    const calm = a * b > 0 && Math.min(Math.abs(a), Math.abs(b)) > CALM * steps;
+    for (let k = from + 1; k < to; k++)
+      ys[k] = calm ? a + ((b - a) * (k - from)) / (to - from) : f(xs[k] as number);
   }
-  return conclude([], yLow, before, limits);
+  return ys;
 };
 
 const scan = (f: Fn, low: number, high: number, points: number, limits: Thresholds): Crossings => {
   const xs = Array.from({ length: points }, (_, k) => low + (k / (points - 1)) * (high - low));
-  const ys = xs.map(f);
+  const ys = valuesAt(f, xs);
   if (ys.every((y) => Math.abs(y) < limits.nil)) return ALWAYS;
   const signs = ys.map((y) => signOf(y, limits.zero));
   const x = (k: number): number => xs[k] as number;

@@ -177,11 +177,14 @@ export const completeScenario = (
   const date = file.date ?? today;
   const noted: Quantity[] = [];
   const { inputs, jobs, claim, energyUnits } = completeNumbers(file, units, date, noted);
-  const quantities = withMoves(shareNumbers(noted), (quantity, value) => {
+  const moving = withMoves(shareNumbers(noted), (quantity, value) => {
     const other = typedInto(file, quantity, value, units);
     return other && completeNumbers(other, units, date, null).inputs;
   });
-  const together = correlationsOf(file.go_together, quantities);
+  const together = correlationsOf(file.go_together, moving);
+  const tied = new Set(together.correlations.flatMap(({ a, b }) => [a, b]));
+  // What goes together with another range stays one, whatever is typed in its place.
+  const quantities = moving.map((one) => (tied.has(one.key) ? { ...one, onlyRange: true } : one));
   const [vehicle, ...replacement] = [inputs.vehicle, ...inputs.replacement].map(
     ({ energy }) => energy.stated,
   );
