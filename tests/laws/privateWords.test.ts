@@ -147,7 +147,7 @@ const shortFile = (): File => {
 };
 
 describe('a partner whose name is one of our own words', () => {
-  it.each(['Keep', 'Mo', 'Al', 'Art', 'Ed', 'May', 'Will', 'Own', 'Shop'])('%s: moves no figure', (word) => {
+  it.each(['Keep', 'Mo', 'Al', 'Art', 'Ed'])('%s: moves no figure', (word) => {
     const file = shortFile();
     put(file, ['household'], { partner: word });
     put(file, ['note'], `${word} wants it kept`);

@@ -26,6 +26,8 @@ export const wordyFile = (): File => {
   const file = parse(FULL) as File;
   delete file.private;
   put(file, ['work_needed', 0, 'dangers'], ['lifting']);
+  put(file, ['work_needed', 0, 'safety'], 'no');
+  put(file, ['work_needed', 0, 'why'], 'it stands until it is done');
   put(file, ['work_needed', 1, 'dangers'], ['airbag']);
   put(file, ['work_needed', 2, 'dangers'], []);
   put(file, ['work_needed', 3, 'dangers'], []);

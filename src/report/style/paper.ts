@@ -8,7 +8,7 @@ export const paper = `
 @page { margin: 11mm 13mm 12mm; }
 @media print {
   :root { --paper: #fff; --ink: #000; --soft: #444; --hair: #ccc; --rule: #777; --keep: #1d4e79; --replace: #9c4f0b; --replace-wash: #f8e9d6; --care: #6d2a4a; --measure: none; }
-  html { font-size: 9pt; }
+  html { font-size: 8.7pt; }
   body { padding: 0; max-width: none; line-height: 1.33; -webkit-print-color-adjust: exact; print-color-adjust: exact; }
   main { columns: 2; column-gap: 8mm; column-fill: balance; }
   #answer, .full { column-span: all; } #how-sure .full { column-span: none; }
@@ -28,7 +28,7 @@ export const paper = `
   #answer .block { display: grid; grid: auto-flow dense / 1fr 1fr; column-gap: 8mm; } #answer .block > * { grid-column: 1 / -1; }
   #answer .three ~ * { grid-column: 1; } #answer .three ~ figure { grid-column: 2; grid-row: span 12; margin-top: 0; }
   figure { margin: 0.5rem 0 0.7rem; } figcaption { margin-bottom: 0.3rem; line-height: 1.28; }
-  .wide { display: block; max-width: 90mm; } .narrow { display: none; } figure svg { font-size: 15px; } :is(#fig-cumulative, #fig-fan) svg { font-size: 16.5px; }
+  .wide { display: block; max-width: 78mm; } .narrow { display: none; } figure svg { font-size: 15px; } :is(#fig-cumulative, #fig-fan) svg { font-size: 16.5px; }
   .note { margin: 0 0 0.5rem; padding-left: 0.6rem; font-size: 0.82rem; line-height: 1.28; }
   .note:not(.care) li { display: inline; border: 0; } .note:not(.care) li + li::before { content: "\\2002\\b7\\2002"; color: var(--rule); }
   .note.care li { padding: 0.2rem 0 0.25rem; } .note small { display: inline; } .note .mark { white-space: normal; }
