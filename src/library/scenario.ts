@@ -7,6 +7,7 @@ import * as parse from '../engine/scenario/parse.ts';
 import * as problems from '../engine/scenario/problems.ts';
 import type { EnergyStated, Scenario } from '../engine/scenario/scenario.ts';
 import * as starting from '../engine/scenario/starting.ts';
+import type { Written } from '../engine/scenario/written.ts';
 import { guarded } from './guarded.ts';
 import { all, choice, holds, list, number, orNull, row, text, type Want, whole } from './wants.ts';
 
@@ -98,6 +99,31 @@ export const facts: Want = (value, at) => {
   })(value, at);
 };
 
+/** What a file can hold: text, numbers, yes or no, nothing, lists and mappings of these. */
+const plain: Want = (value, at) => {
+  if (value === null || ['string', 'number', 'boolean'].includes(typeof value)) return;
+  if (Array.isArray(value)) list(plain)(value, at);
+  else row(Object.fromEntries(Object.keys(Object(value)).map((key) => [key, plain])))(value, at);
+};
+
+/** A file's tree that reads without a problem: the solver types numbers into it and reads it anew. */
+const readable: Want = (value, at) => {
+  const read = parse.readTree(value as Written);
+  const [problem] = 'problems' in read ? read.problems : [];
+  if (problem === undefined) return;
+  const place = [`${at}.tree`, problems.pathText(problem.path)].filter((part) => part !== '').join('.');
+  throw new RangeError(`${place}: ${problem.message} ${problem.remedy}`);
+};
+
+const written: Want = all(
+  row({
+    date: day,
+    units: row({ currency: text, perDollar: number({ above: 0 }), distance: choice('miles', 'km') }),
+    tree: all(row({}), plain),
+  }),
+  readable,
+);
+
 /** A scenario as `parseScenario` makes it, or with other numbers in it: every place that a quantity moves is there. */
 export const scenario: Want = (value, at) => {
   const moves = list(row({ key: text, times: number(), plus: number() }));
@@ -105,7 +131,7 @@ export const scenario: Want = (value, at) => {
     facts,
     inputs,
     quantities: list(row({ key: text, value: number(), moves })),
-    written: orNull(row({ date: day })),
+    written: orNull(written),
   })(value, at);
   const { quantities, inputs: given } = value as Scenario;
   for (const { moves } of quantities) for (const { key } of moves) inputAt(given, key);

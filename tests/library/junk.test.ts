@@ -2,6 +2,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import * as library from '../../src/index.ts';
+import { scenario as soundScenario } from '../../src/library/scenario.ts';
+import { scenarioOf } from '../support/file.ts';
 import { CALLS, call } from './calls.ts';
 
 const names = Object.keys(CALLS) as (keyof typeof CALLS)[];
@@ -131,6 +133,22 @@ describe('every public function', () => {
       }
     },
   );
+
+  it('reads what a scenario says was written before anything is typed into it', () => {
+    const given = scenarioOf();
+    const places = placesIn(given.written, ['written']).slice(1);
+    fc.assert(
+      fc.property(fc.constantFrom(...places), fc.constantFrom(...JUNK), (place, junk) => {
+        try {
+          soundScenario(withAt(given, place, junk), 'scenario');
+        } catch (error) {
+          expect(error instanceof TypeError || error instanceof RangeError, String(error)).toBe(true);
+          expect((error as Error).message).toContain('scenario.written');
+        }
+      }),
+      { numRuns: 500 },
+    );
+  });
 
   it.each(SLOW)('%s takes none in a place of a scenario', (name) => {
     const known = name as (typeof names)[number];
