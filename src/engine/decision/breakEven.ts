@@ -1,8 +1,8 @@
 import type { Quantity } from '../scenario/scenario.ts';
 import { type Crossings, crossings } from '../valuation/crossings.ts';
 import { integerFlips } from '../valuation/integerFlips.ts';
-import type { BreakEven, BreakEvenStatus } from './decision.ts';
 import { howFar } from './howFar.ts';
+import type { BreakEven, BreakEvenStatus } from './sensitivityView.ts';
 
 /** D as a function of one input, all others held. */
 export type DifferenceAt = (value: number) => number;

@@ -1,6 +1,6 @@
 import type { Quantity } from '../scenario/scenario.ts';
 import { crossings } from '../valuation/crossings.ts';
-import type { BreakEvenLine } from './decision.ts';
+import type { BreakEvenLine } from './sensitivityView.ts';
 
 const POINTS = 25;
 /** Scan points along y for each x: the line is drawn, not solved for its last digit. */

@@ -8,8 +8,9 @@ import { prepareToAsk } from './chance/knowing.ts';
 import { walkAwayOf } from './chance/repairLimits.ts';
 import { type Subject, subjectOf } from './chance/subject.ts';
 import { chancesOf, drawnForOthers } from './chance/summary.ts';
-import type { Decision, OptionResult, Verdict } from './decision.ts';
+import type { Decision, Verdict } from './decision.ts';
 import { exactGuesses } from './exactGuesses.ts';
+import type { OptionResult } from './optionResult.ts';
 import type { Pair } from './pair.ts';
 
 export { decideAtAverage } from './atAverage.ts';

@@ -1,4 +1,3 @@
-import type { LedgerRow } from '../cashflow/ledger.ts';
 import type { ByReading } from '../cashflow/posting.ts';
 import type { Cents } from '../quantity/money.ts';
 import type { MayBeDriven } from '../scenario/inputs.ts';
@@ -7,131 +6,21 @@ import type { Chances } from './chance/chances.ts';
 import type { WalkAway } from './chance/walkAway.ts';
 import type { ClaimView, CoverView } from './claim/view.ts';
 import type { LeaseView } from './leaseView.ts';
-import type { ClosedWay, Side } from './side.ts';
+import type { LoanView } from './loanView.ts';
+import type { Best, OptionResult } from './optionResult.ts';
+import type { BreakEven, BreakEvenLine, Swing } from './sensitivityView.ts';
+import type { ClosedWay } from './side.ts';
+import type { EconomicLife, ReplaceLater } from './timing.ts';
+import type { WhatIfs } from './whatIf.ts';
 
 export type { LedgerRow } from '../cashflow/ledger.ts';
 export type { ByReading, Reading } from '../cashflow/posting.ts';
 export type { LeaseView } from './leaseView.ts';
-export type { ClosedWay, Side } from './side.ts';
-
-export interface OptionResult {
-  /** Stable: "keep", "keep/patched", "replace/2021-hatchback/as-it-stands/trade-in". */
-  readonly id: string;
-  readonly side: Side;
-  /** In a few words: "Mend it and keep it". */
-  readonly label: string;
-  /** Index into the scenario's replacements; null where none is bought. */
-  readonly replacement: number | null;
-  /** How the needed work is met. */
-  readonly work: 'mended' | 'patched' | 'left' | 'skipped';
-  /** How the present vehicle goes; null where it is kept. */
-  readonly letGo: 'private' | 'trade-in' | 'as it stands' | 'scrap' | 'to the insurer' | null;
-  readonly replaceMonth: number | null;
-  readonly netPresentCost: ByReading<Cents>;
-  readonly equivalentMonthlyCost: ByReading<Cents>;
-  /** Equivalent cost for one unit of distance, in currency units; 0 where nothing is driven. */
-  readonly costPerDistance: ByReading<number>;
-  /** Cash that leaves the household on the day itself (negative: comes in). */
-  readonly cashOnTheDay: Cents;
-  /** Savings left the day after; below zero is what has to be borrowed. */
-  readonly savingsAfter: Cents;
-  /** The least that is left in the first three months, what comes every month or year lived on from income. */
-  readonly savingsLowest: Cents;
-  readonly hours: { readonly onTheDay: number; readonly total: number };
-  readonly valueAtEnd: Cents;
-  readonly owedAtEnd: Cents;
-  readonly ledger: readonly LedgerRow[];
-  /** Cumulative present cost at the end of each month 0..H if the plan stopped there (value less debt credited). */
-  readonly cumulative: readonly number[];
-  /** Cumulative cash paid out, undiscounted, month 0..H, no credit for value. */
-  readonly paidOut: readonly number[];
-}
-
-/** The cheapest way of each side; null where none is open. */
-export interface Best {
-  readonly keep: OptionResult | null;
-  readonly replace: OptionResult | null;
-}
-
-export type BreakEvenStatus = 'never' | 'always' | 'one' | 'several';
-
-/** Where the answer tips when one number moves and all others stay. */
-export interface BreakEven {
-  readonly quantity: Quantity;
-  /** never: the answer stays the same over the whole range; always: D is nil everywhere. */
-  readonly status: BreakEvenStatus;
-  /** In the quantity's unit, nearest to today's value first. */
-  readonly roots: readonly {
-    readonly at: number;
-    readonly kind: 'root' | 'jump' | 'touch';
-    /** How far from today's value: ln(at / today); at nil or below, steps of the number's own (see `howFar`). */
-    readonly distance: number;
-    /** Which side is cheaper just above it. */
-    readonly above: 'keep' | 'replace';
-  }[];
-  /** D per unit at today's value, for pictures; currency units per unit. */
-  readonly slope: number;
-}
-
-/** D when one number is moved down and up, all others held. */
-export interface Swing {
-  readonly quantity: Quantity;
-  readonly low: { readonly value: number; readonly difference: number };
-  readonly high: { readonly value: number; readonly difference: number };
-}
-
-/** The zero contour of D over two inputs. */
-export interface BreakEvenLine {
-  readonly x: Quantity;
-  readonly y: Quantity;
-  /** For each x the y at which D is nil; null where there is none within y's range. */
-  readonly points: readonly { readonly x: number; readonly y: number | null }[];
-  readonly today: { readonly x: number; readonly y: number };
-  readonly keepIs: 'above' | 'below';
-}
-
-export interface LoanView {
-  readonly replacement: number;
-  readonly name: string;
-  readonly amountFinanced: Cents;
-  readonly payment: Cents;
-  readonly months: number;
-  readonly noteRate: number;
-  /** By Regulation Z, Appendix J; null with the reason when it has none. */
-  readonly apr: number | null;
-  readonly totalOfPayments: Cents;
-  readonly interest: Cents;
-  /** Balance and what the vehicle would bring, month 0..months. */
-  readonly balance: readonly { readonly month: number; readonly owed: Cents; readonly value: Cents }[];
-  readonly monthsUnderWater: number;
-  readonly owedAtHorizon: Cents;
-  /** A year longer: the payment falls, the total rises. */
-  readonly longer: { readonly months: number; readonly payment: Cents; readonly totalOfPayments: Cents };
-  /** The low rate instead of the rebate: present cost of each, same term; null when there is no such choice. */
-  readonly lowRateOrRebate: { readonly lowRate: Cents; readonly rebate: Cents } | null;
-  readonly schedule: readonly {
-    readonly month: number;
-    readonly payment: Cents;
-    readonly interest: Cents;
-    readonly principal: Cents;
-    readonly balance: Cents;
-  }[];
-}
-
-export interface ReplaceLater {
-  readonly replacement: number;
-  readonly name: string;
-  /** NPC of keeping through month k, then replacing; k = H is never. Counted reading, currency units. */
-  readonly curve: readonly { readonly month: number; readonly netPresentCost: number }[];
-  readonly best: { readonly month: number; readonly netPresentCost: number };
-}
-
-export interface EconomicLife {
-  readonly name: string;
-  /** Average monthly cost of owning over n months. */
-  readonly curve: readonly { readonly months: number; readonly averageCost: number }[];
-  readonly best: { readonly months: number; readonly averageCost: number };
-}
+export type { LoanView } from './loanView.ts';
+export type { Best, OptionResult } from './optionResult.ts';
+export type { BreakEven, BreakEvenLine, Swing } from './sensitivityView.ts';
+export type { ClosedWay } from './side.ts';
+export type { EconomicLife, ReplaceLater } from './timing.ts';
 
 export interface Caution {
   readonly job: string;
@@ -177,7 +66,7 @@ export interface Verdict {
 }
 
 /** The whole answer: what the report, the JSON and the terminal print, and nothing they would have to compute. */
-export interface Decision {
+export interface Decision extends WhatIfs {
   readonly version: string;
   readonly facts: Facts;
   readonly quantities: readonly Quantity[];
@@ -203,14 +92,6 @@ export interface Decision {
   readonly swings: readonly Swing[];
   /** Own hours counted at this price an hour, the answer tips; null: at none. */
   readonly ownHourTips: number | null;
-  /** With every own hour taking twice as long; null where the ways compared take none. */
-  readonly doubleHours: Cents | null;
-  /** If the needed work does not cure it the first time; null where nobody gave a chance of that and it changes nothing. */
-  readonly ifNotCured: Cents | null;
-  /** With a shop taking over all work from this month on. */
-  readonly shopFrom: readonly { readonly month: number; readonly difference: Cents }[];
-  /** At the loan's rate in place of what the money earns, where that is the higher; null where it is not. */
-  readonly atLoanRate: { readonly rate: number; readonly difference: Cents } | null;
   readonly payments: readonly LoanView[];
   readonly leases: readonly LeaseView[];
   readonly replaceLater: readonly ReplaceLater[];

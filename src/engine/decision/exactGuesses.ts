@@ -1,4 +1,4 @@
-import type { Swing } from './decision.ts';
+import type { Swing } from './sensitivityView.ts';
 import { widthOf } from './swings.ts';
 
 /** A number that moves the answer less than this share of what the weightiest moves it by is not worth a range. */

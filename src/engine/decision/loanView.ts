@@ -5,8 +5,36 @@ import { addCents, type Cents, inUnits, lessCents, NIL, toCents } from '../quant
 import type { Replacement } from '../scenario/inputs.ts';
 import { aprOfLoan } from '../valuation/apr.ts';
 import type { Context } from './context.ts';
-import type { LoanView, OptionResult } from './decision.ts';
+import type { OptionResult } from './optionResult.ts';
 import type { Financing, Plan } from './plan.ts';
+
+export interface LoanView {
+  readonly replacement: number;
+  readonly name: string;
+  readonly amountFinanced: Cents;
+  readonly payment: Cents;
+  readonly months: number;
+  readonly noteRate: number;
+  /** By Regulation Z, Appendix J; null with the reason when it has none. */
+  readonly apr: number | null;
+  readonly totalOfPayments: Cents;
+  readonly interest: Cents;
+  /** Balance and what the vehicle would bring, month 0..months. */
+  readonly balance: readonly { readonly month: number; readonly owed: Cents; readonly value: Cents }[];
+  readonly monthsUnderWater: number;
+  readonly owedAtHorizon: Cents;
+  /** A year longer: the payment falls, the total rises. */
+  readonly longer: { readonly months: number; readonly payment: Cents; readonly totalOfPayments: Cents };
+  /** The low rate instead of the rebate: present cost of each, same term; null when there is no such choice. */
+  readonly lowRateOrRebate: { readonly lowRate: Cents; readonly rebate: Cents } | null;
+  readonly schedule: readonly {
+    readonly month: number;
+    readonly payment: Cents;
+    readonly interest: Cents;
+    readonly principal: Cents;
+    readonly balance: Cents;
+  }[];
+}
 
 const scheduleOf = (deal: Replacement, terms: PurchaseTerms, financing: Financing, extraMonths = 0) => {
   if (deal.payment.kind !== 'loan') return null;

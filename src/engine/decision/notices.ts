@@ -3,10 +3,11 @@ import { toCents } from '../quantity/money.ts';
 import type { Inputs, Job } from '../scenario/inputs.ts';
 import type { Facts } from '../scenario/scenario.ts';
 import type { AverageLeft } from './averageLeft.ts';
-import type { Decision, Notice, OptionResult } from './decision.ts';
+import type { Decision, Notice } from './decision.ts';
 import { inspectionNotice } from './inspectionNotice.ts';
 import { mayWait } from './neededWork.ts';
 import { needWords, offered } from './openWays.ts';
+import type { OptionResult } from './optionResult.ts';
 import { monthsToPay } from './selling.ts';
 
 type Draft = (Omit<Notice, 'cost'> & Partial<Pick<Notice, 'cost'>>) | false | null | undefined;

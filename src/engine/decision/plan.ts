@@ -1,16 +1,15 @@
 import type { PurchaseTerms } from '../cashflow/contracts/purchase.ts';
-import type { ByReading, Contract } from '../cashflow/posting.ts';
+import type { ByReading, Contract, Reading } from '../cashflow/posting.ts';
 import { monthlySink } from '../cashflow/sinks.ts';
 import type { Context } from './context.ts';
-import type { OptionResult, Reading } from './decision.ts';
 import type { Awaited } from './selling.ts';
+import type { OptionIdentity } from './side.ts';
 
 /** The rebate and note rate of a loan, as offered or with the low rate in the rebate's place. */
 export type Financing = 'as offered' | 'low rate';
 
 /** A complete plan for the horizon: a list of contracts, and what would be owned and owed if it stopped at a month. */
-export interface Plan
-  extends Pick<OptionResult, 'id' | 'side' | 'label' | 'replacement' | 'work' | 'letGo' | 'replaceMonth'> {
+export interface Plan extends OptionIdentity {
   /** What happens from today on. */
   readonly contracts: readonly Contract[];
   /** A change of vehicle at the end of a later month: the sale, the purchase and all that follows it; null for none. */

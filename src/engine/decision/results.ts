@@ -7,7 +7,7 @@ import { discountFactor, effective } from '../quantity/rate.ts';
 import { cumulative } from '../valuation/breakEvenPeriod.ts';
 import { equivalentMonthlyCost } from '../valuation/present.ts';
 import type { Context } from './context.ts';
-import type { Best, OptionResult } from './decision.ts';
+import type { Best, OptionResult } from './optionResult.ts';
 import type { Plan } from './plan.ts';
 import { type Evaluated, evaluatePlan, project } from './project.ts';
 import { savingsLowest } from './savings.ts';

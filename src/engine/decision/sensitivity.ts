@@ -5,7 +5,7 @@ import type { Quantity, Scenario } from '../scenario/scenario.ts';
 import { breakEvenOf, type DifferenceAt, nearestTip, statusOf } from './breakEven.ts';
 import { breakEvenLine } from './breakEvenLine.ts';
 import { contextOf, EXPECTED } from './context.ts';
-import type { BreakEven, BreakEvenLine, Swing } from './decision.ts';
+import type { BreakEven, BreakEvenLine, Swing } from './sensitivityView.ts';
 import { cheaperCost, differenceAt, differenceBetween, leastCosts, type Sides } from './sides.ts';
 import { swingOf, widestFirst } from './swings.ts';
 

@@ -1,6 +1,6 @@
 import type { Quantity } from '../scenario/scenario.ts';
 import type { DifferenceAt } from './breakEven.ts';
-import type { Swing } from './decision.ts';
+import type { Swing } from './sensitivityView.ts';
 
 /** How far a number without a range of its own is moved either way: by this factor, which is a fifth. */
 const SWING = 1.2;

@@ -2,7 +2,6 @@ import { monthlySink } from '../cashflow/sinks.ts';
 import { effective, perPeriod } from '../quantity/rate.ts';
 import { averageCostOfOwning } from '../valuation/economicLife.ts';
 import type { Context } from './context.ts';
-import type { EconomicLife, ReplaceLater } from './decision.ts';
 import { presentClosed, replacementClosed } from './openWays.ts';
 import { presentUnearnedAt } from './paidAhead.ts';
 import { holdPresent, presentValueAt } from './presentVehicle.ts';
@@ -10,6 +9,21 @@ import { presentCostOf } from './project.ts';
 import { netValue } from './selling.ts';
 import { allDone } from './ways/keep.ts';
 import { laterPlan } from './ways/later.ts';
+
+export interface ReplaceLater {
+  readonly replacement: number;
+  readonly name: string;
+  /** NPC of keeping through month k, then replacing; k = H is never. Counted reading, currency units. */
+  readonly curve: readonly { readonly month: number; readonly netPresentCost: number }[];
+  readonly best: { readonly month: number; readonly netPresentCost: number };
+}
+
+export interface EconomicLife {
+  readonly name: string;
+  /** Average monthly cost of owning over n months. */
+  readonly curve: readonly { readonly months: number; readonly averageCost: number }[];
+  readonly best: { readonly months: number; readonly averageCost: number };
+}
 
 /**
  * What keeping to the end of month k and then getting one replacement costs, for every k from 0 to H (never). The best

@@ -1,9 +1,11 @@
 import type { ByReading } from '../cashflow/posting.ts';
 import type { Cents } from '../quantity/money.ts';
 import { nearestTip } from './breakEven.ts';
-import type { Best, BreakEven, Swing, Verdict } from './decision.ts';
+import type { Verdict } from './decision.ts';
 import { FIFTH, HALF } from './howFar.ts';
+import type { Best } from './optionResult.ts';
 import { readingsDisagree } from './results.ts';
+import type { BreakEven, Swing } from './sensitivityView.ts';
 import { isFelt } from './swings.ts';
 
 const isGuess = ({ quantity }: BreakEven): boolean => quantity.mark === 'guess' || quantity.mark === 'table';

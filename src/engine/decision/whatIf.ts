@@ -5,11 +5,22 @@ import type { Inputs, RunningCosts, WorkCost } from '../scenario/inputs.ts';
 import { copyOf } from '../scenario/lens.ts';
 import type { Ground } from '../scenario/rewrite.ts';
 import { type Context, contextOf, EXPECTED } from './context.ts';
-import type { Decision } from './decision.ts';
 import { evaluatePlan, presentCostOf } from './project.ts';
 import { differenceAt } from './sides.ts';
 import type { Way } from './ways/way.ts';
 import { comparedWays } from './ways/ways.ts';
+
+/** By how much keeping would be the cheaper if something went differently. */
+export interface WhatIfs {
+  /** With every own hour taking twice as long; null where the ways compared take none. */
+  readonly doubleHours: Cents | null;
+  /** If the needed work does not cure it the first time; null where nobody gave a chance of that and it changes nothing. */
+  readonly ifNotCured: Cents | null;
+  /** With a shop taking over all work from this month on. */
+  readonly shopFrom: readonly { readonly month: number; readonly difference: Cents }[];
+  /** At the loan's rate in place of what the money earns, where that is the higher; null where it is not. */
+  readonly atLoanRate: { readonly rate: number; readonly difference: Cents } | null;
+}
 
 /**
  * Every own hour takes twice as long, while a shop works as before: its prices are settled first where they follow from
@@ -63,7 +74,7 @@ const costFrom =
  * for each m. From month 0 it is the all-shop reading. What the first day put on a card was paid with own hands, so later
  * it stays as it was.
  */
-const shopFrom = ({ inputs, facts }: Ground): Decision['shopFrom'] => {
+const shopFrom = ({ inputs, facts }: Ground): WhatIfs['shopFrom'] => {
   const noCard = copyOf({ ...inputs, household: { ...inputs.household, savings: null } });
   const rate = effective(inputs.household.moneyEarns);
   const [ctx, without] = [inputs, noCard].map((of) => contextOf(of, facts, EXPECTED, 'unrounded'));
@@ -99,11 +110,7 @@ const dearerMoney = (inputs: Inputs, noteRate: number | null): number | null => 
  * @param noteRate of the loan of the best replacement, nominal monthly; null where there is none
  * @param grain what is no difference, in currency units
  */
-export const whatIfs = (
-  { inputs, facts }: Ground,
-  noteRate: number | null,
-  grain: number,
-): Pick<Decision, 'doubleHours' | 'ifNotCured' | 'shopFrom' | 'atLoanRate'> => {
+export const whatIfs = ({ inputs, facts }: Ground, noteRate: number | null, grain: number): WhatIfs => {
   // Put together by spreads they would be of another kind to the compiler than all that was evaluated before them.
   const difference = (other: Inputs): number => differenceAt({ inputs: copyOf(other), facts });
   const at = (other: Inputs): Cents => toCents(difference(other));

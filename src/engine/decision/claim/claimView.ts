@@ -3,7 +3,7 @@ import { estimateTotals } from '../../cashflow/contracts/settlement/estimate.ts'
 import { totalLossFrom } from '../../cashflow/contracts/settlement/totalLoss.ts';
 import { type Cents, toCents } from '../../quantity/money.ts';
 import type { Context } from '../context.ts';
-import type { OptionResult } from '../decision.ts';
+import type { OptionResult } from '../optionResult.ts';
 import type { Ways } from '../ways/way.ts';
 import { thresholdOf } from './closed.ts';
 import { goingAsked, goings } from './going.ts';

@@ -1,9 +1,9 @@
 import type { Inputs } from '../../scenario/inputs.ts';
 import type { Facts } from '../../scenario/scenario.ts';
 import { type Context, unrounded } from '../context.ts';
-import type { ClosedWay } from '../decision.ts';
 import { replacementClosed } from '../openWays.ts';
 import { presentCostOf } from '../project.ts';
+import type { ClosedWay } from '../side.ts';
 import { capital, months, replacementIds } from '../ways/names.ts';
 import type { Way, Ways } from '../ways/way.ts';
 import { deedClosed, settlementClosed } from './closed.ts';

@@ -10,7 +10,7 @@ import type { PresentVehicle } from '../../scenario/inputs.ts';
 import { type Context, lasting, lastingOrOnce, timesOf, together, upTo, withVehicle } from '../context.ts';
 import type { Reads } from '../memory.ts';
 import { jobShopPrice } from '../neededWork.ts';
-import { gettingAbout } from '../ways/without.ts';
+import { gettingAbout } from '../ways/gettingAbout.ts';
 import { line } from './day.ts';
 import { claimOf, estimateIn, paidForMore, type Settles, settled, shareFromOther } from './settled.ts';
 

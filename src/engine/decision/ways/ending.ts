@@ -7,9 +7,9 @@ import type { Treatments } from '../neededWork.ts';
 import type { Plan } from '../plan.ts';
 import { holdPresent, owedUntilPaid, payOff, presentLoan } from '../presentVehicle.ts';
 import { type Awaited, stillToPay } from '../selling.ts';
+import { gettingAbout } from './gettingAbout.ts';
 import { replacedAt } from './replaced.ts';
 import { soldWalking } from './walk.ts';
-import { gettingAbout } from './without.ts';
 
 /** A contract whose postings count for a part: in month m for `share(m)`, which changes only after the months given. */
 const shared =

@@ -1,8 +1,8 @@
 import type { Context } from '../context.ts';
-import type { ClosedWay } from '../decision.ts';
 import { mayWait, type Treatments } from '../neededWork.ts';
 import { presentClosed } from '../openWays.ts';
 import type { Plan } from '../plan.ts';
+import type { ClosedWay } from '../side.ts';
 import { mayEnd } from './ending.ts';
 import { allDone, keepPlan, treatmentsOf } from './keep.ts';
 import type { Way, Ways } from './way.ts';

@@ -1,9 +1,9 @@
 import { bought } from '../bought.ts';
 import type { Context } from '../context.ts';
-import type { ClosedWay } from '../decision.ts';
 import { replacementClosed } from '../openWays.ts';
 import type { Financing } from '../plan.ts';
 import { offersToday } from '../presentVehicle.ts';
+import type { ClosedWay } from '../side.ts';
 import { goesToday } from './goesToday.ts';
 import { capital, letGoWords, replacementIds, slug } from './names.ts';
 import type { Way, Ways } from './way.ts';

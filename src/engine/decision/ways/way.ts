@@ -1,7 +1,7 @@
 import type { Context } from '../context.ts';
-import type { ClosedWay } from '../decision.ts';
 import type { Treatments } from '../neededWork.ts';
 import type { Plan } from '../plan.ts';
+import type { ClosedWay } from '../side.ts';
 
 /**
  * The structure of a plan, without its numbers: which work, which sale, which replacement. Given numbers it builds the

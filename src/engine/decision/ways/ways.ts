@@ -1,7 +1,7 @@
 import { claimWays, comparedCourses } from '../claim/claimWays.ts';
 import type { Context } from '../context.ts';
+import { drivingOnWays } from './drivingOn.ts';
 import { keepWays } from './keepWays.ts';
-import { drivingOnWays } from './later.ts';
 import { replaceNowWays } from './replaceNow.ts';
 import type { Way, Ways } from './way.ts';
 import { withoutWays } from './without.ts';
