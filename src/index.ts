@@ -10,11 +10,11 @@ export { type Cents, centsText, inUnits, toCents } from './library/money.ts';
 export { discountFactor, effective, effectivePerYear, nominal, nominalPerYear } from './library/money.ts';
 export { perPeriod, type Rate, realRate } from './library/money.ts';
 
-// 2 scenario: a file's text in, complete inputs or problems out.
-export type { Inputs } from './engine/scenario/inputs.ts';
+// 2 scenario: a file's text in, complete inputs or problems out; room by room.
+export type { Inputs } from './engine/scenario/inputs/inputs.ts';
 export { parseScenario, problemText, startingScenario } from './library/scenario.ts';
-export type { Problem } from './engine/scenario/problems.ts';
-export type { Facts, Quantity, Scenario } from './engine/scenario/scenario.ts';
+export type { Problem } from './engine/scenario/text/problems.ts';
+export type { Facts, Quantity, Scenario } from './engine/scenario/inputs/scenario.ts';
 
 // 3 cashflow: contracts turn themselves into flows.
 export { loanPayment, loanSchedule, payoffAt } from './library/loans.ts';
@@ -34,10 +34,10 @@ export { breakEvenPeriod, paybackTime } from './library/owning.ts';
 // 5 chance: what counted repairs say of the rate behind them.
 export { chanceOfCount, chanceOfRateBelow, learn, type RateBelief, rateBelow } from './library/chance.ts';
 
-// 7 decision: from inputs to the ways, from the ways to an answer.
-export { EXPECTED, type Future } from './engine/decision/context.ts';
-export type { Setting } from './engine/decision/evaluate.ts';
-export type { Evaluated } from './engine/decision/project.ts';
-export { SCRAMBLES } from './engine/scenario/scenario.ts';
+// 8 evaluation to 11 answer: from inputs to options, from options to flows, from flows to a decision.
+export { EXPECTED, type Future } from './engine/plans/vehicle/context.ts';
+export type { Setting } from './engine/evaluation/evaluate.ts';
+export type { Evaluated } from './engine/evaluation/project.ts';
+export { SCRAMBLES } from './engine/scenario/inputs/scenario.ts';
 export { decide, decideAtAverage, evaluate, simulateScramble, withChances } from './library/decision.ts';
-export type { Decision, OptionResult } from './engine/decision/decision.ts';
+export type { Decision, OptionResult } from './engine/answer/decision.ts';

@@ -1,12 +1,13 @@
 /** Deciding, for callers whose arguments nobody has read yet. Each throws as `wants.ts` says. */
-import * as drawing from '../engine/decision/chance/draws.ts';
-import { contextOf, type Future } from '../engine/decision/context.ts';
-import * as deciding from '../engine/decision/decide.ts';
-import * as heart from '../engine/decision/evaluate.ts';
-import type { Evaluated } from '../engine/decision/project.ts';
-import { waysOf } from '../engine/decision/ways/ways.ts';
-import type { Inputs } from '../engine/scenario/inputs.ts';
-import { SCRAMBLES } from '../engine/scenario/scenario.ts';
+
+import * as deciding from '../engine/answer/decide.ts';
+import * as heart from '../engine/evaluation/evaluate.ts';
+import { waysOf } from '../engine/evaluation/options.ts';
+import type { Evaluated } from '../engine/evaluation/project.ts';
+import { contextOf, type Future } from '../engine/plans/vehicle/context.ts';
+import type { Inputs } from '../engine/scenario/inputs/inputs.ts';
+import { SCRAMBLES } from '../engine/scenario/inputs/scenario.ts';
+import * as drawing from '../engine/simulation/draws.ts';
 import { guarded } from './guarded.ts';
 import { facts, inputs, scenario } from './scenario.ts';
 import { all, calls, choice, holds, list, optional, row, terms, text, type Want, whole } from './wants.ts';

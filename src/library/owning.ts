@@ -3,7 +3,7 @@ import * as period from '../engine/valuation/breakEvenPeriod.ts';
 import * as places from '../engine/valuation/crossings.ts';
 import * as owning from '../engine/valuation/economicLife.ts';
 import * as flips from '../engine/valuation/integerFlips.ts';
-import * as programme from '../engine/valuation/replacement.ts';
+import * as programme from '../engine/valuation/replacementProgramme.ts';
 import { answering, guarded } from './guarded.ts';
 import { growth } from './money.ts';
 import { all, calls, holds, list, number, optional, orNull, terms, type Want, whole } from './wants.ts';

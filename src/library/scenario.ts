@@ -1,13 +1,13 @@
 /** Scenarios and inputs from callers nobody has read yet. Each throws as `wants.ts` says; a file's text never does. */
 import { parseCivilDate } from '../engine/quantity/civilDate.ts';
 import { LONGEST_HORIZON } from '../engine/quantity/month.ts';
-import type { DoneBy, EndOfLife, Inputs, Payment, Replacement } from '../engine/scenario/inputs.ts';
-import { inputAt } from '../engine/scenario/lens.ts';
-import * as parse from '../engine/scenario/parse.ts';
-import * as problems from '../engine/scenario/problems.ts';
-import type { EnergyStated, Scenario } from '../engine/scenario/scenario.ts';
-import * as starting from '../engine/scenario/starting.ts';
-import type { Written } from '../engine/scenario/written.ts';
+import * as parse from '../engine/scenario/file/parse.ts';
+import * as starting from '../engine/scenario/file/starting.ts';
+import type { DoneBy, EndOfLife, Inputs, Payment, Replacement } from '../engine/scenario/inputs/inputs.ts';
+import { inputAt } from '../engine/scenario/inputs/lens.ts';
+import type { EnergyStated, Scenario } from '../engine/scenario/inputs/scenario.ts';
+import type { Written } from '../engine/scenario/inputs/written.ts';
+import * as problems from '../engine/scenario/text/problems.ts';
 import { guarded } from './guarded.ts';
 import { all, choice, holds, list, number, orNull, row, text, type Want, whole } from './wants.ts';
 

@@ -3,7 +3,7 @@
  * what is of another kind (a string for a number, an option that does not exist), a `RangeError` for what is of the
  * right kind and impossible (not a number, a fraction of a month, a misspelt choice, dates out of order).
  */
-import { showValue } from '../engine/scenario/problems.ts';
+import { showValue } from '../engine/scenario/text/problems.ts';
 
 /** Throws unless `value` is what is wanted; `at` is where it stands, for the message. */
 export type Want = (value: unknown, at: string) => void;

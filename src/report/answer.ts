@@ -1,4 +1,4 @@
-import type { Decision, OptionResult } from '../engine/decision/decision.ts';
+import type { Decision, OptionResult } from '../engine/answer/decision.ts';
 import { type Formats, formatsFor, span } from './format.ts';
 import { plain } from './markup/html.ts';
 import { withoutPrivate } from './privacy.ts';

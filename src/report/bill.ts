@@ -1,5 +1,5 @@
-import type { BillAnswer } from '../engine/decision/chance/walkAway.ts';
-import type { Facts } from '../engine/scenario/scenario.ts';
+import type { BillAnswer } from '../engine/analysis/repairLimitView.ts';
+import type { Facts } from '../engine/scenario/inputs/scenario.ts';
 import type { Formats } from './format.ts';
 import {
   ALL_THE_SAME,

@@ -1,4 +1,4 @@
-import type { Certain, Decision } from '../engine/decision/decision.ts';
+import type { Certain, Decision } from '../engine/answer/decision.ts';
 import { arithmeticChapter } from './chapters/arithmetic.ts';
 import { assumedChapter } from './chapters/assumed.ts';
 import { changeChapter } from './chapters/change.ts';

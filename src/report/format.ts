@@ -1,6 +1,6 @@
-import type { Estimate } from '../engine/decision/chance/chances.ts';
+import type { Estimate } from '../engine/analysis/chances.ts';
 import type { Cents } from '../engine/quantity/money.ts';
-import type { Facts, Quantity, Unit } from '../engine/scenario/scenario.ts';
+import type { Facts, Quantity, Unit } from '../engine/scenario/inputs/scenario.ts';
 
 /**
  * Every number a person reads passes through here, so that money, months and minus signs look the same in a sentence,

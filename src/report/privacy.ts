@@ -1,6 +1,6 @@
-import type { Decision } from '../engine/decision/decision.ts';
-import { isWithin } from '../engine/scenario/private/money.ts';
-import type { Facts } from '../engine/scenario/scenario.ts';
+import type { Decision } from '../engine/answer/decision.ts';
+import type { Facts } from '../engine/scenario/inputs/scenario.ts';
+import { isWithin } from '../engine/scenario/private/privateMoney.ts';
 
 /** True when a path of the scenario file, or anything it stands in, is marked private. */
 export const isPrivate = (facts: Facts, path: string): boolean =>

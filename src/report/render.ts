@@ -1,4 +1,4 @@
-import type { Decision } from '../engine/decision/decision.ts';
+import type { Decision } from '../engine/answer/decision.ts';
 import { answerChapter } from './chapters/answer.ts';
 import { insurersMoneyChapter } from './chapters/claim/courses.ts';
 import { findOutChapter } from './chapters/findOut.ts';

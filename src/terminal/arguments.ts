@@ -1,5 +1,5 @@
 import { parseArgs } from 'node:util';
-import { nearest } from '../engine/scenario/nearest.ts';
+import { nearest } from '../engine/scenario/text/nearest.ts';
 import { type Amount, readAmount } from './amount.ts';
 import { OPTIONS, type Options, optionMisuse, optionsOf } from './options.ts';
 

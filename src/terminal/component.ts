@@ -1,4 +1,4 @@
-import { nearest } from '../engine/scenario/nearest.ts';
+import { nearest } from '../engine/scenario/text/nearest.ts';
 
 /** What a repair is called that no component stands for. */
 const UNNAMED = ['anything else', 'other'];

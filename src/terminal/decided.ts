@@ -1,11 +1,11 @@
-import type { Decision } from '../engine/decision/decision.ts';
-import type { Scenario } from '../engine/scenario/scenario.ts';
+import type { Decision } from '../engine/answer/decision.ts';
+import type { Scenario } from '../engine/scenario/inputs/scenario.ts';
 import { type Drawing, drawFutures } from './drawing.ts';
 import type { Crew, Effects } from './effects.ts';
 import { startProgress } from './progress.ts';
 
 /** What decides is loaded once it is wanted: by then those who draw have been asked to. */
-const deciding = () => import('../engine/decision/decide.ts');
+const deciding = () => import('../engine/answer/decide.ts');
 
 /**
  * The whole decision, with as many futures as the scenario says; with none of them, what can be said at average

@@ -1,5 +1,5 @@
-import type { DrawSetting, ScrambleDraws } from '../engine/decision/chance/draws.ts';
-import type { Scenario } from '../engine/scenario/scenario.ts';
+import type { Scenario } from '../engine/scenario/inputs/scenario.ts';
+import type { DrawSetting, ScrambleDraws } from '../engine/simulation/draws.ts';
 import type { Crew, Effects } from './effects.ts';
 import { MOST } from './futures.ts';
 import { joining } from './joining.ts';

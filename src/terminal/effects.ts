@@ -1,5 +1,5 @@
-import type { DrawSetting, ScrambleDraws } from '../engine/decision/chance/draws.ts';
-import type { Scenario } from '../engine/scenario/scenario.ts';
+import type { Scenario } from '../engine/scenario/inputs/scenario.ts';
+import type { DrawSetting, ScrambleDraws } from '../engine/simulation/draws.ts';
 
 /**
  * Everything a command may do to the world, handed in: a test hands in a world of its own.

@@ -1,4 +1,4 @@
-import type { Scenario } from '../engine/scenario/scenario.ts';
+import type { Scenario } from '../engine/scenario/inputs/scenario.ts';
 import { grouped } from './number.ts';
 
 /** The fewest and the most futures that can be asked for, besides none. */

@@ -1,7 +1,7 @@
-import { parseScenario } from '../engine/scenario/parse.ts';
-import { type Problem, problemText } from '../engine/scenario/problems.ts';
-import { decodeScenario, LONGEST_TEXT } from '../engine/scenario/reading/decode.ts';
-import type { Scenario } from '../engine/scenario/scenario.ts';
+import { parseScenario } from '../engine/scenario/file/parse.ts';
+import type { Scenario } from '../engine/scenario/inputs/scenario.ts';
+import { decodeScenario, LONGEST_TEXT } from '../engine/scenario/text/decode.ts';
+import { type Problem, problemText } from '../engine/scenario/text/problems.ts';
 import type { Effects } from './effects.ts';
 import { EXIT } from './exit.ts';
 import { trouble } from './trouble.ts';

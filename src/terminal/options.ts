@@ -1,4 +1,4 @@
-import { nearest } from '../engine/scenario/nearest.ts';
+import { nearest } from '../engine/scenario/text/nearest.ts';
 import { FEWEST, MOST } from './futures.ts';
 import { grouped, wholeNumber } from './number.ts';
 

@@ -1,4 +1,4 @@
-import { visible } from '../engine/scenario/problems.ts';
+import { visible } from '../engine/scenario/text/problems.ts';
 import { readArguments } from './arguments.ts';
 import type { Effects } from './effects.ts';
 import { EXIT } from './exit.ts';

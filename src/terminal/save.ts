@@ -1,4 +1,4 @@
-import { visible } from '../engine/scenario/problems.ts';
+import { visible } from '../engine/scenario/text/problems.ts';
 import type { Effects } from './effects.ts';
 import { EXIT } from './exit.ts';
 import { isHalfWay, systemCode, trouble } from './trouble.ts';

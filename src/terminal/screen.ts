@@ -1,4 +1,4 @@
-import { visible } from '../engine/scenario/problems.ts';
+import { visible } from '../engine/scenario/text/problems.ts';
 import type { Effects } from './effects.ts';
 
 /** Effects whose output a terminal only shows: what it would obey comes from nobody but us. */

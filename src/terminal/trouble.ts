@@ -1,4 +1,4 @@
-import { visible } from '../engine/scenario/problems.ts';
+import { visible } from '../engine/scenario/text/problems.ts';
 
 /** What the system's error codes mean to somebody who named a file, and what to do about it. */
 const WORDS: Readonly<Record<string, string>> = {

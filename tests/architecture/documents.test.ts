@@ -1,6 +1,6 @@
 import { existsSync, readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import { helpText } from '../../src/terminal/help.ts';
 import { RULES } from './rules.ts';
 
@@ -20,6 +20,11 @@ describe.each(DOCUMENTS)('%s', (document) => {
     const links = found(document, /\]\(([^)#]+)[^)]*\)/g).filter((link) => !link.startsWith('http'));
     expect(links.length).toBeGreaterThan(0);
     expect(links.filter((link) => !existsSync(link))).toEqual([]);
+  });
+
+  it('names only paths that exist', () => {
+    const paths = found(document, /`((?:src|tests|scripts|scenarios)\/[\w./-]+)`/g);
+    expect(paths.filter((path) => !existsSync(path))).toEqual([]);
   });
 
   it('names only scripts that exist', () => {
@@ -58,10 +63,11 @@ describe('the scenarios in the README', () => {
 
 describe('DEVELOPERS.md', () => {
   it('tells of every folder of the source and the tests, and every top-level one', () => {
-    const folders = ['src', 'src/engine', 'tests', '.'].flatMap((parent) =>
-      readdirSync(parent, { withFileTypes: true })
-        .filter((entry) => entry.isDirectory() && !/^(\.git|node_modules|dist|demo)$/.test(entry.name))
-        .map((entry) => entry.name),
+    const folders = ['src', 'src/engine', 'src/engine/scenario', 'src/engine/plans', 'tests', '.'].flatMap(
+      (parent) =>
+        readdirSync(parent, { withFileTypes: true })
+          .filter((entry) => entry.isDirectory() && !/^(\.git|node_modules|dist|demo)$/.test(entry.name))
+          .map((entry) => entry.name),
     );
     expect(folders.filter((name) => !text('DEVELOPERS.md').includes(name))).toEqual([]);
   });

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { breaches, importsOf } from './ladder.ts';
+import { breaches, crowded, importsOf } from './ladder.ts';
 import { RULES } from './rules.ts';
 import { sourcesUnder } from './sources.ts';
 
@@ -8,6 +8,14 @@ describe('the ladder of modules', () => {
     const sources = sourcesUnder('src');
     expect(sources.size).toBeGreaterThan(20);
     expect(breaches(sources, RULES)).toEqual([]);
+    expect(crowded(sources, RULES)).toEqual([]);
+  });
+
+  it('has a room for every folder it names', () => {
+    const sources = [...sourcesUnder('src').keys()];
+    const toCome = ['src/page'];
+    const empty = RULES.rungs.flat().filter((room) => !sources.some((path) => path.startsWith(room)));
+    expect(empty).toEqual(toCome);
   });
 });
 
@@ -16,18 +24,26 @@ const BROKEN: readonly (readonly [what: string, files: Record<string, string>, s
   [
     'an import from a rung above',
     {
-      'src/engine/quantity/a.ts': "import { b } from '../scenario/b.ts';",
-      'src/engine/scenario/b.ts': 'export const b = 1;',
+      'src/engine/quantity/a.ts': "import { b } from '../scenario/text/b.ts';",
+      'src/engine/scenario/text/b.ts': 'export const b = 1;',
     },
-    'src/engine/quantity/a.ts imports upwards: src/engine/scenario/b.ts',
+    'src/engine/quantity/a.ts imports upwards: src/engine/scenario/text/b.ts',
+  ],
+  [
+    'an import from a higher room of the same floor',
+    {
+      'src/engine/plans/vehicle/a.ts': "import { b } from '../collision/b.ts';",
+      'src/engine/plans/collision/b.ts': 'export const b = 1;',
+    },
+    'src/engine/plans/vehicle/a.ts imports upwards: src/engine/plans/collision/b.ts',
   ],
   [
     'an upward import of a type alone',
     {
-      'src/engine/quantity/a.ts': "import type { B } from '../scenario/b.ts';",
-      'src/engine/scenario/b.ts': 'export type B = 1;',
+      'src/engine/quantity/a.ts': "import type { B } from '../scenario/text/b.ts';",
+      'src/engine/scenario/text/b.ts': 'export type B = 1;',
     },
-    'src/engine/quantity/a.ts imports upwards: src/engine/scenario/b.ts',
+    'src/engine/quantity/a.ts imports upwards: src/engine/scenario/text/b.ts',
   ],
   [
     'an upward import at run time',
@@ -58,13 +74,13 @@ const BROKEN: readonly (readonly [what: string, files: Record<string, string>, s
   ],
   [
     'a library away from its home',
-    { 'src/engine/decision/a.ts': "import { parse } from 'yaml';" },
-    'src/engine/decision/a.ts imports yaml, whose home is src/engine/scenario',
+    { 'src/engine/answer/a.ts': "import { parse } from 'yaml';" },
+    'src/engine/answer/a.ts imports yaml, whose home is src/engine/scenario/text and src/engine/scenario/private',
   ],
   [
     'a part of a library away from its home',
     { 'src/report/a.ts': "import * as z from 'zod/mini';" },
-    'src/report/a.ts imports zod/mini, whose home is src/engine/scenario',
+    'src/report/a.ts imports zod/mini, whose home is src/engine/scenario/schema',
   ],
   [
     'a library without a home',
@@ -78,8 +94,8 @@ const BROKEN: readonly (readonly [what: string, files: Record<string, string>, s
   ],
   [
     'the clock in the engine',
-    { 'src/engine/decision/a.ts': 'export const now = () => new Date();' },
-    'src/engine/decision/a.ts is pure but mentions new Date()',
+    { 'src/engine/answer/a.ts': 'export const now = () => new Date();' },
+    'src/engine/answer/a.ts is pure but mentions new Date()',
   ],
   [
     'chance in the engine',
@@ -88,13 +104,13 @@ const BROKEN: readonly (readonly [what: string, files: Record<string, string>, s
   ],
   [
     'the process in the engine',
-    { 'src/engine/scenario/a.ts': 'export const home = process.env.HOME;' },
-    'src/engine/scenario/a.ts is pure but mentions process.',
+    { 'src/engine/scenario/inputs/a.ts': 'export const home = process.env.HOME;' },
+    'src/engine/scenario/inputs/a.ts is pure but mentions process.',
   ],
   [
     'the network in the engine',
-    { 'src/engine/scenario/a.ts': "export const rate = () => fetch('x');" },
-    'src/engine/scenario/a.ts is pure but mentions fetch(',
+    { 'src/engine/scenario/inputs/a.ts': "export const rate = () => fetch('x');" },
+    'src/engine/scenario/inputs/a.ts is pure but mentions fetch(',
   ],
   [
     'a file that is too long',
@@ -105,6 +121,11 @@ const BROKEN: readonly (readonly [what: string, files: Record<string, string>, s
     'a public surface that does not fit one screen',
     { 'src/index.ts': '\n'.repeat(61) },
     'src/index.ts has 61 lines; 60 at most',
+  ],
+  [
+    'one name for two files of the engine',
+    { 'src/engine/chance/a.ts': '', 'src/engine/policy/a.ts': '', 'src/report/a.ts': '' },
+    'one name for several files: src/engine/chance/a.ts and src/engine/policy/a.ts',
   ],
   ['a file on no rung', { 'src/engine/misc/a.ts': '' }, 'src/engine/misc/a.ts stands on no rung'],
   [
@@ -117,6 +138,24 @@ const BROKEN: readonly (readonly [what: string, files: Record<string, string>, s
 describe('the checker itself', () => {
   it.each(BROKEN)('sees %s', (_, files, says) => {
     expect(breaches(new Map(Object.entries(files)), RULES)).toEqual([says]);
+  });
+
+  it('sees a rung that holds more than its share', () => {
+    const rooms = [
+      'engine/quantity',
+      'engine/scenario/rules',
+      'engine/cashflow',
+      'report',
+      'library',
+      'terminal',
+    ];
+    const even = new Map(rooms.map((room) => [`src/${room}/a.ts`, 'export const a = 1;\n'.repeat(12)]));
+    // Report and library stand on one rung, so together they hold a third.
+    expect(crowded(even, RULES)).toEqual(['src/report and src/library: 33 % of all lines; 25 % at most']);
+    even.delete('src/library/a.ts');
+    expect(crowded(even, RULES)).toEqual([]);
+    even.set('src/engine/cashflow/b.ts', 'export const b = 1;\n'.repeat(5));
+    expect(crowded(even, RULES)).toEqual(['src/engine/cashflow: 26 % of all lines; 25 % at most']);
   });
 
   it('finds imports however they are written, and none in comments', () => {
@@ -137,9 +176,9 @@ describe('the checker itself', () => {
   it('is silent where nothing is wrong', () => {
     const good = {
       'src/engine/quantity/a.ts': "import { Decimal } from 'decimal.js'; // never Math.random()",
-      'src/engine/scenario/b.ts':
-        "import type { A } from '../quantity/a.ts'; const says = 'the process. window.';",
-      'src/terminal/c.ts': "import { readFileSync } from 'node:fs'; import '../engine/scenario/b.ts';",
+      'src/engine/scenario/text/b.ts':
+        "import type { A } from '../../quantity/a.ts'; const says = 'the process. window.';",
+      'src/terminal/c.ts': "import { readFileSync } from 'node:fs'; import '../engine/scenario/text/b.ts';",
     };
     expect(breaches(new Map(Object.entries(good)), RULES)).toEqual([]);
   });

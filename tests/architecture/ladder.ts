@@ -7,8 +7,12 @@
 export type Sources = ReadonlyMap<string, string>;
 
 export interface Rules {
-  /** Folder to rung; the longest prefix counts. A file imports only from rungs below its own, or from its own. */
-  readonly rungs: Readonly<Record<string, number>>;
+  /** The rooms on each rung, from the lowest up; the longest prefix counts. A file imports only from its own rung or below. */
+  readonly rungs: readonly (readonly string[])[];
+  /** No rung may hold more than this share of all lines: a ladder orders nothing inside a rung. */
+  readonly mostOfAll: number;
+  /** Folders in which a file's name may stand once: two files of one name are taken for each other. */
+  readonly namedOnce: readonly string[];
   /** Folders that may not import from each other although they stand on the same rung. */
   readonly apart: readonly (readonly [string, string])[];
   /** Package to the folders it may be imported in. A package that is not listed may be imported nowhere. */
@@ -52,12 +56,49 @@ const resolve = (from: string, target: string): string => {
 
 const isWithin = (path: string, folder: string): boolean => path === folder || path.startsWith(`${folder}/`);
 
-const rungOf = (path: string, rules: Rules): number | null => {
-  const folder = Object.keys(rules.rungs)
+const rungOf = (path: string, { rungs }: Rules): number | null => {
+  const folder = rungs
+    .flat()
     .filter((name) => isWithin(path, name))
     .sort((a, b) => b.length - a.length)[0];
-  return folder === undefined ? null : (rules.rungs[folder] ?? null);
+  return folder === undefined ? null : rungs.findIndex((rooms) => rooms.includes(folder));
 };
+
+const linesOf = (source: string): number => source.replace(/\n$/, '').split('\n').length;
+
+/** Rungs that hold too much of all lines, one line each. */
+export const crowded = (sources: Sources, rules: Rules): readonly string[] => {
+  const held = rules.rungs.map(() => 0);
+  let all = 0;
+  for (const [path, source] of sources) {
+    const rung = rungOf(path, rules);
+    const lines = linesOf(source);
+    all += lines;
+    if (rung !== null) held[rung] = (held[rung] as number) + lines;
+  }
+  return rules.rungs.flatMap((rooms, rung) => {
+    const share = (held[rung] as number) / all;
+    return share > rules.mostOfAll
+      ? [
+          `${rooms.join(' and ')}: ${Math.round(100 * share)} % of all lines; ${100 * rules.mostOfAll} % at most`,
+        ]
+      : [];
+  });
+};
+
+/** Files whose name another has too, where names may stand once. */
+const namesakes = (sources: Sources, { namedOnce }: Rules): readonly string[] =>
+  namedOnce.flatMap((folder) => {
+    const byName = new Map<string, string[]>();
+    for (const path of sources.keys()) {
+      if (!isWithin(path, folder)) continue;
+      const name = path.slice(path.lastIndexOf('/') + 1);
+      byName.set(name, [...(byName.get(name) ?? []), path]);
+    }
+    return [...byName.values()]
+      .filter((paths) => paths.length > 1)
+      .map((paths) => `one name for several files: ${paths.join(' and ')}`);
+  });
 
 const isPackage = (target: string, sources: Sources): boolean =>
   !target.startsWith('node:') &&
@@ -104,11 +145,11 @@ export const breaches = (sources: Sources, rules: Rules): readonly string[] => {
   for (const [path, source] of sources) {
     const mention = rules.pure.some((folder) => isWithin(path, folder)) && IMPURE.exec(withoutTexts(source));
     if (mention) found.push(`${path} is pure but mentions ${mention[0]}`);
-    const lines = source.replace(/\n$/, '').split('\n').length;
+    const lines = linesOf(source);
     const most = rules.longest.files[path] ?? rules.longest.lines;
     if (lines > most) found.push(`${path} has ${lines} lines; ${most} at most`);
   }
-  return [...found, ...cycles(sources.keys(), imports)];
+  return [...found, ...namesakes(sources, rules), ...cycles(sources.keys(), imports)];
 };
 
 /** The code without comments and without the texts of plain strings: a word in a message is no use of it. */

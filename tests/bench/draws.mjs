@@ -2,20 +2,20 @@
 import { readFileSync } from 'node:fs';
 import { productModules } from './product.mjs';
 
-/** @typedef {import('../../src/engine/scenario/scenario.ts').Scenario} Scenario */
-/** @typedef {import('../../src/engine/decision/chance/subject.ts').Subject} Subject */
+/** @typedef {import('../../src/engine/scenario/inputs/scenario.ts').Scenario} Scenario */
+/** @typedef {import('../../src/engine/simulation/studyDesign.ts').Subject} Subject */
 
-const CHANCE = 'src/engine/decision/chance';
+const SIMULATION = 'src/engine/simulation';
 
 export const drawing = async () => {
   const { parse, subject, draws, futures, counts, joint, context } = await productModules({
-    parse: 'src/engine/scenario/parse.ts',
-    subject: `${CHANCE}/subject.ts`,
-    draws: `${CHANCE}/draws.ts`,
-    futures: `${CHANCE}/futures.ts`,
-    counts: `${CHANCE}/failureCounts.ts`,
-    joint: `${CHANCE}/jointInputs.ts`,
-    context: 'src/engine/decision/context.ts',
+    parse: 'src/engine/scenario/file/parse.ts',
+    subject: `${SIMULATION}/studyDesign.ts`,
+    draws: `${SIMULATION}/draws.ts`,
+    futures: `${SIMULATION}/futureDrawer.ts`,
+    counts: `${SIMULATION}/failureCounts.ts`,
+    joint: `${SIMULATION}/jointInputs.ts`,
+    context: 'src/engine/plans/vehicle/context.ts',
   });
   return {
     /** @type {(name: string) => Scenario} */
@@ -25,17 +25,17 @@ export const drawing = async () => {
       if (!scenario) throw new Error(`${name}: ${JSON.stringify(problems)}`);
       return scenario;
     },
-    /** @type {typeof import('../../src/engine/decision/chance/subject.ts').subjectOf} */
+    /** @type {typeof import('../../src/engine/simulation/studyDesign.ts').subjectOf} */
     subjectOf: subject.subjectOf,
-    /** @type {typeof import('../../src/engine/decision/chance/draws.ts').drawFutures} */
+    /** @type {typeof import('../../src/engine/simulation/draws.ts').drawFutures} */
     drawFutures: draws.drawFutures,
-    /** @type {typeof import('../../src/engine/decision/chance/futures.ts').drawerOf} */
+    /** @type {typeof import('../../src/engine/simulation/futureDrawer.ts').drawerOf} */
     drawerOf: futures.drawerOf,
-    /** @type {typeof import('../../src/engine/decision/chance/failureCounts.ts').expectedOf} */
+    /** @type {typeof import('../../src/engine/simulation/failureCounts.ts').expectedOf} */
     expectedOf: counts.expectedOf,
-    /** @type {typeof import('../../src/engine/decision/chance/jointInputs.ts').jointInputs} */
+    /** @type {typeof import('../../src/engine/simulation/jointInputs.ts').jointInputs} */
     jointInputs: joint.jointInputs,
-    /** @type {typeof import('../../src/engine/decision/context.ts').contextOf} */
+    /** @type {typeof import('../../src/engine/plans/vehicle/context.ts').contextOf} */
     contextOf: context.contextOf,
   };
 };

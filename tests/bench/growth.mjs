@@ -9,8 +9,8 @@ const ROUNDS = Number(process.argv[2] ?? 5);
 const FUTURES = 1024;
 const { demo, subjectOf, drawFutures } = await drawing();
 
-/** @typedef {import('../../src/engine/scenario/scenario.ts').Scenario} Scenario */
-/** @typedef {import('../../src/engine/decision/chance/subject.ts').Subject} Subject */
+/** @typedef {import('../../src/engine/scenario/inputs/scenario.ts').Scenario} Scenario */
+/** @typedef {import('../../src/engine/simulation/studyDesign.ts').Subject} Subject */
 
 const base = demo('van-gearbox');
 

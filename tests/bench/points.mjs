@@ -14,7 +14,7 @@ const SEED = 1;
 const DEMOS = ['wagon-weekend', 'van-gearbox', 'knife-edge'];
 const { demo, subjectOf, drawFutures, drawerOf, expectedOf, jointInputs, contextOf } = await drawing();
 
-/** @typedef {import('../../src/engine/decision/chance/subject.ts').Subject} Subject */
+/** @typedef {import('../../src/engine/simulation/studyDesign.ts').Subject} Subject */
 
 /** @param {ArrayLike<number>} all */
 const mean = (all) => {

@@ -1,9 +1,9 @@
 import { existsSync, readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { fileURLToPath } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import { type ProblemKind, problemText } from '../../src/engine/scenario/problems.ts';
-import { decodeScenario } from '../../src/engine/scenario/reading/decode.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import { decodeScenario } from '../../src/engine/scenario/text/decode.ts';
+import { type ProblemKind, problemText } from '../../src/engine/scenario/text/problems.ts';
 
 // One broken file for each way to be wrong, with the words it gets. UPDATE=1 rewrites the words: read the difference.
 const here = fileURLToPath(new URL('.', import.meta.url));

@@ -2,12 +2,8 @@ import { readdirSync, readFileSync, writeFileSync } from 'node:fs';
 import { join, resolve } from 'node:path';
 import { pathToFileURL } from 'node:url';
 import { describe, expect, it } from 'vitest';
-import {
-  type DrawSetting,
-  type ScrambleDraws,
-  simulateScramble,
-} from '../../src/engine/decision/chance/draws.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import { type DrawSetting, type ScrambleDraws, simulateScramble } from '../../src/engine/simulation/draws.ts';
 import { callCrew } from '../../src/terminal/node/crew.ts';
 import { SHORT } from '../terminal/scenario.ts';
 import { inFolder, type Setting, stillworth } from './command.ts';

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chancesOf } from '../../src/engine/decision/chance/summary.ts';
-import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
-import { presentCostOf } from '../../src/engine/decision/project.ts';
-import type { Inputs, RunningCosts } from '../../src/engine/scenario/inputs.ts';
-import type { Quantity } from '../../src/engine/scenario/scenario.ts';
+import { chancesOf } from '../../src/engine/analysis/futuresSummary.ts';
+import { presentCostOf } from '../../src/engine/evaluation/project.ts';
+import { contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import type { Inputs, RunningCosts } from '../../src/engine/scenario/inputs/inputs.ts';
+import type { Quantity } from '../../src/engine/scenario/inputs/scenario.ts';
 import { anyInputs } from '../support/anyHousehold.ts';
 import { drawn, scenarioWith } from '../support/drawn.ts';
 

@@ -1,14 +1,14 @@
 /** What must hold for the courses of any claim: what comes in goes out, nothing is sold twice, a payment counts once. */
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
+import type { OptionResult } from '../../src/engine/answer/decision.ts';
 import type { ByReading } from '../../src/engine/cashflow/posting.ts';
-import { type Context, EXPECTED, type Future } from '../../src/engine/decision/context.ts';
-import type { OptionResult } from '../../src/engine/decision/decision.ts';
-import { presentCostOf } from '../../src/engine/decision/project.ts';
-import type { Claim, ClaimFacts, ClaimLine } from '../../src/engine/scenario/claim.ts';
-import { compare } from '../../src/engine/scenario/comparables.ts';
-import { ctxOf, type Hit, named, results, sumOf, viewOf, waysFor } from '../engine/decision/claim/asked.ts';
-import { claim, hit, place, strict } from '../engine/decision/claim/collision.ts';
+import { presentCostOf } from '../../src/engine/evaluation/project.ts';
+import { type Context, EXPECTED, type Future } from '../../src/engine/plans/vehicle/context.ts';
+import type { Claim, ClaimFacts, ClaimLine } from '../../src/engine/scenario/inputs/claim.ts';
+import { compare } from '../../src/engine/scenario/inputs/comparables.ts';
+import { ctxOf, type Hit, named, results, sumOf, viewOf, waysFor } from '../engine/plans/collision/asked.ts';
+import { claim, hit, place, strict } from '../engine/plans/collision/collision.ts';
 
 /** Whole currency units, so that nothing below is a matter of rounding unless it says so. */
 const units = (least: number, most: number): fc.Arbitrary<number> => fc.integer({ min: least, max: most });

@@ -1,10 +1,10 @@
 /** What is written of a report before its futures are drawn is what would have been written after. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { SCRAMBLES, simulateScramble } from '../../src/engine/decision/chance/draws.ts';
-import { decideAtAverage, withChances } from '../../src/engine/decision/decide.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
+import { decideAtAverage, withChances } from '../../src/engine/answer/decide.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import { SCRAMBLES, simulateScramble } from '../../src/engine/simulation/draws.ts';
 import { draftReport, renderReport } from '../../src/report/render.ts';
 import { newDocument } from '../report/page.ts';
 

@@ -1,10 +1,10 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { meanOf } from '../../src/engine/chance/estimates.ts';
-import { SCRAMBLES } from '../../src/engine/decision/chance/draws.ts';
-import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
-import { presentCostOf } from '../../src/engine/decision/project.ts';
-import { waysOf } from '../../src/engine/decision/ways/ways.ts';
+import { waysOf } from '../../src/engine/evaluation/options.ts';
+import { presentCostOf } from '../../src/engine/evaluation/project.ts';
+import { contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import { SCRAMBLES } from '../../src/engine/simulation/draws.ts';
 import { anyInputs } from '../support/anyHousehold.ts';
 import { drawnCosts, scenarioWith } from '../support/drawn.ts';
 

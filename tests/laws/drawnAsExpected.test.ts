@@ -1,10 +1,10 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { ScrambleDraws } from '../../src/engine/decision/chance/draws.ts';
-import type { Subject } from '../../src/engine/decision/chance/subject.ts';
-import { chancesOf } from '../../src/engine/decision/chance/summary.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import { chancesOf } from '../../src/engine/analysis/futuresSummary.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
+import type { ScrambleDraws } from '../../src/engine/simulation/draws.ts';
+import type { Subject } from '../../src/engine/simulation/studyDesign.ts';
 import { drawn } from '../support/drawn.ts';
 
 const folder = new URL('../../scenarios/', import.meta.url);

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import type { Chances, Estimate } from '../../src/engine/decision/chance/chances.ts';
-import { chancesOf } from '../../src/engine/decision/chance/summary.ts';
-import type { Inputs } from '../../src/engine/scenario/inputs.ts';
+import type { Chances, Estimate } from '../../src/engine/analysis/chances.ts';
+import { chancesOf } from '../../src/engine/analysis/futuresSummary.ts';
+import type { Inputs } from '../../src/engine/scenario/inputs/inputs.ts';
 import { anyInputsThatMayEnd } from '../support/anyHousehold.ts';
 import { drawn, scenarioWith } from '../support/drawn.ts';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
-import { laterTreatments } from '../../src/engine/decision/ways/later.ts';
-import { waysOf } from '../../src/engine/decision/ways/ways.ts';
-import type { Inputs } from '../../src/engine/scenario/inputs.ts';
+import { waysOf } from '../../src/engine/evaluation/options.ts';
+import { contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import { laterTreatments } from '../../src/engine/plans/vehicle/replaceLaterPlan.ts';
+import type { Inputs } from '../../src/engine/scenario/inputs/inputs.ts';
 import { anyInputs } from '../support/anyHousehold.ts';
 import { factsOf } from '../support/household.ts';
 

@@ -1,9 +1,9 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { READINGS } from '../../src/engine/cashflow/posting.ts';
-import { EXPECTED } from '../../src/engine/decision/context.ts';
-import { evaluate } from '../../src/engine/decision/evaluate.ts';
-import type { Inputs, Payment, RunningCosts, WorkCost } from '../../src/engine/scenario/inputs.ts';
+import { evaluate } from '../../src/engine/evaluation/evaluate.ts';
+import { EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import type { Inputs, Payment, RunningCosts, WorkCost } from '../../src/engine/scenario/inputs/inputs.ts';
 import { anyInputs } from '../support/anyHousehold.ts';
 import { factsOf } from '../support/household.ts';
 

@@ -1,12 +1,12 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { contextOf, EXPECTED } from '../../src/engine/decision/context.ts';
-import type { Pair } from '../../src/engine/decision/pair.ts';
-import { presentCostOf } from '../../src/engine/decision/project.ts';
-import type { Way } from '../../src/engine/decision/ways/way.ts';
-import { waysOf } from '../../src/engine/decision/ways/ways.ts';
-import type { Inputs } from '../../src/engine/scenario/inputs.ts';
-import { withInput } from '../../src/engine/scenario/lens.ts';
+import { waysOf } from '../../src/engine/evaluation/options.ts';
+import { presentCostOf } from '../../src/engine/evaluation/project.ts';
+import { contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import type { Way } from '../../src/engine/plans/vehicle/option.ts';
+import type { Inputs } from '../../src/engine/scenario/inputs/inputs.ts';
+import { withInput } from '../../src/engine/scenario/inputs/lens.ts';
+import type { Pair } from '../../src/engine/simulation/optionPair.ts';
 import { anyInputs } from '../support/anyHousehold.ts';
 import { factsOf } from '../support/household.ts';
 

@@ -1,8 +1,8 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { EXPECTED } from '../../src/engine/decision/context.ts';
-import { evaluate } from '../../src/engine/decision/evaluate.ts';
-import type { Inputs } from '../../src/engine/scenario/inputs.ts';
+import { evaluate } from '../../src/engine/evaluation/evaluate.ts';
+import { EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import type { Inputs } from '../../src/engine/scenario/inputs/inputs.ts';
 import { anyInputs } from '../support/anyHousehold.ts';
 import { factsOf } from '../support/household.ts';
 

@@ -1,9 +1,9 @@
 /** Law 19: what is private stays out of everything, and changes no figure. */
 import { describe, expect, it } from 'vitest';
-import { simulateScramble } from '../../src/engine/decision/chance/draws.ts';
-import { decide } from '../../src/engine/decision/decide.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import { SCRAMBLES, type Scenario } from '../../src/engine/scenario/scenario.ts';
+import { decide } from '../../src/engine/answer/decide.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import { SCRAMBLES, type Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
+import { simulateScramble } from '../../src/engine/simulation/draws.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { costsCsv } from '../../src/report/exports/costs.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';

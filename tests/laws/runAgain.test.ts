@@ -1,11 +1,11 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { parseHTML } from 'linkedom';
 import { describe, expect, it } from 'vitest';
-import { SCRAMBLES, simulateScramble } from '../../src/engine/decision/chance/draws.ts';
-import { decide } from '../../src/engine/decision/decide.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import { type DrawnOtherwise, scenarioToPassOn } from '../../src/engine/scenario/passOn.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import { decide } from '../../src/engine/answer/decide.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
+import { type DrawnOtherwise, scenarioToPassOn } from '../../src/engine/scenario/private/passOn.ts';
+import { SCRAMBLES, simulateScramble } from '../../src/engine/simulation/draws.ts';
 import { embeddedScenario } from '../../src/report/embed.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { renderReport } from '../../src/report/render.ts';

@@ -9,22 +9,22 @@ import {
   testedRepairCost,
 } from '../../src/engine/cashflow/contracts/settlement/estimate.ts';
 import {
+  type LossTerms,
+  type RuleReading,
+  repairPayment,
+  type Statement,
+  totalLossPayment,
+} from '../../src/engine/cashflow/contracts/settlement/insurerPayment.ts';
+import {
   firstDay,
   type GapCover,
   splitRepair,
   splitTotalLoss,
 } from '../../src/engine/cashflow/contracts/settlement/lossPayee.ts';
 import { claimOnOther, shareCollected } from '../../src/engine/cashflow/contracts/settlement/otherInsurer.ts';
-import {
-  type LossTerms,
-  type RuleReading,
-  repairPayment,
-  type Statement,
-  totalLossPayment,
-} from '../../src/engine/cashflow/contracts/settlement/payment.ts';
 import { totalLossFrom, totalLossUnder } from '../../src/engine/cashflow/contracts/settlement/totalLoss.ts';
 import type { Cents } from '../../src/engine/quantity/money.ts';
-import { PLACES } from '../../src/engine/scenario/places.ts';
+import { PLACES } from '../../src/engine/scenario/places/places.ts';
 
 const upTo = (most: number): fc.Arbitrary<Cents> => fc.integer({ min: 0, max: most }).map((c) => c as Cents);
 const rate = fc.integer({ min: 0, max: 1500 }).map((n) => n / 10_000);

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
+import { decideAtAverage } from '../../src/engine/answer/decide.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
 import { READINGS } from '../../src/engine/cashflow/posting.ts';
-import { decideAtAverage } from '../../src/engine/decision/decide.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
 import { type File, scenarioOf } from '../support/file.ts';
 
 /**

@@ -2,11 +2,11 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { parseDocument, stringify } from 'yaml';
-import { EXPECTED } from '../../src/engine/decision/context.ts';
-import { decideAtAverage } from '../../src/engine/decision/decide.ts';
-import { evaluate } from '../../src/engine/decision/evaluate.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import { decideAtAverage } from '../../src/engine/answer/decide.ts';
+import { evaluate } from '../../src/engine/evaluation/evaluate.ts';
+import { EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { shortForm, type Tree } from '../support/file.ts';
 

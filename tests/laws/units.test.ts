@@ -1,8 +1,8 @@
 import { describe, expect, it } from 'vitest';
 import { stringify } from 'yaml';
-import { decideAtAverage } from '../../src/engine/decision/decide.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
+import { decideAtAverage } from '../../src/engine/answer/decide.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import { formatsFor } from '../../src/report/format.ts';
 import { decidingSentence } from '../../src/report/words/facts.ts';
 import { verdictText } from '../../src/report/words/verdict.ts';

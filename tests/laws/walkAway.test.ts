@@ -1,7 +1,7 @@
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { chancesOf } from '../../src/engine/decision/chance/summary.ts';
-import type { Inputs } from '../../src/engine/scenario/inputs.ts';
+import { chancesOf } from '../../src/engine/analysis/futuresSummary.ts';
+import type { Inputs } from '../../src/engine/scenario/inputs/inputs.ts';
 import { anyInputs, anyInputsThatMayEnd } from '../support/anyHousehold.ts';
 import { drawn, scenarioWith } from '../support/drawn.ts';
 

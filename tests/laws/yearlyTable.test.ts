@@ -1,11 +1,11 @@
 /** What the yearly table of a way comes to is what the page says that the way costs, whatever it is paid for. */
 import { readdirSync, readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import { decideAtAverage } from '../../src/engine/answer/decide.ts';
+import type { Decision, LedgerRow } from '../../src/engine/answer/decision.ts';
 import { CATEGORIES, type Category } from '../../src/engine/cashflow/posting.ts';
-import { decideAtAverage } from '../../src/engine/decision/decide.ts';
-import type { Decision, LedgerRow } from '../../src/engine/decision/decision.ts';
 import type { Cents } from '../../src/engine/quantity/money.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import { ledgerCents } from '../../src/report/format.ts';
 import { ledgerByYear } from '../../src/report/tables/ledger.ts';
 import { byCategoryAndYear } from '../../src/report/tables/rollup.ts';

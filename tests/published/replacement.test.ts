@@ -3,7 +3,10 @@ import { effective } from '../../src/engine/quantity/rate.ts';
 import { breakEvenPeriod } from '../../src/engine/valuation/breakEvenPeriod.ts';
 import { averageCostOfOwning, economicLife, marginalCost } from '../../src/engine/valuation/economicLife.ts';
 import { equivalentCost, presentCost } from '../../src/engine/valuation/present.ts';
-import { type ReplacementAnswer, replacementProgramme } from '../../src/engine/valuation/replacement.ts';
+import {
+  type ReplacementAnswer,
+  replacementProgramme,
+} from '../../src/engine/valuation/replacementProgramme.ts';
 import { type Inputs, publishedCases } from './cases.ts';
 
 /** The equivalent cost a year of yearly amounts, the first at time 0. */

@@ -1,11 +1,11 @@
 import { describe, expect, it } from 'vitest';
 import { TO_THE_CENT } from '../../src/engine/cashflow/contracts/settlement/arithmetic.ts';
-import { splitTotalLoss } from '../../src/engine/cashflow/contracts/settlement/lossPayee.ts';
 import {
   type LossTerms,
   totalLossPayment,
   underRule,
-} from '../../src/engine/cashflow/contracts/settlement/payment.ts';
+} from '../../src/engine/cashflow/contracts/settlement/insurerPayment.ts';
+import { splitTotalLoss } from '../../src/engine/cashflow/contracts/settlement/lossPayee.ts';
 import { totalLossUnder } from '../../src/engine/cashflow/contracts/settlement/totalLoss.ts';
 import { tradeInTax } from '../../src/engine/cashflow/contracts/settlement/tradeInTax.ts';
 import { type Cents, inUnits, NIL, toCents } from '../../src/engine/quantity/money.ts';
@@ -14,8 +14,8 @@ import type {
   TaxOrder,
   TotalLossTest,
   TradeInCredit,
-} from '../../src/engine/scenario/placeRule.ts';
-import { placeByCode } from '../../src/engine/scenario/places.ts';
+} from '../../src/engine/scenario/places/placeRule.ts';
+import { placeByCode } from '../../src/engine/scenario/places/places.ts';
 import { type Inputs, publishedCases } from './cases.ts';
 
 const cents = (given: Inputs, name: string): Cents => toCents(given.num(name));

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { BreakEven, Decision } from '../../src/engine/decision/decision.ts';
+import type { BreakEven, Decision } from '../../src/engine/answer/decision.ts';
 import type { Cents } from '../../src/engine/quantity/money.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { decision } from './fixture.ts';

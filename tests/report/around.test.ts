@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import type { Decision } from '../../src/engine/decision/decision.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import { formatsFor } from '../../src/report/format.ts';
 import { aroundTheClaim } from '../../src/report/words/claim/around.ts';
 import { afterCollision } from './claims.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { BillAnswer } from '../../src/engine/decision/chance/walkAway.ts';
+import type { BillAnswer } from '../../src/engine/analysis/repairLimitView.ts';
 import { billLines } from '../../src/report/bill.ts';
 import { formatsFor } from '../../src/report/format.ts';
 import { facts } from './fixture.ts';

@@ -4,10 +4,10 @@ import type {
   LumpyWay,
   VarianceShare,
   WayChances,
-} from '../../src/engine/decision/chance/chances.ts';
-import type { ComponentLimit, WalkAway } from '../../src/engine/decision/chance/walkAway.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
-import type { Quantity } from '../../src/engine/scenario/scenario.ts';
+} from '../../src/engine/analysis/chances.ts';
+import type { ComponentLimit, WalkAway } from '../../src/engine/analysis/repairLimitView.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
+import type { Quantity } from '../../src/engine/scenario/inputs/scenario.ts';
 import { decision, quantity } from './fixture.ts';
 
 /**

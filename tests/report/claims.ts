@@ -1,8 +1,8 @@
 /** An invented claim as the engine tells it, on round numbers a person can add up. */
-import type { ClaimView, CoverView } from '../../src/engine/decision/claim/view.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
+import type { ClaimView, CoverView } from '../../src/engine/analysis/collisionViews.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
 import type { Cents } from '../../src/engine/quantity/money.ts';
-import type { ClaimFacts } from '../../src/engine/scenario/claim.ts';
+import type { ClaimFacts } from '../../src/engine/scenario/inputs/claim.ts';
 import { decision, facts } from './fixture.ts';
 
 const cents = (units: number): Cents => Math.round(units * 100) as Cents;

@@ -1,9 +1,9 @@
 import { readdirSync, readFileSync } from 'node:fs';
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import { decide } from '../../src/engine/decision/decide.ts';
-import type { Decision, Notice } from '../../src/engine/decision/decision.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
+import { decide } from '../../src/engine/answer/decide.ts';
+import type { Decision, Notice } from '../../src/engine/answer/decision.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { embeddedScenario } from '../../src/report/embed.ts';
 import { costsCsv } from '../../src/report/exports/costs.ts';

@@ -1,4 +1,3 @@
-import type { Category } from '../../src/engine/cashflow/posting.ts';
 import type {
   BreakEven,
   Decision,
@@ -6,10 +5,11 @@ import type {
   LoanView,
   OptionResult,
   Swing,
-} from '../../src/engine/decision/decision.ts';
+} from '../../src/engine/answer/decision.ts';
+import type { Category } from '../../src/engine/cashflow/posting.ts';
 import type { Cents } from '../../src/engine/quantity/money.ts';
 import { toCents } from '../../src/engine/quantity/money.ts';
-import type { Facts, Mark, Quantity, Unit } from '../../src/engine/scenario/scenario.ts';
+import type { Facts, Mark, Quantity, Unit } from '../../src/engine/scenario/inputs/scenario.ts';
 
 /**
  * An invented decision, worked out by a few lines of arithmetic that owe nothing to the engine: an old wagon with a

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { Chances, Estimate, PairChances } from '../../src/engine/decision/chance/chances.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
+import type { Chances, Estimate, PairChances } from '../../src/engine/analysis/chances.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { chances, withChances } from './chances.ts';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { OptionResult } from '../../src/engine/decision/decision.ts';
+import type { OptionResult } from '../../src/engine/answer/decision.ts';
 import { ledgerByYear } from '../../src/report/tables/ledger.ts';
 import { byCategoryAndYear, byLine } from '../../src/report/tables/rollup.ts';
 import { decision } from './fixture.ts';

@@ -1,5 +1,5 @@
 import { parseHTML } from 'linkedom';
-import type { Decision } from '../../src/engine/decision/decision.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
 import type { DrawingDocument } from '../../src/report/charts/dom.ts';
 import { renderReport } from '../../src/report/render.ts';
 import { decision, scenarioText } from './fixture.ts';

@@ -1,6 +1,6 @@
 import { gzipSync } from 'node:zlib';
 import { describe, expect, it } from 'vitest';
-import type { Decision } from '../../src/engine/decision/decision.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
 import type { Cents } from '../../src/engine/quantity/money.ts';
 import { decision, facts } from './fixture.ts';
 import { read, render, text } from './page.ts';

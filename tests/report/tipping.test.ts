@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import type { BreakEven, Decision } from '../../src/engine/decision/decision.ts';
+import type { BreakEven, Decision } from '../../src/engine/answer/decision.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { formatsFor } from '../../src/report/format.ts';

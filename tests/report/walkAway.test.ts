@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { billAnswer } from '../../src/engine/decision/chance/bill.ts';
-import type { ComponentLimit, WalkAway } from '../../src/engine/decision/chance/walkAway.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
+import { billAnswer } from '../../src/engine/analysis/repairBill.ts';
+import type { ComponentLimit, WalkAway } from '../../src/engine/analysis/repairLimitView.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { billLines } from '../../src/report/bill.ts';
 import { formatsFor } from '../../src/report/format.ts';

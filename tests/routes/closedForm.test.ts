@@ -1,8 +1,8 @@
 /** Two routes to one figure: the evaluation by months against present values in closed form. */
 import { describe, expect, it } from 'vitest';
-import { EXPECTED } from '../../src/engine/decision/context.ts';
-import { evaluate } from '../../src/engine/decision/evaluate.ts';
-import type { Inputs, Replacement } from '../../src/engine/scenario/inputs.ts';
+import { evaluate } from '../../src/engine/evaluation/evaluate.ts';
+import { EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import type { Inputs, Replacement } from '../../src/engine/scenario/inputs/inputs.ts';
 import * as base from '../support/household.ts';
 
 const r = 0.06;

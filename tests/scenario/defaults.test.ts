@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { DEFAULTS, type Default } from '../../src/engine/scenario/defaults.ts';
-import { startingScenario } from '../../src/engine/scenario/starting.ts';
-import { REPAIR_PRICE_INDEX, repairRatePerMile2019 } from '../../src/engine/scenario/tables.ts';
+import { startingScenario } from '../../src/engine/scenario/file/starting.ts';
+import { DEFAULTS, type Default } from '../../src/engine/scenario/inputs/defaults.ts';
+import { REPAIR_PRICE_INDEX, repairRatePerMile2019 } from '../../src/engine/scenario/inputs/tables.ts';
 import { parse, SHORT_FORM, scenarioOf, TODAY } from './scenario.ts';
 
 const all: readonly (readonly [string, Default])[] = Object.entries(DEFAULTS).flatMap(([part, defaults]) =>

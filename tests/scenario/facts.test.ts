@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
-import { monthsUntil } from '../../src/engine/scenario/complete/facts.ts';
-import { dangersOf } from '../../src/engine/scenario/dangers.ts';
-import { nearest } from '../../src/engine/scenario/nearest.ts';
+import { monthsUntil } from '../../src/engine/scenario/complete/completeFacts.ts';
+import { dangersOf } from '../../src/engine/scenario/danger/dangers.ts';
+import { nearest } from '../../src/engine/scenario/text/nearest.ts';
 import { parse, SHORT_FORM, scenarioOf, withLines } from './scenario.ts';
 
 describe('dates as months', () => {

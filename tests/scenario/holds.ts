@@ -1,6 +1,6 @@
 import { expect } from 'vitest';
-import type { Parsed } from '../../src/engine/scenario/parse.ts';
-import { problemText } from '../../src/engine/scenario/problems.ts';
+import type { Parsed } from '../../src/engine/scenario/file/parse.ts';
+import { problemText } from '../../src/engine/scenario/text/problems.ts';
 import { parse } from './scenario.ts';
 
 /** Whatever the text: a scenario, or problems that each have a place and words, and print on one line. */

@@ -1,6 +1,6 @@
 import { readFileSync, writeFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { scenarioJsonSchema } from '../../src/engine/scenario/jsonSchema.ts';
+import { scenarioJsonSchema } from '../../src/engine/scenario/schema/jsonSchema.ts';
 
 const file = new URL('../../scenarios/scenario.schema.json', import.meta.url);
 const current = `${JSON.stringify(scenarioJsonSchema(), null, 2)}\n`;

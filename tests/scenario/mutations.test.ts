@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decideAtAverage } from '../../src/engine/decision/decide.ts';
+import { decideAtAverage } from '../../src/engine/answer/decide.ts';
 import { holds } from './holds.ts';
 import { CHANGES, changed, FORMS, type Node, placesOf, textOf } from './mutations.ts';
 import { parse, SHORT_FORM, withLines } from './scenario.ts';

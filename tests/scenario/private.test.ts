@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { problemText } from '../../src/engine/scenario/problems.ts';
+import { problemText } from '../../src/engine/scenario/text/problems.ts';
 import { type File, problemsOf, scenarioOf, type Tree, warningsOf } from '../support/file.ts';
 
 const told = (problems: ReturnType<typeof problemsOf>): string =>

@@ -1,8 +1,8 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { inputAt, withInput } from '../../src/engine/scenario/lens.ts';
-import { typingOf } from '../../src/engine/scenario/rewrite.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import { typingOf } from '../../src/engine/scenario/file/rewrite.ts';
+import { inputAt, withInput } from '../../src/engine/scenario/inputs/lens.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf } from './scenario.ts';
 
 const FULL_FORM = readFileSync(new URL('./full-form.yaml', import.meta.url), 'utf8');

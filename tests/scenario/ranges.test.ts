@@ -1,11 +1,11 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { rangeLaw } from '../../src/engine/quantity/range.ts';
-import { DEFAULTS, type Default } from '../../src/engine/scenario/defaults.ts';
-import { inputAt } from '../../src/engine/scenario/lens.ts';
-import { TABLE_PARTS, tablePart } from '../../src/engine/scenario/partTable.ts';
+import { typingOf } from '../../src/engine/scenario/file/rewrite.ts';
+import { DEFAULTS, type Default } from '../../src/engine/scenario/inputs/defaults.ts';
+import { inputAt } from '../../src/engine/scenario/inputs/lens.ts';
+import { TABLE_PARTS, tablePart } from '../../src/engine/scenario/inputs/partTable.ts';
 import { redactScenario } from '../../src/engine/scenario/private/redact.ts';
-import { typingOf } from '../../src/engine/scenario/rewrite.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf, withLines } from './scenario.ts';
 
 const FULL_FORM = readFileSync(new URL('./full-form.yaml', import.meta.url), 'utf8');

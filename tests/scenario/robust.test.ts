@@ -1,6 +1,6 @@
 import * as fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
-import { decodeScenario } from '../../src/engine/scenario/reading/decode.ts';
+import { decodeScenario } from '../../src/engine/scenario/text/decode.ts';
 import { holds } from './holds.ts';
 import { parse, SHORT_FORM } from './scenario.ts';
 

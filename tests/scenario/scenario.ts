@@ -1,6 +1,6 @@
 import { readFileSync } from 'node:fs';
-import { type Parsed, parseScenario } from '../../src/engine/scenario/parse.ts';
-import type { Quantity, Scenario } from '../../src/engine/scenario/scenario.ts';
+import { type Parsed, parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import type { Quantity, Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
 
 /** The day all tests are read on. */
 export const TODAY = '2026-03-10';

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { economyIn, energyPerDistance, energyPriceIn } from '../../src/engine/quantity/energy.ts';
+import { economyIn, energyPerDistance, energyPriceIn } from '../../src/engine/quantity/energyUnits.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf, withLines } from './scenario.ts';
 
 const valueAt = (text: string, key: string): number => quantityOf(scenarioOf(text), key).value;

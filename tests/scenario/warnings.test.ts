@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf, TODAY, withLines } from './scenario.ts';
 
 /** Path and words of each warning. */

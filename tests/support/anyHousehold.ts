@@ -11,7 +11,7 @@ import type {
   Replacement,
   RunningCosts,
   UpkeepItem,
-} from '../../src/engine/scenario/inputs.ts';
+} from '../../src/engine/scenario/inputs/inputs.ts';
 import * as base from './household.ts';
 
 const amount = (max: number) => fc.integer({ min: 0, max }).map((n) => n);

@@ -1,13 +1,14 @@
 /** Drawn futures of hand-made or random inputs, small enough for tests. */
-import { drawFutures, SCRAMBLES, type ScrambleDraws } from '../../src/engine/decision/chance/draws.ts';
-import { drawerOf } from '../../src/engine/decision/chance/futures.ts';
-import { type Subject, subjectOf } from '../../src/engine/decision/chance/subject.ts';
-import { unknownsOf } from '../../src/engine/decision/chance/unknowns.ts';
-import { contextOf } from '../../src/engine/decision/context.ts';
-import { presentCostOf } from '../../src/engine/decision/project.ts';
-import type { Way } from '../../src/engine/decision/ways/way.ts';
-import type { Inputs } from '../../src/engine/scenario/inputs.ts';
-import type { Quantity, Scenario } from '../../src/engine/scenario/scenario.ts';
+
+import { presentCostOf } from '../../src/engine/evaluation/project.ts';
+import { contextOf } from '../../src/engine/plans/vehicle/context.ts';
+import type { Way } from '../../src/engine/plans/vehicle/option.ts';
+import type { Inputs } from '../../src/engine/scenario/inputs/inputs.ts';
+import type { Quantity, Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
+import { drawFutures, SCRAMBLES, type ScrambleDraws } from '../../src/engine/simulation/draws.ts';
+import { drawerOf } from '../../src/engine/simulation/futureDrawer.ts';
+import { type Subject, subjectOf } from '../../src/engine/simulation/studyDesign.ts';
+import { unknownsOf } from '../../src/engine/simulation/unknowns.ts';
 import { factsOf } from './household.ts';
 
 /** A scenario of these inputs, with the ranges that are given. */

@@ -1,9 +1,9 @@
 /** An invented scenario file as an object, to change one thing of and decide. */
 import { stringify } from 'yaml';
-import { decide } from '../../src/engine/decision/decide.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import { decide } from '../../src/engine/answer/decide.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
 
 export type Tree = { [key: string]: unknown };
 

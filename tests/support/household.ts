@@ -6,8 +6,8 @@ import type {
   PresentVehicle,
   Replacement,
   RunningCosts,
-} from '../../src/engine/scenario/inputs.ts';
-import type { Facts } from '../../src/engine/scenario/scenario.ts';
+} from '../../src/engine/scenario/inputs/inputs.ts';
+import type { Facts } from '../../src/engine/scenario/inputs/scenario.ts';
 
 export const household: Household = {
   distanceAYear: 9000,

@@ -1,11 +1,11 @@
 /** An invented file that says everything there is to say in words, to plant a private word anywhere in it. */
 import { readFileSync } from 'node:fs';
 import { parse, stringify } from 'yaml';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import { scenarioToPassOn } from '../../src/engine/scenario/passOn.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
+import { scenarioToPassOn } from '../../src/engine/scenario/private/passOn.ts';
 import { isOwnKey, isWords, leavesOf, ownKeysOf } from '../../src/engine/scenario/private/texts.ts';
-import type { Tree as Read } from '../../src/engine/scenario/reading/document.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import type { Tree as Read } from '../../src/engine/scenario/text/document.ts';
 
 export type File = Record<string, unknown>;
 type Path = readonly (string | number)[];

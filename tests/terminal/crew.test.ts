@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
-import type { DrawSetting, ScrambleDraws } from '../../src/engine/decision/chance/draws.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
+import type { DrawSetting, ScrambleDraws } from '../../src/engine/simulation/draws.ts';
 import type { Crew } from '../../src/terminal/effects.ts';
 import { callCrew } from '../../src/terminal/node/crew.ts';
 

@@ -1,6 +1,6 @@
 import { expect, it } from 'vitest';
-import type { DrawSetting } from '../../src/engine/decision/chance/draws.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import type { DrawSetting } from '../../src/engine/simulation/draws.ts';
 import { decided } from '../../src/terminal/decided.ts';
 import type { Drawing } from '../../src/terminal/drawing.ts';
 import type { Crew } from '../../src/terminal/effects.ts';

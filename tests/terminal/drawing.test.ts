@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
-import type { DrawSetting, ScrambleDraws } from '../../src/engine/decision/chance/draws.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
+import type { DrawSetting, ScrambleDraws } from '../../src/engine/simulation/draws.ts';
 import { type Drawing, drawFutures } from '../../src/terminal/drawing.ts';
 import type { Crew } from '../../src/terminal/effects.ts';
 import { withFutures } from '../../src/terminal/futures.ts';

@@ -1,11 +1,11 @@
 /** Cases in which a tool would be confidently wrong about chance, and what ours draws or says instead. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { SCRAMBLES, simulateScramble } from '../../src/engine/decision/chance/draws.ts';
-import { decide } from '../../src/engine/decision/decide.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import { decide } from '../../src/engine/answer/decide.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
+import { SCRAMBLES, simulateScramble } from '../../src/engine/simulation/draws.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { renderReport } from '../../src/report/render.ts';
 import { newDocument } from '../../src/terminal/document.ts';

@@ -1,11 +1,11 @@
 /** Where advice about a claim, cover or a lender would be confidently wrong, and what is said or counted instead. */
 import { describe, expect, it } from 'vitest';
-import { coverView } from '../../src/engine/decision/claim/coverView.ts';
-import type { OptionResult } from '../../src/engine/decision/decision.ts';
-import type { Claim, ClaimFacts, CoverPart, Rebuild } from '../../src/engine/scenario/claim.ts';
+import { coverView } from '../../src/engine/analysis/coverView.ts';
+import type { OptionResult } from '../../src/engine/answer/decision.ts';
+import type { Claim, ClaimFacts, CoverPart, Rebuild } from '../../src/engine/scenario/inputs/claim.ts';
 import { STRAIGHT } from '../../src/report/words/claim/cautions.ts';
-import { type Hit, named, results, sumOf, viewOf, whyOf } from '../engine/decision/claim/asked.ts';
-import { claim, hit, place, strict } from '../engine/decision/claim/collision.ts';
+import { type Hit, named, results, sumOf, viewOf, whyOf } from '../engine/plans/collision/asked.ts';
+import { claim, hit, place, strict } from '../engine/plans/collision/collision.ts';
 import { afterCollision } from '../report/claims.ts';
 import { read, render } from '../report/page.ts';
 import { scenarioOf } from '../support/file.ts';

@@ -1,9 +1,9 @@
 /** Work that is dangerous to leave, whether it may be driven, and the day of the inspection: what is said, and what is refused. */
 import { describe, expect, it } from 'vitest';
-import { decideAtAverage } from '../../src/engine/decision/atAverage.ts';
-import { EXPECTED } from '../../src/engine/decision/context.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
-import { evaluate } from '../../src/engine/decision/evaluate.ts';
+import { decideAtAverage } from '../../src/engine/answer/atAverage.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
+import { evaluate } from '../../src/engine/evaluation/evaluate.ts';
+import { EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
 import { answerLines } from '../../src/report/answer.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { read, render } from '../report/page.ts';

@@ -1,12 +1,12 @@
 /** Where a tool like this would be confidently wrong, and what it says or counts instead: a test for each. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
-import { EXPECTED } from '../../src/engine/decision/context.ts';
-import { decide } from '../../src/engine/decision/decide.ts';
-import type { Decision } from '../../src/engine/decision/decision.ts';
-import { evaluate } from '../../src/engine/decision/evaluate.ts';
-import { parseScenario } from '../../src/engine/scenario/parse.ts';
-import type { Scenario } from '../../src/engine/scenario/scenario.ts';
+import { decide } from '../../src/engine/answer/decide.ts';
+import type { Decision } from '../../src/engine/answer/decision.ts';
+import { evaluate } from '../../src/engine/evaluation/evaluate.ts';
+import { EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
+import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
 import { decisionOf, type File, problemsOf, scenarioOf, warningsOf } from '../support/file.ts';
 
 const saysFirst = (decision: Decision): string[] =>

@@ -1,4 +1,4 @@
-import type { OptionResult, Reading } from '../../engine/decision/decision.ts';
+import type { OptionResult, Reading } from '../../engine/answer/decision.ts';
 import { short } from '../charts/look.ts';
 import { type ReadingRow, readingsChart } from '../charts/readings.ts';
 import { day, span } from '../format.ts';

@@ -1,4 +1,4 @@
-import type { OptionResult } from '../../engine/decision/decision.ts';
+import type { OptionResult } from '../../engine/answer/decision.ts';
 import { counted, ledgerCents, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { ledgerByMonth, ledgerByYear, ledgerLines } from '../tables/ledger.ts';

@@ -1,4 +1,4 @@
-import type { Mark, Quantity } from '../../engine/scenario/scenario.ts';
+import type { Mark, Quantity } from '../../engine/scenario/inputs/scenario.ts';
 import { counted, inWords } from '../format.ts';
 import { html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';

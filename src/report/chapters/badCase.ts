@@ -1,5 +1,5 @@
-import type { Estimate, LumpyWay } from '../../engine/decision/chance/chances.ts';
-import type { LoanView } from '../../engine/decision/decision.ts';
+import type { Estimate, LumpyWay } from '../../engine/analysis/chances.ts';
+import type { LoanView } from '../../engine/answer/decision.ts';
 import { counted, inWords, knownNumber, number, ofHundred } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';

@@ -1,5 +1,5 @@
-import type { BreakEven, BreakEvenLine } from '../../engine/decision/decision.ts';
-import { isFelt } from '../../engine/decision/swings.ts';
+import { isFelt } from '../../engine/analysis/swings.ts';
+import type { BreakEven, BreakEvenLine } from '../../engine/answer/decision.ts';
 import { swingsChart } from '../charts/swings.ts';
 import { type TippingPoint, tippingLineChart } from '../charts/tippingLine.ts';
 import { type Formats, inWords, percent } from '../format.ts';

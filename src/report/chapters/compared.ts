@@ -1,4 +1,4 @@
-import type { OptionResult } from '../../engine/decision/decision.ts';
+import type { OptionResult } from '../../engine/answer/decision.ts';
 import { waysChart } from '../charts/ways.ts';
 import { span, weekends } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';

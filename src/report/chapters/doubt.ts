@@ -1,4 +1,4 @@
-import type { Chances, Estimate, VarianceShare } from '../../engine/decision/chance/chances.ts';
+import type { Chances, Estimate, VarianceShare } from '../../engine/analysis/chances.ts';
 import { type ShareRow, sharesChart } from '../charts/shares.ts';
 import { inWords, percent, roundTo, stepKnown } from '../format.ts';
 import type { Html } from '../markup/html.ts';

@@ -1,4 +1,4 @@
-import type { Chances, LookWorth } from '../../engine/decision/chance/chances.ts';
+import type { Chances, LookWorth } from '../../engine/analysis/chances.ts';
 import { type ShareRow, sharesChart } from '../charts/shares.ts';
 import { number, ofHundred, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';

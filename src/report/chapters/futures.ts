@@ -1,4 +1,4 @@
-import type { Estimate, PairChances } from '../../engine/decision/chance/chances.ts';
+import type { Estimate, PairChances } from '../../engine/analysis/chances.ts';
 import { densityChart } from '../charts/density.ts';
 import { hundredChart } from '../charts/hundred.ts';
 import { number, ofHundred, stepOf } from '../format.ts';

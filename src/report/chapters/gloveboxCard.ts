@@ -1,4 +1,4 @@
-import type { WalkAway } from '../../engine/decision/chance/walkAway.ts';
+import type { WalkAway } from '../../engine/analysis/repairLimitView.ts';
 import { calendar, day } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { table } from '../tables/table.ts';

@@ -1,4 +1,4 @@
-import type { Chances, PairChances } from '../../engine/decision/chance/chances.ts';
+import type { Chances, PairChances } from '../../engine/analysis/chances.ts';
 import { giveOrTake, number, ofHundred, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { table } from '../tables/table.ts';

@@ -1,4 +1,4 @@
-import type { ComponentLimit, WalkAway } from '../../engine/decision/chance/walkAway.ts';
+import type { ComponentLimit, WalkAway } from '../../engine/analysis/repairLimitView.ts';
 import { limitsChart } from '../charts/limits.ts';
 import type { Html } from '../markup/html.ts';
 import { table } from '../tables/table.ts';

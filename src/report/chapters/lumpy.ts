@@ -1,4 +1,4 @@
-import type { LumpyWay } from '../../engine/decision/chance/chances.ts';
+import type { LumpyWay } from '../../engine/analysis/chances.ts';
 import { fanChart } from '../charts/fan.ts';
 import { runsDryChart } from '../charts/runsDry.ts';
 import { ofHundred, span, stepOf } from '../format.ts';

@@ -1,4 +1,4 @@
-import type { LumpyWay } from '../../engine/decision/chance/chances.ts';
+import type { LumpyWay } from '../../engine/analysis/chances.ts';
 import type { Html } from '../markup/html.ts';
 import { type Cell, table } from '../tables/table.ts';
 import { lumpyWays } from '../words/lumpy.ts';

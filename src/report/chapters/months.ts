@@ -1,5 +1,5 @@
+import type { OptionResult } from '../../engine/answer/decision.ts';
 import { CATEGORIES, type Category } from '../../engine/cashflow/posting.ts';
-import type { OptionResult } from '../../engine/decision/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
 import { cumulativeChart } from '../charts/cumulative.ts';
 import { short } from '../charts/look.ts';

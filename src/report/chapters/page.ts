@@ -1,5 +1,5 @@
-import type { Certain, Decision } from '../../engine/decision/decision.ts';
-import type { Quantity } from '../../engine/scenario/scenario.ts';
+import type { Certain, Decision } from '../../engine/answer/decision.ts';
+import type { Quantity } from '../../engine/scenario/inputs/scenario.ts';
 import type { Figure } from '../figure.ts';
 import type { Formats } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';

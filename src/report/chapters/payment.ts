@@ -1,4 +1,4 @@
-import type { Decision, LoanView } from '../../engine/decision/decision.ts';
+import type { Decision, LoanView } from '../../engine/answer/decision.ts';
 import { balanceChart } from '../charts/balance.ts';
 import { calendar, counted, ledgerCents, percent, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';

@@ -1,5 +1,5 @@
-import type { RuleChances } from '../../engine/decision/chance/chances.ts';
-import type { WalkAway } from '../../engine/decision/chance/walkAway.ts';
+import type { RuleChances } from '../../engine/analysis/chances.ts';
+import type { WalkAway } from '../../engine/analysis/repairLimitView.ts';
 import { calendar, counted, number, ofHundred, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';

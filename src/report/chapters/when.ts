@@ -1,4 +1,4 @@
-import type { ReplaceLater } from '../../engine/decision/decision.ts';
+import type { ReplaceLater } from '../../engine/answer/decision.ts';
 import { economicLifeChart } from '../charts/economicLife.ts';
 import { replaceLaterChart } from '../charts/replaceLater.ts';
 import { calendar, counted, span, stepBeside } from '../format.ts';

@@ -1,5 +1,5 @@
-import type { WorkView } from '../../engine/decision/decision.ts';
-import type { JobFacts } from '../../engine/scenario/scenario.ts';
+import type { WorkView } from '../../engine/answer/decision.ts';
+import type { JobFacts } from '../../engine/scenario/inputs/scenario.ts';
 import { number, weekends } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { cautionWords, DEFER } from '../words/cautions.ts';

@@ -1,4 +1,4 @@
-import type { Decision } from '../../engine/decision/decision.ts';
+import type { Decision } from '../../engine/answer/decision.ts';
 import { type Cents, centsText } from '../../engine/quantity/money.ts';
 import { significant } from './drawn.ts';
 

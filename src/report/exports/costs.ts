@@ -1,4 +1,4 @@
-import type { Decision, LedgerRow, OptionResult } from '../../engine/decision/decision.ts';
+import type { Decision, LedgerRow, OptionResult } from '../../engine/answer/decision.ts';
 import { centsText } from '../../engine/quantity/money.ts';
 import { ledgerYear } from '../../engine/quantity/month.ts';
 import { plain } from '../markup/html.ts';

@@ -1,4 +1,4 @@
-import type { Chances } from '../../engine/decision/chance/chances.ts';
+import type { Chances } from '../../engine/analysis/chances.ts';
 
 /** More digits than any drawn figure has; the last ones of a float differ from machine to machine. */
 const DIGITS = 9;

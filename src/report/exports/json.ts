@@ -6,10 +6,10 @@ import type {
   LoanView,
   OptionResult,
   Swing,
-} from '../../engine/decision/decision.ts';
+} from '../../engine/answer/decision.ts';
 import { type Cents, centsText } from '../../engine/quantity/money.ts';
-import { figureOf } from '../../engine/scenario/figure.ts';
-import type { Quantity } from '../../engine/scenario/scenario.ts';
+import type { Quantity } from '../../engine/scenario/inputs/scenario.ts';
+import { figureOf } from '../../engine/scenario/reading/figure.ts';
 import { isPrivate, withoutPrivate } from '../privacy.ts';
 import { savingsShown } from '../words/facts.ts';
 import { claimJson } from './claim.ts';

@@ -1,4 +1,4 @@
-import type { LedgerRow, OptionResult } from '../../engine/decision/decision.ts';
+import type { LedgerRow, OptionResult } from '../../engine/answer/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
 import { ledgerYear } from '../../engine/quantity/month.ts';
 import { ledgerCents } from '../format.ts';

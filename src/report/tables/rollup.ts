@@ -1,6 +1,6 @@
 import { op, table } from 'arquero';
+import type { LedgerRow } from '../../engine/answer/decision.ts';
 import { CATEGORIES, type Category } from '../../engine/cashflow/posting.ts';
-import type { LedgerRow } from '../../engine/decision/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
 import { ledgerYear } from '../../engine/quantity/month.ts';
 

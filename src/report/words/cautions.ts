@@ -1,4 +1,4 @@
-import type { Danger } from '../../engine/scenario/scenario.ts';
+import type { Danger } from '../../engine/scenario/inputs/scenario.ts';
 
 /**
  * Brief and usual cautions for each danger. Common practice, no source: none of them replaces the maker's procedure.

@@ -1,4 +1,4 @@
-import type { Certain, Notice, OptionResult } from '../../engine/decision/decision.ts';
+import type { Certain, Notice, OptionResult } from '../../engine/answer/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
 import { type Formats, formatsFor, inWords, number, saidDates } from '../format.ts';
 import { isPrivate } from '../privacy.ts';

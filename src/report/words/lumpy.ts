@@ -1,5 +1,5 @@
-import type { LumpyWay } from '../../engine/decision/chance/chances.ts';
-import type { Decision, LoanView, OptionResult } from '../../engine/decision/decision.ts';
+import type { LumpyWay } from '../../engine/analysis/chances.ts';
+import type { Decision, LoanView, OptionResult } from '../../engine/answer/decision.ts';
 import { type Formats, inWords, ofHundred, roundTo } from '../format.ts';
 import { isPrivate } from '../privacy.ts';
 import { capital } from './sentence.ts';

@@ -1,4 +1,4 @@
-import type { Mark } from '../../engine/scenario/scenario.ts';
+import type { Mark } from '../../engine/scenario/inputs/scenario.ts';
 
 /** Whose number it is, as the page says it. */
 export const markWords: Readonly<Record<Mark, string>> = {

@@ -1,5 +1,5 @@
-import type { Chances, Estimate, PairChances, WorthKnowing } from '../../engine/decision/chance/chances.ts';
-import type { Decision } from '../../engine/decision/decision.ts';
+import type { Chances, Estimate, PairChances, WorthKnowing } from '../../engine/analysis/chances.ts';
+import type { Decision } from '../../engine/answer/decision.ts';
 import { type Formats, number, ofHundred, stepKnown } from '../format.ts';
 
 /** Of what one can pay for, anything below this share of what the cheapest way costs is not worth a thought. */

@@ -1,6 +1,6 @@
-import type { BreakEven, Certain } from '../../engine/decision/decision.ts';
-import { isFelt } from '../../engine/decision/swings.ts';
-import type { Quantity, Unit } from '../../engine/scenario/scenario.ts';
+import { isFelt } from '../../engine/analysis/swings.ts';
+import type { BreakEven, Certain } from '../../engine/answer/decision.ts';
+import type { Quantity, Unit } from '../../engine/scenario/inputs/scenario.ts';
 import { type Formats, number, roundTo } from '../format.ts';
 
 /** Where it tips, to three significant digits: a root is never known better than the numbers around it. */

@@ -1,4 +1,4 @@
-import type { Certain, Decision, OptionResult, Reading } from '../../engine/decision/decision.ts';
+import type { Certain, Decision, OptionResult, Reading } from '../../engine/answer/decision.ts';
 import { type Formats, span, stepBeside, stepOf } from '../format.ts';
 import { capital, listed, plainText, type Sentence, strong } from './sentence.ts';
 import { cannotTell, findOutFirst } from './sure.ts';

@@ -1,6 +1,6 @@
-import type { Estimate } from '../../engine/decision/chance/chances.ts';
-import type { ComponentLimit, WalkAway } from '../../engine/decision/chance/walkAway.ts';
-import type { Decision } from '../../engine/decision/decision.ts';
+import type { Estimate } from '../../engine/analysis/chances.ts';
+import type { ComponentLimit, WalkAway } from '../../engine/analysis/repairLimitView.ts';
+import type { Decision } from '../../engine/answer/decision.ts';
 import { type Formats, stepOf } from '../format.ts';
 
 /** Named parts, the dearest bill first, then whatever nobody named. */

@@ -1,4 +1,4 @@
-import type { Certain, OptionResult, Reading } from '../../engine/decision/decision.ts';
+import type { Certain, OptionResult, Reading } from '../../engine/answer/decision.ts';
 
 /** The other vehicle in question: the one the best replacing way would bring, or the only one named. */
 export const replacementName = (d: Certain): string => {

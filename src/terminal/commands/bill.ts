@@ -1,6 +1,6 @@
-import { billAnswer, billableNames } from '../../engine/decision/chance/bill.ts';
-import { walkAwayOf } from '../../engine/decision/chance/repairLimits.ts';
-import { visible } from '../../engine/scenario/problems.ts';
+import { billAnswer, billableNames } from '../../engine/analysis/repairBill.ts';
+import { walkAwayOf } from '../../engine/analysis/repairLimitTable.ts';
+import { visible } from '../../engine/scenario/text/problems.ts';
 import { billLines } from '../../report/bill.ts';
 import { significant } from '../../report/exports/drawn.ts';
 import { formatsFor } from '../../report/format.ts';

@@ -1,5 +1,5 @@
-import { decide } from '../../engine/decision/decide.ts';
-import { visible } from '../../engine/scenario/problems.ts';
+import { decide } from '../../engine/answer/decide.ts';
+import { visible } from '../../engine/scenario/text/problems.ts';
 import { costsCsv } from '../../report/exports/costs.ts';
 import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';

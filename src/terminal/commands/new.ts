@@ -1,5 +1,5 @@
-import { visible } from '../../engine/scenario/problems.ts';
-import { startingScenario } from '../../engine/scenario/starting.ts';
+import { startingScenario } from '../../engine/scenario/file/starting.ts';
+import { visible } from '../../engine/scenario/text/problems.ts';
 import type { Effects } from '../effects.ts';
 import { EXIT } from '../exit.ts';
 import { systemCode, trouble } from '../trouble.ts';

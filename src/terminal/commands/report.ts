@@ -1,7 +1,7 @@
-import type { Decision } from '../../engine/decision/decision.ts';
-import { scenarioToPassOn } from '../../engine/scenario/passOn.ts';
-import { visible } from '../../engine/scenario/problems.ts';
-import { SCRAMBLES } from '../../engine/scenario/scenario.ts';
+import type { Decision } from '../../engine/answer/decision.ts';
+import { SCRAMBLES } from '../../engine/scenario/inputs/scenario.ts';
+import { scenarioToPassOn } from '../../engine/scenario/private/passOn.ts';
+import { visible } from '../../engine/scenario/text/problems.ts';
 import type { Draft } from '../../report/draft.ts';
 import { isOurReport } from '../../report/embed.ts';
 import { decided } from '../decided.ts';

@@ -1,6 +1,6 @@
 import { Worker } from 'node:worker_threads';
-import type { DrawSetting, ScrambleDraws } from '../../engine/decision/chance/draws.ts';
-import type { Scenario } from '../../engine/scenario/scenario.ts';
+import type { Scenario } from '../../engine/scenario/inputs/scenario.ts';
+import type { DrawSetting, ScrambleDraws } from '../../engine/simulation/draws.ts';
 import type { Crew, Drawn, Here } from '../effects.ts';
 
 /** What a worker is asked: the settings, and the shared count of those that somebody has taken already. */

@@ -1,6 +1,6 @@
 import { parentPort } from 'node:worker_threads';
-import { simulateScramble } from '../../engine/decision/chance/draws.ts';
-import { copyOf } from '../../engine/scenario/lens.ts';
+import { copyOf } from '../../engine/scenario/inputs/lens.ts';
+import { simulateScramble } from '../../engine/simulation/draws.ts';
 import type { Asked, Told } from './crew.ts';
 
 // The arrays are copied. To hand their memory over would be quicker, but makes V8 drop all that it has compiled here for

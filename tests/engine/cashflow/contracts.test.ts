@@ -6,13 +6,17 @@ import {
   leasePayment,
   overDistanceCharge,
 } from '../../../src/engine/cashflow/contracts/lease.ts';
+import {
+  brokenValue,
+  marketValue,
+  netOfSelling,
+} from '../../../src/engine/cashflow/contracts/marketValue.ts';
 import { type PurchaseTerms, purchaseFigures } from '../../../src/engine/cashflow/contracts/purchase.ts';
 import { dueMonths } from '../../../src/engine/cashflow/contracts/upkeep.ts';
-import { brokenValue, marketValue, netOfSelling } from '../../../src/engine/cashflow/contracts/value.ts';
 import type { Contract, Line } from '../../../src/engine/cashflow/posting.ts';
 import { monthlySink } from '../../../src/engine/cashflow/sinks.ts';
-import { mostCredited } from '../../../src/engine/scenario/placeRule.ts';
-import { placeByCode } from '../../../src/engine/scenario/places.ts';
+import { mostCredited } from '../../../src/engine/scenario/places/placeRule.ts';
+import { placeByCode } from '../../../src/engine/scenario/places/places.ts';
 
 const line: Line = { category: 'lease', what: 'a test', path: 'nowhere', reason: 'to see' };
 const leaseLine = (): Line => line;

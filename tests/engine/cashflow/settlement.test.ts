@@ -1,12 +1,19 @@
 import { describe, expect, it } from 'vitest';
 import { TO_THE_CENT } from '../../../src/engine/cashflow/contracts/settlement/arithmetic.ts';
-import { comparedValue } from '../../../src/engine/cashflow/contracts/settlement/comparables.ts';
+import { comparedValue } from '../../../src/engine/cashflow/contracts/settlement/comparedValue.ts';
 import {
   type Estimate,
   estimateTotals,
   labourRateGap,
   testedRepairCost,
 } from '../../../src/engine/cashflow/contracts/settlement/estimate.ts';
+import {
+  type LossTerms,
+  repairPayment,
+  statementOf,
+  totalLossPayment,
+  underRule,
+} from '../../../src/engine/cashflow/contracts/settlement/insurerPayment.ts';
 import {
   firstDay,
   splitRepair,
@@ -17,13 +24,6 @@ import {
   recoverableShare,
   shareCollected,
 } from '../../../src/engine/cashflow/contracts/settlement/otherInsurer.ts';
-import {
-  type LossTerms,
-  repairPayment,
-  statementOf,
-  totalLossPayment,
-  underRule,
-} from '../../../src/engine/cashflow/contracts/settlement/payment.ts';
 import { unusedRefund } from '../../../src/engine/cashflow/contracts/settlement/refund.ts';
 import {
   type DamagedVehicle,
@@ -33,8 +33,8 @@ import {
 } from '../../../src/engine/cashflow/contracts/settlement/totalLoss.ts';
 import { tradeInTax } from '../../../src/engine/cashflow/contracts/settlement/tradeInTax.ts';
 import { NIL, toCents } from '../../../src/engine/quantity/money.ts';
-import type { PlaceRule } from '../../../src/engine/scenario/placeRule.ts';
-import { placeByCode } from '../../../src/engine/scenario/places.ts';
+import type { PlaceRule } from '../../../src/engine/scenario/places/placeRule.ts';
+import { placeByCode } from '../../../src/engine/scenario/places/places.ts';
 
 const place = (code: string): PlaceRule => {
   const found = placeByCode(code);

@@ -1,4 +1,4 @@
-import type { Lease } from '../../scenario/inputs.ts';
+import type { Lease } from '../../scenario/inputs/inputs.ts';
 import { FIXED } from '../levels.ts';
 import { type Contract, type Line, postMoney, postMoneySeries } from '../posting.ts';
 

@@ -1,4 +1,4 @@
-import type { Fee } from '../../scenario/inputs.ts';
+import type { Fee } from '../../scenario/inputs/inputs.ts';
 import type { LineOf } from '../lines.ts';
 import { type Contract, postMoney } from '../posting.ts';
 

@@ -1,5 +1,5 @@
+import { type DangerWords, each } from './dangerWords.ts';
 import { NO_FRAME, NO_SPRING, NO_STEERING, NO_WHEEL } from './harmless.ts';
-import { type DangerWords, each } from './row.ts';
 
 /**
  * What else whoever works on it is to take care of; leaving it undone is not said to be unsafe. British and American

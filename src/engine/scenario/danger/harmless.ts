@@ -1,4 +1,4 @@
-import { each } from './row.ts';
+import { each } from './dangerWords.ts';
 
 // What sounds like something that can be dangerous, and is not.
 

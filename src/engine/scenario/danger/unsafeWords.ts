@@ -1,5 +1,5 @@
+import { type DangerWords, each } from './dangerWords.ts';
 import { NO_FRAME, NO_LIFT, NO_SPRING, NO_STEERING, NO_WHEEL } from './harmless.ts';
-import { type DangerWords, each } from './row.ts';
 
 const CRACKED = ['crack*', 'broke*', 'snap*', 'fractur*', 'shear*', 'split', 'collaps*'];
 

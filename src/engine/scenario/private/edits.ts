@@ -1,8 +1,8 @@
-import { LONGEST_WORDS } from '../fields.ts';
-import type { Path } from '../problems.ts';
-import type { Tree } from '../reading/document.ts';
-import { goesWith, isWithin, PRIVATE_MONEY } from './money.ts';
+import { LONGEST_WORDS } from '../schema/fields.ts';
+import type { Tree } from '../text/document.ts';
+import type { Path } from '../text/problems.ts';
 import { isNeedKey, needNames } from './needNames.ts';
+import { goesWith, isWithin, PRIVATE_MONEY } from './privateMoney.ts';
 import { readOutOf } from './readOut.ts';
 import { knownBy, standInFor } from './standIns.ts';
 import { isIndex, isOwnKey, isWords, leavesOf, namesAComponent, ownKeysOf, type Text } from './texts.ts';

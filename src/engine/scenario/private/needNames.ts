@@ -1,5 +1,5 @@
-import { LONGEST_KEY } from '../fields.ts';
-import type { Path } from '../problems.ts';
+import { LONGEST_KEY } from '../schema/fields.ts';
+import type { Path } from '../text/problems.ts';
 
 const nameOf = (key: Path): string => String(key.at(-1));
 

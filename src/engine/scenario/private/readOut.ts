@@ -1,9 +1,9 @@
-import { isOwnInsurance } from '../claim.ts';
-import { dangersOf, unsafeToLeave } from '../dangers.ts';
-import { tableName } from '../partTable.ts';
-import type { Path } from '../problems.ts';
-import type { Tree } from '../reading/document.ts';
-import { yearOf } from '../reading/year.ts';
+import { dangersOf, unsafeToLeave } from '../danger/dangers.ts';
+import { isOwnInsurance } from '../inputs/claim.ts';
+import { tableName } from '../inputs/partTable.ts';
+import type { Tree } from '../text/document.ts';
+import type { Path } from '../text/problems.ts';
+import { yearOf } from '../text/year.ts';
 import { isIndex } from './texts.ts';
 
 /** What is read out of words unless it is written beside them: under which key, and how. */

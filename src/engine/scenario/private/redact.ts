@@ -10,8 +10,8 @@ import {
   type Scalar,
   visit,
 } from 'yaml';
-import type { Path } from '../problems.ts';
-import { readDocument } from '../reading/document.ts';
+import { readDocument } from '../text/document.ts';
+import type { Path } from '../text/problems.ts';
 import { type Edits, editsOf, isFile } from './edits.ts';
 
 /**

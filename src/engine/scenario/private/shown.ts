@@ -1,7 +1,7 @@
-import { type Finding, findingId, type Problem } from '../problems.ts';
-import { readDocument, type Tree } from '../reading/document.ts';
-import type { Scenario } from '../scenario.ts';
-import { PRIVATE_MONEY } from './money.ts';
+import type { Scenario } from '../inputs/scenario.ts';
+import { readDocument, type Tree } from '../text/document.ts';
+import { type Finding, findingId, type Problem } from '../text/problems.ts';
+import { PRIVATE_MONEY } from './privateMoney.ts';
 import { redactScenario } from './redact.ts';
 
 type File = { readonly [key: string]: Tree };

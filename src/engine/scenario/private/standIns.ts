@@ -1,4 +1,4 @@
-import type { Path } from '../problems.ts';
+import type { Path } from '../text/problems.ts';
 import { isIndex } from './texts.ts';
 
 /** What stands where words stood that nobody needs in order to follow the rest. */

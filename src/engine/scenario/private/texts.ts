@@ -1,5 +1,5 @@
-import type { Path } from '../problems.ts';
-import type { Tree } from '../reading/document.ts';
+import type { Tree } from '../text/document.ts';
+import type { Path } from '../text/problems.ts';
 
 /** Keys whose contents are words of the household's own. */
 const WORDS: ReadonlySet<string> = new Set([

@@ -1,7 +1,7 @@
 import type { DistanceUnit } from '../../quantity/distance.ts';
 import { KM_PER_MILE } from '../../quantity/distance.ts';
-import { type Economy, type EnergyUnit, LITRES_PER_GALLON } from '../../quantity/energy.ts';
-import { significant } from '../units.ts';
+import { type Economy, type EnergyUnit, LITRES_PER_GALLON } from '../../quantity/energyUnits.ts';
+import { significant } from '../inputs/units.ts';
 import type { Stated } from './stated.ts';
 
 type Form = Omit<Economy, 'value'>;

@@ -1,8 +1,8 @@
 import { distanceRatio } from '../../quantity/distance.ts';
-import type { Finding } from '../problems.ts';
-import { showValue } from '../problems.ts';
-import type { Spec } from '../specs.ts';
-import type { Units } from '../units.ts';
+import type { Spec } from '../inputs/specs.ts';
+import type { Units } from '../inputs/units.ts';
+import type { Finding } from '../text/problems.ts';
+import { showValue } from '../text/problems.ts';
 
 /** What went wrong with one value, before it is known where it stands. */
 export type Fault = Omit<Finding, 'path'> & { readonly at?: string };

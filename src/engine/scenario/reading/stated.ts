@@ -1,11 +1,11 @@
 import type { Range } from '../../quantity/range.ts';
-import { nearest } from '../nearest.ts';
-import { showValue } from '../problems.ts';
-import type { Mark } from '../scenario.ts';
-import type { Spec } from '../specs.ts';
-import { limits, significant, type Units } from '../units.ts';
+import type { Mark } from '../inputs/scenario.ts';
+import type { Spec } from '../inputs/specs.ts';
+import { limits, significant, type Units } from '../inputs/units.ts';
+import { nearest } from '../text/nearest.ts';
+import { showValue } from '../text/problems.ts';
 import { type Fault, measure, unitWords } from './measure.ts';
-import { isPoint, POINTS, rangeOf, rangeTimes } from './range.ts';
+import { isPoint, POINTS, rangeOf, rangeTimes } from './statedRange.ts';
 
 /** One number as the file states it: in the household's unit, rates and shares as fractions. */
 export interface Stated {

@@ -1,7 +1,7 @@
 import type * as z from 'zod/mini';
-import type { FaultParams } from '../fields.ts';
-import { nearest } from '../nearest.ts';
-import { type Finding, type Path, showValue } from '../problems.ts';
+import { nearest } from '../text/nearest.ts';
+import { type Finding, type Path, showValue } from '../text/problems.ts';
+import type { FaultParams } from './fields.ts';
 import { keysAt } from './keys.ts';
 
 type Issue = z.core.$ZodIssue;

@@ -1,5 +1,5 @@
 import * as z from 'zod/mini';
-import type { Path } from '../problems.ts';
+import type { Path } from '../text/problems.ts';
 
 /** The schemas that a schema may stand for, wrappers taken off. */
 const bare = (schema: unknown): unknown[] => {

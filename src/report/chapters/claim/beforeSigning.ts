@@ -1,4 +1,4 @@
-import type { ClaimFacts } from '../../../engine/scenario/claim.ts';
+import type { ClaimFacts } from '../../../engine/scenario/inputs/claim.ts';
 import { day } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Asked, whatToAsk } from '../../words/claim/ask.ts';

@@ -1,5 +1,5 @@
-import type { ClaimView, CourseView } from '../../../engine/decision/claim/view.ts';
-import type { Quantity } from '../../../engine/scenario/scenario.ts';
+import type { ClaimView, CourseView } from '../../../engine/analysis/collisionViews.ts';
+import type { Quantity } from '../../../engine/scenario/inputs/scenario.ts';
 import { coursesChart } from '../../charts/courses.ts';
 import { ofHundred, span, stepOf, weekends } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';

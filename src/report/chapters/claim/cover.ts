@@ -1,4 +1,4 @@
-import type { CoverPartView } from '../../../engine/decision/claim/view.ts';
+import type { CoverPartView } from '../../../engine/analysis/collisionViews.ts';
 import { number } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Cell, table } from '../../tables/table.ts';

@@ -1,5 +1,5 @@
-import type { ClaimView, CourseView } from '../../../engine/decision/claim/view.ts';
-import { PLACES_STATEMENT } from '../../../engine/scenario/places.ts';
+import type { ClaimView, CourseView } from '../../../engine/analysis/collisionViews.ts';
+import { PLACES_STATEMENT } from '../../../engine/scenario/places/places.ts';
 import { ledgerCents } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { fallsWords, lenderWords, sourceWords, taxWords, testWords } from '../../words/claim/rule.ts';

@@ -1,4 +1,4 @@
-import type { ClaimView, CourseView } from '../../../engine/decision/claim/view.ts';
+import type { ClaimView, CourseView } from '../../../engine/analysis/collisionViews.ts';
 import type { Cents } from '../../../engine/quantity/money.ts';
 import { ledgerCents, number } from '../../format.ts';
 import type { Html } from '../../markup/html.ts';

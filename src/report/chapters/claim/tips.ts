@@ -1,4 +1,4 @@
-import type { ClaimTip, ClaimView } from '../../../engine/decision/claim/view.ts';
+import type { ClaimTip, ClaimView } from '../../../engine/analysis/collisionViews.ts';
 import type { Tips } from '../../../engine/valuation/cover.ts';
 import { type Formats, number, weekends } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';

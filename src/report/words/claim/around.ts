@@ -1,5 +1,5 @@
-import type { Decision } from '../../../engine/decision/decision.ts';
-import type { Quantity } from '../../../engine/scenario/scenario.ts';
+import type { Decision } from '../../../engine/answer/decision.ts';
+import type { Quantity } from '../../../engine/scenario/inputs/scenario.ts';
 import { day, type Formats } from '../../format.ts';
 import { listed } from '../sentence.ts';
 

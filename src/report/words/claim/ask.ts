@@ -1,4 +1,4 @@
-import type { ClaimFacts } from '../../../engine/scenario/claim.ts';
+import type { ClaimFacts } from '../../../engine/scenario/inputs/claim.ts';
 
 /** A thing to have in writing before anything is signed or cashed, and why it matters. */
 export interface Asked {

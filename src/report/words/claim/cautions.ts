@@ -1,4 +1,4 @@
-import type { ClaimFacts } from '../../../engine/scenario/claim.ts';
+import type { ClaimFacts } from '../../../engine/scenario/inputs/claim.ts';
 
 /**
  * What to take care of after a collision, each beside what it is about. Common practice, no source: none of them

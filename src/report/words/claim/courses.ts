@@ -1,6 +1,6 @@
-import type { CourseView } from '../../../engine/decision/claim/view.ts';
-import type { ClosedWay, Decision } from '../../../engine/decision/decision.ts';
-import type { ClaimFacts, Payer } from '../../../engine/scenario/claim.ts';
+import type { CourseView } from '../../../engine/analysis/collisionViews.ts';
+import type { ClosedWay, Decision } from '../../../engine/answer/decision.ts';
+import type { ClaimFacts, Payer } from '../../../engine/scenario/inputs/claim.ts';
 import { day, type Formats, inWords, span } from '../../format.ts';
 import { capital } from '../sentence.ts';
 

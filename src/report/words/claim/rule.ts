@@ -1,5 +1,5 @@
 import type { TotalLoss, Undecided } from '../../../engine/cashflow/contracts/settlement/totalLoss.ts';
-import type { ClaimFacts } from '../../../engine/scenario/claim.ts';
+import type { ClaimFacts } from '../../../engine/scenario/inputs/claim.ts';
 import {
   type Evidence,
   type LeftOut,
@@ -7,7 +7,7 @@ import {
   type PlaceRule,
   type Sourced,
   toBeChecked,
-} from '../../../engine/scenario/placeRule.ts';
+} from '../../../engine/scenario/places/placeRule.ts';
 import { listed } from '../sentence.ts';
 
 /** How well a row is known, as the page says it. */

@@ -1,5 +1,5 @@
+import type { StatementItem } from '../../../engine/cashflow/contracts/settlement/insurerPayment.ts';
 import type { Split } from '../../../engine/cashflow/contracts/settlement/lossPayee.ts';
-import type { StatementItem } from '../../../engine/cashflow/contracts/settlement/payment.ts';
 import type { Cents } from '../../../engine/quantity/money.ts';
 
 /** The lines of an offer in words anyone has. */

@@ -1,6 +1,6 @@
 /** The insurer's estimate: its lines, what they come to, what they do not pay, and what a shop asks beyond. */
 import type { Cents } from '../../../quantity/money.ts';
-import type { LeftOut } from '../../../scenario/placeRule.ts';
+import type { LeftOut } from '../../../scenario/places/placeRule.ts';
 import { type Arithmetic, atLeastNil, less, noSign, plus, sum, sumOf } from './arithmetic.ts';
 
 /** What a line is for. `supplement`: damage found later that the insurer has agreed to. */

@@ -2,9 +2,9 @@
 import { Decimal } from '../../../quantity/decimal.ts';
 import type { Cents } from '../../../quantity/money.ts';
 import { remember } from '../../../quantity/remember.ts';
-import type { FaultRule } from '../../../scenario/placeRule.ts';
+import type { FaultRule } from '../../../scenario/places/placeRule.ts';
 import { type Arithmetic, atLeastNil, less, lesser, noSign, plus, sum, turned } from './arithmetic.ts';
-import { type Statement, statementOf } from './payment.ts';
+import { type Statement, statementOf } from './insurerPayment.ts';
 
 /**
  * The share of a loss that can be had from the other driver, by one's own share of the fault (0 to 1) and the place's

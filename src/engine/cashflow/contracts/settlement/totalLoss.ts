@@ -1,7 +1,7 @@
 /** Whether a damaged vehicle is a total loss under a place's rule, decided exactly or left undecided with the reason. */
 import { Decimal } from '../../../quantity/decimal.ts';
 import { type Cents, toCents } from '../../../quantity/money.ts';
-import type { Operator, PlaceRule, TotalLossTest } from '../../../scenario/placeRule.ts';
+import type { Operator, PlaceRule, TotalLossTest } from '../../../scenario/places/placeRule.ts';
 
 /** The facts the test needs, before the damage and of it, in cents. Nothing negative. */
 export interface DamagedVehicle {

@@ -1,6 +1,6 @@
 /** Sales tax on the next vehicle where one is traded in. */
 import type { Cents } from '../../../quantity/money.ts';
-import { mostCredited, type TradeInCredit } from '../../../scenario/placeRule.ts';
+import { mostCredited, type TradeInCredit } from '../../../scenario/places/placeRule.ts';
 import { type Arithmetic, atLeastNil, less, lesser, noSign } from './arithmetic.ts';
 
 export interface TaxedPurchase<N extends number = Cents> {

@@ -1,0 +1,119 @@
+import type { Quantity } from '../scenario/inputs/scenario.ts';
+import { type Crossings, crossings } from '../valuation/crossings.ts';
+import { integerFlips } from '../valuation/integerFlips.ts';
+import { howFar } from './relativeDistance.ts';
+import type { BreakEven, BreakEvenStatus } from './sensitivityView.ts';
+
+/** D as a function of one input, all others held. */
+export type DifferenceAt = (value: number) => number;
+
+type Root = BreakEven['roots'][number];
+interface Found {
+  readonly at: number;
+  readonly kind: Root['kind'];
+}
+
+/**
+ * The schema's ranges are wide (a price may be half a million), and what a reader asks about lies near today's value:
+ * of the 200 points of a scan, most go to the stretch up to four times today's value, and the rest beyond it.
+ */
+const stretches = ({ min, max, value }: Quantity): { low: number; high: number; points: number }[] => {
+  const near = value > 0 ? value * 4 : max;
+  return near > min && near < max / 2
+    ? [
+        { low: min, high: near, points: 140 },
+        { low: near, high: max, points: 60 },
+      ]
+    : [{ low: min, high: max, points: 200 }];
+};
+
+const continuous = (
+  quantity: Quantity,
+  f: DifferenceAt,
+  unit: number,
+): { status: BreakEvenStatus; found: Found[] } => {
+  const scans: Crossings[] = stretches(quantity).map(({ low, high, points }) =>
+    crossings(f, low, high, points, { unit }),
+  );
+  if (scans.every((scan) => scan.status === 'always')) return { status: 'always', found: [] };
+  const found = atSeams(
+    scans.flatMap((scan) => scan.roots),
+    quantity,
+    f,
+  );
+  return { status: statusOf(found.length), found };
+};
+
+/** A zero where two stretches meet ends both of them: it is one, and a root where the sign differs on its sides. */
+const atSeams = (found: readonly Found[], { min, max }: Quantity, f: DifferenceAt): Found[] =>
+  found.flatMap((here, i) => {
+    if (found[i - 1]?.at === here.at) return [];
+    if (found[i + 1]?.at !== here.at) return [here];
+    const aside = (max - min) * 1e-9;
+    const through = Math.sign(f(here.at - aside)) !== Math.sign(f(here.at + aside));
+    return [{ at: here.at, kind: through ? ('root' as const) : here.kind }];
+  });
+
+const whole = (
+  quantity: Quantity,
+  f: DifferenceAt,
+  unit: number,
+): { status: BreakEvenStatus; found: Found[] } => {
+  const values = Array.from({ length: quantity.max - quantity.min + 1 }, (_, i) => quantity.min + i);
+  const { status, flips } = integerFlips(f, values, unit);
+  if (status === 'always') return { status, found: [] };
+  // It flips between two whole numbers: the one on the far side from today's value is where the answer is another.
+  const found = flips.map(({ from, to }) => ({
+    at: quantity.value >= to ? from : to,
+    kind: 'jump' as const,
+  }));
+  return { status: statusOf(found.length), found };
+};
+
+/** In how many places it tips, in a word. */
+export const statusOf = (count: number): BreakEvenStatus =>
+  count === 0 ? 'never' : count === 1 ? 'one' : 'several';
+
+/** Who is cheaper just above a root: looked up halfway to the next one, or to the end of the range. */
+const sideAbove = (at: number, next: number, integer: boolean, f: DifferenceAt): Root['above'] => {
+  const between = integer ? Math.min(next, at + 1) : at + (next - at) / 2;
+  return f(between) >= 0 ? 'keep' : 'replace';
+};
+
+/**
+ * Where the answer tips when one number moves and all others stay: every root in the schema's range, the nearest to
+ * today's value first. Integer inputs are tried at every value.
+ *
+ * @param unit the least difference that counts as one, in currency units
+ */
+export const breakEvenOf = (quantity: Quantity, f: DifferenceAt, unit: number): BreakEven => {
+  const { status, found } = quantity.integer ? whole(quantity, f, unit) : continuous(quantity, f, unit);
+  const sorted = [...found].sort((a, b) => a.at - b.at);
+  const roots = sorted
+    .map(({ at, kind }, i) => ({
+      at,
+      kind,
+      distance: howFar(quantity, at),
+      above: sideAbove(at, sorted[i + 1]?.at ?? quantity.max, quantity.integer, f),
+    }))
+    .sort((a, b) => Math.abs(a.distance) - Math.abs(b.distance) || a.at - b.at);
+  return { quantity, status, roots, slope: slopeAt(quantity, f) };
+};
+
+/** D's change per unit of the quantity at today's value, from a small step either way within the range. */
+const slopeAt = ({ value, min, max, integer }: Quantity, f: DifferenceAt): number => {
+  const step = integer ? 1 : Math.max(Math.abs(value) * 0.005, (max - min) * 1e-7);
+  const low = Math.max(min, value - step);
+  const high = Math.min(max, value + step);
+  return high > low ? (f(high) - f(low)) / (high - low) : 0;
+};
+
+/**
+ * How far today's value is from the nearest place where the answer tips (see `howFar`); Infinity if it never does. Where
+ * the two ways only touch, nothing tips.
+ */
+export const nearestTip = ({ roots }: BreakEven): number =>
+  Math.min(
+    Number.POSITIVE_INFINITY,
+    ...roots.flatMap(({ kind, distance }) => (kind === 'touch' ? [] : [Math.abs(distance)])),
+  );

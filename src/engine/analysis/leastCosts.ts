@@ -1,0 +1,56 @@
+import type { ByReading, Reading } from '../cashflow/posting.ts';
+import { comparedWays } from '../evaluation/options.ts';
+import { presentCostOf } from '../evaluation/project.ts';
+import { type Context, contextOf, EXPECTED, expectedOnce, inFuture } from '../plans/vehicle/context.ts';
+import type { Ground } from '../scenario/file/rewrite.ts';
+
+/** The least that each side costs, in one reading or in each; null where a side has no open way. */
+export interface Sides<T> {
+  readonly keep: T | null;
+  readonly replace: T | null;
+}
+
+/** A side that is not open costs more than any that is. */
+const NEVER_CHEAPER = 1e12;
+
+const lower = (a: ByReading<number> | null, b: ByReading<number>): ByReading<number> =>
+  a === null
+    ? b
+    : {
+        counted: Math.min(a.counted, b.counted),
+        cash: Math.min(a.cash, b.cash),
+        shop: Math.min(a.shop, b.shop),
+      };
+
+/** What each side costs at its best, unrounded: every way tried, in each reading the best of that reading. */
+export const leastCosts = (ctx: Context): Sides<ByReading<number>> => {
+  let keep: ByReading<number> | null = null;
+  let replace: ByReading<number> | null = null;
+  const once = inFuture(expectedOnce(), ctx);
+  for (const way of comparedWays(once)) {
+    const cost = presentCostOf(way.build(once), once);
+    if (way.side === 'keep') keep = lower(keep, cost);
+    else replace = lower(replace, cost);
+  }
+  return { keep, replace };
+};
+
+/**
+ * D = least cost of replacing less least cost of keeping, currency units, positive when keeping is cheaper. Where a side
+ * is not open the other is ahead by more than any money; where neither is, 0.
+ */
+export const differenceBetween = ({ keep, replace }: Sides<ByReading<number>>, reading: Reading): number => {
+  if (keep && replace) return replace[reading] - keep[reading];
+  return keep ? NEVER_CHEAPER : replace ? -NEVER_CHEAPER : 0;
+};
+
+/** The same at these numbers: the sides choose anew for them. */
+export const differenceAt = ({ inputs, facts }: Ground, reading: Reading = 'counted'): number =>
+  differenceBetween(leastCosts(contextOf(inputs, facts, EXPECTED, 'unrounded')), reading);
+
+/** The cheaper side's cost, own time counted; what differences are measured by. 0 where nothing is open. */
+export const cheaperCost = ({ keep, replace }: Sides<ByReading<number>>): number =>
+  Math.min(
+    ...[keep, replace].map((side) => (side ? Math.abs(side.counted) : Number.POSITIVE_INFINITY)),
+    keep || replace ? Number.POSITIVE_INFINITY : 0,
+  );

@@ -1,0 +1,149 @@
+import { splitOfUnnamed } from '../cashflow/contracts/failures.ts';
+import { waysOf } from '../evaluation/options.ts';
+import { presentCostOf } from '../evaluation/project.ts';
+import { type Context, contextOf, EXPECTED } from '../plans/vehicle/context.ts';
+import type { Way } from '../plans/vehicle/option.ts';
+import { billed, spread, workOf } from '../plans/vehicle/repairs.ts';
+import { keepingFrom } from '../policy/course.ts';
+import { costAhead, NEVER, type Part, stateOf } from '../policy/part.ts';
+import { limitOver } from '../policy/repairLimit.ts';
+import { LONGEST_HORIZON } from '../quantity/month.ts';
+import type { Component } from '../scenario/inputs/inputs.ts';
+import type { Scenario } from '../scenario/inputs/scenario.ts';
+import { type Courses, coursesOf } from '../simulation/keepCourse.ts';
+import type { Pair } from '../simulation/optionPair.ts';
+import { costOfWork, partsOf } from '../simulation/policyParts.ts';
+import { ruleOf } from '../simulation/repairLimitPolicy.ts';
+import type { ComponentLimit, LimitPoint, WalkAway } from './repairLimitView.ts';
+
+/** The last month a limit is printed for: further ahead nobody keeps a card in the glovebox. */
+const LAST_MONTH = 24;
+
+/** Where the two looks differ by more than this share, the limit hangs on how far one looks. */
+const MUCH = 0.2;
+
+/** What a repair nobody named is called. */
+const ANY_OTHER = 'any repair nobody named';
+
+/** The largest bills worth paying at the end of a month, looking to `until`: each part's, then any other repair's. */
+const limitsAt = (month: number, until: number, courses: Courses, parts: readonly Part[]): number[] => {
+  const course = courses.looking(month, until, 'then');
+  const costs = (part: Part, mended: number): Float64Array =>
+    costAhead(part, month, stateOf(part, month, mended), course.weights, until);
+  const untouched = parts.map((part) => costs(part, NEVER));
+  const keeping = keepingFrom(course, month).map((cost, i) =>
+    untouched.reduce((sum, row) => sum + (row[i] as number), cost),
+  );
+  const limit = (least: number): number => limitOver(course.stoppingBroken[month] as number, least);
+  const mended = parts.map((part, j) => {
+    const [before, after] = [untouched[j] as Float64Array, costs(part, month)];
+    return limit(
+      keeping.reduce(
+        (least, cost, i) => Math.min(least, cost + (after[i] as number) - (before[i] as number)),
+        Number.POSITIVE_INFINITY,
+      ),
+    );
+  });
+  return [...mended, limit(Math.min(...keeping))];
+};
+
+const differMuch = ({ limit, lookingTwice }: LimitPoint): boolean =>
+  lookingTwice !== null && Math.abs(lookingTwice - limit) > MUCH * limit;
+
+type Bills = Pick<ComponentLimit, 'usualBill' | 'badBill' | 'daysCost'>;
+
+/** What paying a usual and a bad bill would add today, without the tow. */
+const billsOf = (part: Component, ctx: Context): Bills => {
+  const costs = (work: ReturnType<typeof workOf>): number => costOfWork({ ...work, either: 0 }, 0, ctx);
+  const { parts, hours, shopPrice } = part.bill;
+  const varies = parts !== null || hours !== null || shopPrice !== null;
+  return {
+    usualBill: costs(workOf(part)),
+    badBill: varies ? costs(billed(part, 0.9)) : null,
+    daysCost: part.daysWithout * ctx.work.dayWithout,
+  };
+};
+
+const unnamedBills = (ctx: Context): Bills => {
+  const { bill } = ctx.inputs.vehicle.averageRepairs;
+  const costs = (amount: number): number =>
+    splitOfUnnamed(amount, 0, ctx.inputs.household.atHome, ctx.work).counted;
+  return {
+    usualBill: costs(bill.mean),
+    badBill: bill.range === null ? null : costs(bill.mean * spread(bill.range, 0.9)),
+    daysCost: 0,
+  };
+};
+
+/** The two ways the limit stands between: the cheapest of each side at average inputs; null where one is closed. */
+const pairOf = (ctx: Context): Pair | null => {
+  const { open } = waysOf(ctx);
+  const cheapest = (side: Way['side']): Way | null =>
+    open
+      .filter((way) => way.side === side)
+      .map((way) => ({ way, cost: presentCostOf(way.build(ctx), ctx).counted }))
+      .reduce<{ way: Way; cost: number } | null>((a, b) => (a && a.cost <= b.cost ? a : b), null)?.way ??
+    null;
+  const [keep, replace] = [cheapest('keep'), cheapest('replace')];
+  return keep && replace ? { keep, replace } : null;
+};
+
+/**
+ * The largest bill worth paying for each component of the present vehicle, for months 0 to 24. Each looks one horizon
+ * ahead from its own month, for at a fixed end it would rise or fall only because the end comes nearer; and twice as far,
+ * where that is still looked at. The work needed today counts as done the way the best keep way does it: month 0 is right
+ * after. Fixed from average inputs and expected failures.
+ *
+ * @param pair the ways compared; worked out where it is not known yet
+ * @returns null where the vehicle cannot be kept or no replacement is open
+ */
+export const walkAwayOf = (scenario: Scenario, pair?: Pair | null): WalkAway | null => {
+  const { inputs, facts } = scenario;
+  const today = contextOf(inputs, facts, EXPECTED, 'unrounded');
+  const ways = pair === undefined ? pairOf(today) : pair;
+  const costs = (way: Way): number => presentCostOf(way.build(today), today).counted;
+  const treatments = ways?.keep.treatments ?? null;
+  const replacement = ways?.replace.build(today).replacement ?? null;
+  if (treatments === null || replacement === null) return null;
+  const { horizon } = today;
+  const twice = 2 * horizon <= LONGEST_HORIZON;
+  const farthest = LAST_MONTH + (twice ? 2 : 1) * horizon;
+  const household = { ...inputs.household, lookAhead: farthest };
+  const ctx = contextOf({ ...inputs, household }, facts, EXPECTED, 'unrounded');
+  const courses = coursesOf(treatments, replacement, ctx);
+  const parts = partsOf(treatments, ctx);
+
+  const points: LimitPoint[][] = [...parts, null].map(() => []);
+  for (let month = 0; month <= LAST_MONTH; month++) {
+    const once = limitsAt(month, month + horizon, courses, parts);
+    const doubled = twice ? limitsAt(month, month + 2 * horizon, courses, parts) : null;
+    points.forEach((list, j) => {
+      list.push({ month, limit: once[j] as number, lookingTwice: doubled?.[j] ?? null });
+    });
+  }
+  const limitOf = (j: number, about: Omit<ComponentLimit, 'byMonth' | 'hangsOnHorizon'>): ComponentLimit => {
+    const byMonth = points[j] as LimitPoint[];
+    return { ...about, byMonth, hangsOnHorizon: byMonth.some(differMuch) };
+  };
+
+  const rule = ruleOf(courses.looking(0, horizon, 'then'), parts, treatments, replacement, today);
+  const nothing = new Int16Array(parts.length).fill(NEVER);
+  const best = Array.from({ length: horizon }, (_, m) => m).findIndex((m) => rule.walksAt(m, nothing));
+  return {
+    replacement: facts.replacementNames[replacement] as string,
+    components: [
+      ...inputs.vehicle.components.map((part, j) =>
+        limitOf(j, {
+          component: part.name,
+          position: j,
+          ...billsOf(part, today),
+          unsafe: part.unsafe,
+        }),
+      ),
+      limitOf(parts.length, { component: ANY_OTHER, position: null, ...unnamedBills(today), unsafe: false }),
+    ],
+    bestMonth: best < 0 ? horizon : best,
+    letGoToday: best === 0 || (ways !== null && costs(ways.replace) < costs(ways.keep)),
+    horizon,
+  };
+};

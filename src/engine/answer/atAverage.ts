@@ -1,0 +1,142 @@
+import { claimView } from '../analysis/claimView.ts';
+import { coverView } from '../analysis/coverView.ts';
+import { leaseView } from '../analysis/leaseView.ts';
+import { leastCosts } from '../analysis/leastCosts.ts';
+import type { LoanView } from '../analysis/loanView.ts';
+import { loanView } from '../analysis/loanView.ts';
+import { grainOf, NOTHING_MOVES, sensitivityOf } from '../analysis/sensitivity.ts';
+import { whatIfs } from '../analysis/whatIf.ts';
+import type { OptionResult } from '../evaluation/optionResult.ts';
+import { waysOf } from '../evaluation/options.ts';
+import { presentEconomicLife, replaceLaterCurve } from '../evaluation/replacementTiming.ts';
+import { bestInReadings, cheapest, differenceOf, resultOf } from '../evaluation/results.ts';
+import { averagesLeft } from '../plans/vehicle/averageLeft.ts';
+import { type Context, contextOf, EXPECTED, unrounded } from '../plans/vehicle/context.ts';
+import type { Plan } from '../plans/vehicle/plan.ts';
+import { laterPlan } from '../plans/vehicle/replaceLaterPlan.ts';
+import { addCents, inUnits, NIL, toCents } from '../quantity/money.ts';
+import type { Scenario } from '../scenario/inputs/scenario.ts';
+import { breakEvenPeriod } from '../valuation/breakEvenPeriod.ts';
+import type { Decision } from './decision.ts';
+import { noticesOf } from './notices.ts';
+import { verdictOf } from './verdict.ts';
+
+/** From which month on the side that is cheaper at the end stays cheaper, if it was not from the start. */
+const crossingOf = (keep: OptionResult, replace: OptionResult): Decision['crossing'] => {
+  const keepAhead = replace.cumulative.map((cost, m) => cost - (keep.cumulative[m] as number));
+  const cheaper = (keepAhead[keepAhead.length - 1] as number) >= 0 ? 'keep' : 'replace';
+  const found = breakEvenPeriod(cheaper === 'keep' ? keepAhead : keepAhead.map((d) => -d));
+  return found.status === 'from' && found.period > 0 ? { month: found.period, cheaper } : null;
+};
+
+/** Best dates strictly between now and never, as ways of their own where waiting beats both keeping and replacing. */
+const bestLater = (ctx: Context, curves: Decision['replaceLater'], now: readonly OptionResult[]): Plan[] => {
+  const least = Math.min(...now.map((one) => inUnits(one.netPresentCost.counted)));
+  return curves
+    .filter(({ best }) => best.month > 0 && best.month < ctx.horizon && best.netPresentCost < least)
+    .map(({ replacement, best }) => laterPlan(replacement, best.month, ctx))
+    .filter((plan) => !now.some(({ id }) => id === plan.id));
+};
+
+/** The loan of each replacement, in its cheapest way. */
+const paymentsOf = (plans: readonly Plan[], results: readonly OptionResult[], ctx: Context): LoanView[] =>
+  ctx.inputs.replacement.flatMap((_, index) => {
+    const best = cheapest(
+      results.filter((result) => result.replacement === index),
+      'replace',
+    );
+    const plan = plans.find(({ id }) => id === best?.id);
+    return (plan && loanView(plan, results, ctx)) ?? [];
+  });
+
+/** The note rate of the loan behind the best replacement; null where it is bought without one. */
+const noteRateOf = (payments: readonly LoanView[], bestReplace: OptionResult | null): number | null =>
+  payments.find(({ replacement }) => replacement === bestReplace?.replacement)?.noteRate ?? null;
+
+/**
+ * A complete scenario in, the answer at average inputs out: every way with its ledger, the verdict, where it tips, and
+ * what the page must say. Pure: the same scenario gives the same decision. Nothing is drawn. Where it tips is asked of the
+ * file it was read from: one with other inputs than its file's, or without a file, has no such answers.
+ *
+ * @param version of the program, for the report to name
+ */
+export const decideAtAverage = (scenario: Scenario, version: string): Decision => {
+  const { inputs, facts, quantities } = scenario;
+  const ctx = contextOf(inputs, facts, EXPECTED, 'to the cent');
+  const smooth = unrounded(ctx);
+  const ways = waysOf(ctx);
+  const plans = ways.open.map((way) => way.build(ctx));
+  // After a collision each course that keeps it has its own best date, and is a way of its own.
+  const replaceLater = inputs.claim
+    ? []
+    : inputs.replacement.flatMap((_, index) => replaceLaterCurve(index, smooth) ?? []);
+  const now = plans.map((plan) => resultOf(plan, ctx));
+  const options = [...now, ...bestLater(ctx, replaceLater, now).map((plan) => resultOf(plan, ctx))];
+  const bestIn = bestInReadings(options);
+  const { keep: bestKeep, replace: bestReplace } = bestIn.counted;
+  const difference = differenceOf(bestIn);
+  const sides = leastCosts(smooth);
+  const grain = grainOf(sides);
+  const { breakEvens, swings, line } = difference ? sensitivityOf(scenario, sides) : NOTHING_MOVES;
+  const payments = paymentsOf(plans, options, ctx);
+  const leases = inputs.replacement.flatMap((_, index) => leaseView(index, ctx) ?? []);
+  const hourTips = breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour');
+  return {
+    version,
+    facts,
+    quantities,
+    horizon: ctx.horizon,
+    options,
+    closed: ways.closed,
+    bestKeep,
+    bestReplace,
+    bestIn,
+    difference,
+    grain,
+    verdict: verdictOf(bestIn.counted, difference, breakEvens, swings, grain),
+    crossing: bestKeep && bestReplace ? crossingOf(bestKeep, bestReplace) : null,
+    breakEvens,
+    breakEvenLine: line,
+    swings,
+    ownHourTips: hourTips?.roots[0]?.at ?? null,
+    ...(difference
+      ? whatIfs(scenario, noteRateOf(payments, bestReplace), grain)
+      : { doubleHours: null, ifNotCured: null, shopFrom: [], atLoanRate: null }),
+    payments,
+    leases,
+    replaceLater,
+    economicLife: presentEconomicLife(smooth),
+    sunk: {
+      spent: addCents(
+        NIL,
+        ...facts.sunk.map(({ amount }) => toCents(amount)),
+        ...facts.jobs.map((job) => toCents(job.alreadySpent)),
+      ),
+      returns: addCents(NIL, ...facts.sunk.map(({ returns }) => toCents(returns))),
+    },
+    cautions: facts.jobs
+      .filter((job) => job.dangers.length > 0)
+      .map((job) => ({ job: job.name, dangers: job.dangers })),
+    work: facts.jobs.map((job, i) => ({
+      job: job.name,
+      mayBeDriven: inputs.workNeeded[i]?.mayBeDriven ?? 'yes',
+      safety: job.saidSafe === null ? 'not said' : job.saidSafe ? 'no' : 'yes',
+      why: job.why,
+      qualifiedOnly: job.qualifiedOnly,
+    })),
+    notices: noticesOf({
+      inputs,
+      facts,
+      options,
+      bestKeep,
+      bestReplace,
+      payments,
+      leases,
+      averagesLeft: averagesLeft(ways.open.find(({ id }) => id === bestKeep?.id)?.treatments ?? null, smooth),
+    }),
+    chances: null,
+    walkAway: null,
+    claim: inputs.claim ? claimView(ways, options, ctx) : null,
+    cover: coverView(inputs, facts),
+  };
+};

@@ -1,7 +1,0 @@
-import type { Way } from './ways/way.ts';
-
-/** Two ways that are compared future by future: chosen once by their cost, and held. */
-export interface Pair {
-  readonly keep: Way;
-  readonly replace: Way;
-}

@@ -1,0 +1,49 @@
+import { replacedAt, type Sold } from './changeOver.ts';
+import type { Context } from './context.ts';
+import { mayEnd } from './endMixture.ts';
+import { keepPlan, treatmentsOf } from './keepPlan.ts';
+import { mayWait, type Treatments } from './neededWork.ts';
+import { months, replacementIds } from './optionNames.ts';
+import { presentUnusedToday } from './paidAhead.ts';
+import { named, type Plan } from './plan.ts';
+import { holdPresent, letGoToday, type Offer, offersToday, presentLoan, priceOf } from './presentVehicle.ts';
+import { soldWalking } from './retirement.ts';
+
+/** How a plan that replaces at the end of month k meets the needed work: what can wait beyond k waits. */
+export const laterTreatments = (month: number, ctx: Context): Treatments =>
+  treatmentsOf(ctx, (i) => {
+    const job = ctx.inputs.workNeeded[i];
+    return job && mayWait(job, Math.max(1, month), ctx.facts) ? 'wait' : 'done';
+  });
+
+/** Selling it on the day of the decision, before anything is bought. */
+const soldToday = (offer: Offer, ctx: Context): Sold => {
+  const { contract, awaited } = letGoToday(offer, ctx);
+  return { proceeds: priceOf(offer, ctx), contracts: [contract, presentUnusedToday(ctx)], awaited };
+};
+
+/**
+ * Keeping to the end of month k, then replacing. k = 0 sells as it stands and skips the needed work; from k = 1 it is
+ * done, save what can wait beyond k; k = H never replaces.
+ */
+export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
+  const id = `later/${replacementIds(ctx.facts.replacementNames)[index]}/${month}`;
+  const name = ctx.facts.replacementNames[index] as string;
+  const label = `Keep it for ${months(month)}, then get the ${name}`;
+  const treatments = laterTreatments(month, ctx);
+  const work = treatments.includes('wait') ? 'left' : 'mended';
+  if (month >= ctx.horizon) {
+    const kept = mayEnd(keepPlan(id, label, work, treatments, ctx), ctx.horizon, treatments, ctx);
+    return named(kept, { id, label, work, letGo: kept.letGo, side: 'later' });
+  }
+  const offer = month === 0 ? offersToday(ctx).find((o) => !o.mended && o.privately) : undefined;
+  const held = offer ? [] : holdPresent(treatments, month, presentLoan(ctx), ctx);
+  const sold = offer ? soldToday(offer, ctx) : soldWalking(month, 'running', treatments, ctx);
+  const plan = named(replacedAt(index, month, treatments, held, sold, ctx), {
+    id,
+    label,
+    work: offer ? 'skipped' : work,
+    letGo: offer ? 'as it stands' : 'private',
+  });
+  return mayEnd(plan, month, treatments, ctx);
+};

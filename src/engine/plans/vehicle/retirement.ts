@@ -1,0 +1,137 @@
+import { brokenValue } from '../../cashflow/contracts/marketValue.ts';
+import { levelAt } from '../../cashflow/levels.ts';
+import { type Category, type Contract, postMoney, type Reading } from '../../cashflow/posting.ts';
+import { replacedAt, type Sold } from './changeOver.ts';
+import type { Context } from './context.ts';
+import { keepPlan } from './keepPlan.ts';
+import type { Treatments } from './neededWork.ts';
+import { presentUnusedBack } from './paidAhead.ts';
+import { named, type Plan } from './plan.ts';
+import { holdPresent, presentLoan, presentValueAt, sellLater } from './presentVehicle.ts';
+import { netValue, type Sale, sellPrivately } from './selling.ts';
+
+/** In what state the vehicle is when it goes. */
+export type WalksAs = 'running' | 'broken';
+
+/**
+ * What the present vehicle would bring at the end of a month, broken down then: the same part of its running value as
+ * today, not less than scrap, and never more than it would bring running.
+ */
+export const presentBrokenAt = (treatments: Treatments, month: number, ctx: Context): number => {
+  const { sellsFor, brandFactor } = ctx.inputs.vehicle;
+  const running = presentValueAt(treatments, month, month, ctx);
+  const [today, brokenToday] = [sellsFor.running * brandFactor, sellsFor.asItStands * brandFactor];
+  return Math.min(running, brokenValue(running, today, brokenToday, sellsFor.scrap));
+};
+
+/** What it brings at the end of a month, running or broken down, before what selling it costs. */
+const priceAt = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): number =>
+  how === 'running' ? presentValueAt(treatments, month, month, ctx) : presentBrokenAt(treatments, month, ctx);
+
+/** The same net of what selling it costs. */
+export const valueWalking = (
+  month: number,
+  how: WalksAs,
+  treatments: Treatments,
+  reading: Reading,
+  ctx: Context,
+): number => netValue(ctx.inputs.vehicle, priceAt(month, how, treatments, ctx), month, reading, ctx);
+
+/** Selling it where it stands, broken down: no buyer drives it away, but the sale costs what any sale costs. */
+const sellBroken = (treatments: Treatments, month: number, ctx: Context): Sale =>
+  sellPrivately(
+    {
+      category: 'selling the old one',
+      what: 'sold: broken down',
+      path: 'vehicle.sells_for.as_it_stands',
+      reason: 'the same part of its running price as today, not less than scrap',
+    },
+    presentBrokenAt(treatments, month, ctx),
+    ctx.inputs.vehicle.floor,
+    month,
+    ctx,
+  );
+
+/** What replacing it in a hurry adds to replacing it in peace: money, days without, storage, a loan refused. */
+const inAHurry =
+  (month: number, ctx: Context): Contract =>
+  (sink) => {
+    const { inAHurry: hurry, storageADay } = ctx.inputs.vehicle;
+    const { dayWithout } = ctx.inputs.household;
+    const level = ctx.oneOffLevel(month);
+    const days = dayWithout * levelAt(ctx.levels.general, month);
+    if (hurry.days !== 0) sink.stands?.(month, 0, hurry.days);
+    const add = (category: Category, what: string, key: string, reason: string, amount: number): void => {
+      if (amount !== 0)
+        postMoney(sink, { category, what, path: `vehicle.in_a_hurry.${key}`, reason }, month, amount);
+    };
+    add('buying', 'in a hurry', 'adds', 'a worse price than in peace', hurry.adds * level);
+    add(
+      'getting about without it',
+      'days until another is there',
+      'days',
+      'it has broken down',
+      hurry.days * days,
+    );
+    add(
+      'selling the old one',
+      'storage until it is sold',
+      'days',
+      'it cannot move',
+      hurry.days * storageADay * level,
+    );
+    add(
+      'buying',
+      'loan refused',
+      'refused',
+      'its chance, times what is then paid more',
+      hurry.refused * hurry.refusedCosts * level,
+    );
+  };
+
+/** Letting it go at the end of month t: as later sales go while it runs; where it stands, and in a hurry, once broken. */
+export const soldWalking = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): Sold => {
+  const running = how === 'running';
+  const { contract, awaited } = running
+    ? sellLater(treatments, month, ctx)
+    : sellBroken(treatments, month, ctx);
+  const back = presentUnusedBack(month, ctx);
+  return {
+    proceeds: priceAt(month, how, treatments, ctx),
+    contracts: running ? [contract, back] : [contract, inAHurry(month, ctx), back],
+    awaited,
+  };
+};
+
+/**
+ * Walking away at the end of month t, 0..H: the needed work met as `treatments` says (on the first day at the latest
+ * while t is 0), the vehicle held till then, and replaced. Broken down it is sold as that, and in a hurry; the tow is owed
+ * whether it is mended or not, so it belongs to the failure. At H there is nothing to replace it for: it is sold.
+ *
+ * What the failures of month t cost is for the future to say: a bill that is not paid must not be among them.
+ */
+export const walkPlan = (
+  replacement: number,
+  month: number,
+  how: WalksAs,
+  treatments: Treatments,
+  ctx: Context,
+): Plan => {
+  const id = `walk/${replacement}/${month}/${how}`;
+  const label = `Keep it to month ${month}, then walk away`;
+  const work = treatments.includes('patch') ? 'patched' : treatments.includes('wait') ? 'left' : 'mended';
+  if (month >= ctx.horizon) {
+    const kept = keepPlan(id, label, work, treatments, ctx);
+    const sold: Plan['valueAt'] = (at, reading) =>
+      at < ctx.horizon ? kept.valueAt(at, reading) : valueWalking(at, how, treatments, reading, ctx);
+    return { ...kept, side: 'later', valueAt: sold };
+  }
+  const sold = soldWalking(month, how, treatments, ctx);
+  const held = holdPresent(treatments, month, presentLoan(ctx), ctx);
+  return named(replacedAt(replacement, month, treatments, held, sold, ctx), {
+    id,
+    label,
+    work,
+    letGo: how === 'running' ? 'private' : 'as it stands',
+  });
+};

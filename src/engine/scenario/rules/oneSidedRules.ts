@@ -1,0 +1,31 @@
+import { BILLS } from '../inputs/bills.ts';
+import { moneyText } from '../text/amounts.ts';
+import { type Finding, type Path, pathText, showValue } from '../text/problems.ts';
+import type { Raw } from './rawView.ts';
+import { vehiclesOf } from './vehicleRules.ts';
+
+/** A vehicle's name in a sentence; where it is private, what it is to us. */
+const nameOf = (raw: Raw, vehicle: Path): string => {
+  const hidden = raw.each(['private']).some((at) => raw.text(at) === pathText([...vehicle, 'what']));
+  const name = raw.text([...vehicle, 'what']);
+  if (name !== undefined && !hidden) return showValue(name);
+  return vehicle[0] === 'vehicle' ? 'vehicle you have' : 'replacement';
+};
+
+/** A bill given for one vehicle and not for another tilts the answer: the other's is asked for. */
+export const billsOnBothSides = (raw: Raw): Finding[] => {
+  const vehicles = vehiclesOf(raw).map((at) => ({ at, name: nameOf(raw, at) }));
+  return BILLS.flatMap(({ key, spec, words, period }): Finding[] => {
+    const giver = vehicles.find(({ at }) => (raw.num([...at, key], spec) ?? 0) > 0);
+    if (!giver) return [];
+    const given = moneyText(raw.num([...giver.at, key], spec) ?? 0, raw.units.currency);
+    return vehicles
+      .filter(({ at }) => !raw.has([...at, key]))
+      .map(({ at, name }) => ({
+        kind: 'caution',
+        path: [...at, key],
+        message: `${words} is given for the ${giver.name} (${given} ${period}), and for the ${name} it is not.`,
+        remedy: `Write "${key}:" for the ${name} too; 0 if it has none.`,
+      }));
+  });
+};

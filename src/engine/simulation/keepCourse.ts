@@ -1,0 +1,106 @@
+import { owedAt } from '../cashflow/contracts/loan.ts';
+import { levelAt } from '../cashflow/levels.ts';
+import type { Line, Sink } from '../cashflow/posting.ts';
+import type { Context } from '../plans/vehicle/context.ts';
+import { nextAfterEnd } from '../plans/vehicle/endMixture.ts';
+import { chanceOfEnd } from '../plans/vehicle/endOfLife.ts';
+import type { Treatments } from '../plans/vehicle/neededWork.ts';
+import { presentClosed, replacementClosed } from '../plans/vehicle/openOptions.ts';
+import { presentUnearnedAt } from '../plans/vehicle/paidAhead.ts';
+import { holdPresent, presentLoan } from '../plans/vehicle/presentVehicle.ts';
+import { valueWalking, type WalksAs } from '../plans/vehicle/retirement.ts';
+import { type Course, weightsOf } from '../policy/course.ts';
+import { discountFactor, effective } from '../quantity/rate.ts';
+import { replacingFrom } from './replacementCost.ts';
+
+/** A bill of a named component: the parts say what those cost, by their clocks. */
+const isNamedRepair = (line: Line): boolean =>
+  line.category === 'repairs' && line.path.startsWith('vehicle.components[');
+
+/** What holding the present vehicle takes, own time counted, its named components' failures left out; by month. */
+interface Holding {
+  readonly running: Float64Array;
+  /** Needed work that was put off, in the month in which it is done if the vehicle is kept on. */
+  readonly ifKeptOn: Float64Array;
+  readonly firstDayCash: number;
+}
+
+const holdingOf = (treatments: Treatments, ctx: Context): Holding => {
+  const running = new Float64Array(ctx.horizon + 1);
+  const ifKeptOn = new Float64Array(ctx.horizon + 1);
+  let firstDayCash = 0;
+  const add = (to: Float64Array, month: number, amount: number): void => {
+    to[month] = (to[month] as number) + amount;
+  };
+  const sink: Sink = {
+    post(line, month, counted, cash) {
+      if (month === 0) firstDayCash += cash;
+      else if (line.category === 'work needed now') add(ifKeptOn, month, counted);
+      else if (!isNamedRepair(line)) add(running, month, counted);
+    },
+    series(_line, from, to, levels, counted) {
+      for (let m = from; m <= to; m++) add(running, m, counted * levelAt(levels, m));
+    },
+    time: null,
+    stands: null,
+  };
+  for (const contract of holdPresent(treatments, ctx.horizon, presentLoan(ctx), ctx)) contract(sink);
+  return { running, ifKeptOn, firstDayCash };
+};
+
+/** Courses of the present vehicle by how far one looks. */
+export interface Courses {
+  /**
+   * Keeping it from the day the needed work is done, replacing it at any month from `from` on, the look ending at
+   * `until`. Broken down it is priced at `from` alone, or at every month.
+   */
+  readonly looking: (from: number, until: number, broken: 'then' | 'always') => Course;
+}
+
+/**
+ * What the rule of the repair limit needs of the present vehicle at one set of inputs, besides its components. The
+ * context's horizon is the farthest anybody looks.
+ */
+export const coursesOf = (treatments: Treatments, replacement: number, ctx: Context): Courses => {
+  const rate = effective(ctx.inputs.household.moneyEarns);
+  const discount = Float64Array.from({ length: ctx.horizon + 1 }, (_, m) => discountFactor(rate, m));
+  const ends = chanceOfEnd(ctx.inputs.vehicle, ctx.horizon);
+  const weights = weightsOf(discount, ends);
+  const mayEnd = ends.some((chance) => chance > 0);
+  const loan = presentLoan(ctx);
+  const holding = holdingOf(treatments, ctx);
+  const replacingBy = (index: number) =>
+    replacingFrom(treatments, index, holding.firstDayCash, discount, ctx);
+  const replacing = replacingBy(replacement);
+  // What follows an end is what the plan of keeping it says: not always the replacement compared, and without a card.
+  const next = nextAfterEnd(ctx.inputs) ?? replacement;
+  const forced = next === replacement ? replacing : replacingBy(next);
+  const closed = (month: number, until: number): boolean =>
+    (month > 0 && presentClosed(month, ctx) !== null) ||
+    (month < until && replacementClosed(replacement, month, ctx) !== null);
+  const stopping = (month: number, how: WalksAs, until: number): number => {
+    if (closed(month, until)) return Number.POSITIVE_INFINITY;
+    if (month < until) return replacing(month, how, until);
+    // On the last day it is only sold: what is owned and owed then.
+    const owned = valueWalking(until, how, treatments, 'counted', ctx) + presentUnearnedAt(until, ctx);
+    return (loan ? owedAt(loan, until) : 0) - owned;
+  };
+  return {
+    looking(from, until, broken) {
+      const stoppingAt = new Float64Array(until + 1).fill(Number.POSITIVE_INFINITY);
+      const stoppingBroken = new Float64Array(until + 1).fill(Number.POSITIVE_INFINITY);
+      for (let m = from; m <= until; m++) {
+        stoppingAt[m] = stopping(m, 'running', until);
+        if (m === from || broken === 'always') stoppingBroken[m] = stopping(m, 'broken', until);
+      }
+      const ended = new Float64Array(until + 1);
+      for (let m = from + 1; m < until; m++)
+        if ((ends[m] as number) > 0) ended[m] = forced(m, 'broken', until, 'no card');
+      const course = { until, ...holding, stopping: stoppingAt, stoppingBroken, ended };
+      if (!mayEnd) return { ...course, weights, ends };
+      // On the last day nobody asks any more whether it passes.
+      const before = ends.map((chance, m) => (m < until ? chance : 0));
+      return { ...course, weights: weightsOf(discount, before), ends: before };
+    },
+  };
+};

@@ -1,0 +1,135 @@
+import { cardCredit, cardUntilPaid } from '../cashflow/contracts/card.ts';
+import { levelAt } from '../cashflow/levels.ts';
+import type { Category, Contract, Sink } from '../cashflow/posting.ts';
+import { bridgedBy } from '../evaluation/project.ts';
+import { replacedAt } from '../plans/vehicle/changeOver.ts';
+import type { Context } from '../plans/vehicle/context.ts';
+import { leasesUntil } from '../plans/vehicle/leases.ts';
+import type { Treatments } from '../plans/vehicle/neededWork.ts';
+import { soldWalking, type WalksAs } from '../plans/vehicle/retirement.ts';
+import type { Awaited } from '../plans/vehicle/selling.ts';
+
+/** What one change of vehicle costs, however far one looks. */
+interface Change {
+  /** Discounted to the day of the decision and summed to the end of each month, leases left out. */
+  readonly upTo: Float64Array;
+  /** Of that, what falls in a month for the year that begins with it, discounted. */
+  readonly yearAhead: Float64Array;
+  /** Cash of the month itself, leases included. */
+  readonly cashThen: number;
+  /** What would be owned if the look ended at a month: the vehicle, and what is still to come. */
+  readonly ownedAt: (month: number) => number;
+  readonly awaited: Awaited | null;
+  readonly owedAt: (month: number) => number;
+}
+
+/** Yearly bills of a bought vehicle are paid for the year that begins, so none is paid on the day the look ends. */
+const IN_ADVANCE: ReadonlySet<Category> = new Set<Category>(['insurance', 'registration, tax, inspection']);
+
+/**
+ * What replacing the present vehicle at the end of month k costs from there on, if the look ends at month `until`: the
+ * very contracts of a plan that walks away, each projected once as far as anybody looks and then cut where a look ends.
+ * A lease knows where it is cut, so it is projected for each look.
+ *
+ * @param firstDayCash what the first day takes in cash: savings left then help on the day of the change
+ * @param discount what 1 in each month is worth on the day of the decision
+ * @returns the cost at the end of month k, in money of that month, own time counted; without a card, what savings lack
+ *   then costs nothing more
+ */
+export const replacingFrom = (
+  treatments: Treatments,
+  replacement: number,
+  firstDayCash: number,
+  discount: Float64Array,
+  ctx: Context,
+): ((month: number, how: WalksAs, until: number, card?: 'card' | 'no card') => number) => {
+  const { horizon } = ctx;
+  const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
+  const isLease = ctx.inputs.replacement[replacement]?.payment.kind === 'lease';
+  const kept: Record<WalksAs, (Change | undefined)[]> = { running: [], broken: [] };
+  const v = (month: number): number => discount[month] as number;
+  const worth1AMonth = new Float64Array(horizon + 1);
+  for (let m = 1; m <= horizon; m++) worth1AMonth[m] = (worth1AMonth[m - 1] as number) + v(m);
+
+  const changeAt = (month: number, how: WalksAs): Change => {
+    const known = kept[how][month];
+    if (known) return known;
+    const sold = soldWalking(month, how, treatments, ctx);
+    const plan = replacedAt(replacement, month, treatments, [], sold, ctx);
+    const upTo = new Float64Array(horizon + 1);
+    const yearAhead = new Float64Array(horizon + 1);
+    let cashThen = 0;
+    const sink: Sink = {
+      post(line, m, counted, cash) {
+        if (m === month) cashThen += cash;
+        if (line.category === 'lease') return;
+        upTo[m] = (upTo[m] as number) + counted * v(m);
+        if (IN_ADVANCE.has(line.category)) yearAhead[m] = (yearAhead[m] as number) + counted * v(m);
+      },
+      series(line, from, to, levels, counted) {
+        if (line.category === 'lease') return;
+        for (let m = from; m <= to; m++) upTo[m] = (upTo[m] as number) + counted * levelAt(levels, m) * v(m);
+      },
+      time: null,
+      stands: null,
+    };
+    for (const contract of plan.changeOver?.contracts ?? []) contract(sink);
+    for (let m = 1; m <= horizon; m++) upTo[m] = (upTo[m] as number) + (upTo[m - 1] as number);
+    const change = {
+      upTo,
+      yearAhead,
+      cashThen,
+      ownedAt: (at: number) => plan.valueAt(at, 'counted') + plan.toCome(at, 'counted', true),
+      awaited: plan.changeOver?.awaited ?? null,
+      owedAt: plan.owedAt,
+    };
+    kept[how][month] = change;
+    return change;
+  };
+
+  /** Contracts in money of the day of the decision. */
+  const present = (contracts: readonly Contract[]): number => {
+    let sum = 0;
+    const sink: Sink = {
+      post: (_line, m, counted) => {
+        sum += counted * v(m);
+      },
+      // What leases post month by month is level.
+      series: (_line, from, to, _levels, counted) => {
+        sum += counted * ((worth1AMonth[to] as number) - (worth1AMonth[from - 1] as number));
+      },
+      time: null,
+      stands: null,
+    };
+    for (const contract of contracts) contract(sink);
+    return sum;
+  };
+
+  const card = new Map<number, number>();
+  /** What 1 put on the card until a sale pays costs, seen so many months on. */
+  const bridgeCost = (months: number, paid: number): number =>
+    present([cardUntilPaid(1, 1, cardRate, 0, paid, months)]);
+  /** What 1 put on the card costs, seen so many months on. */
+  const cardCost = (months: number): number => {
+    const known = card.get(months);
+    if (known !== undefined) return known;
+    const cost = present([cardCredit(1, 1, cardRate, 0, months)]);
+    card.set(months, cost);
+    return cost;
+  };
+
+  return (month, how, until, onCard = 'card') => {
+    const change = changeAt(month, how);
+    const paid = (change.upTo[until] as number) - (change.yearAhead[until] as number);
+    const leases = isLease ? present(leasesUntil(replacement, month, until, ctx)) : 0;
+    const end = v(until) * (change.owedAt(until) - change.ownedAt(until));
+    const cost = (paid + leases + end) / v(month);
+    if (savings === null || onCard === 'no card') return cost;
+    const lacking = change.cashThen + Math.min(0, firstDayCash - savings) - spareEachMonth * month;
+    if (lacking <= 0) return cost;
+    const { awaited } = change;
+    const bridged = bridgedBy(awaited, 'cash', lacking, cardRate);
+    const bridge = awaited && bridged > 0 ? bridged * bridgeCost(until - month, awaited.comes - month) : 0;
+    return cost + (lacking - bridged) * cardCost(until - month) + bridge;
+  };
+};
