@@ -4,7 +4,7 @@ import { decide } from '../../src/engine/answer/decide.ts';
 import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import { SCRAMBLES, type Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
 import { simulateScramble } from '../../src/engine/simulation/draws.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { costsCsv } from '../../src/report/exports/costs.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { renderReport } from '../../src/report/render.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { BreakEven, Decision } from '../../src/engine/answer/decision.ts';
 import type { Cents } from '../../src/engine/quantity/money.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { decision } from './fixture.ts';
 
 const c = (n: number): Cents => n as Cents;

@@ -1,5 +1,5 @@
 import { describe, expect, it } from 'vitest';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { happenedSentence } from '../../src/report/words/claim/courses.ts';
 import { afterCollision, claimFacts } from './claims.ts';

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import { decide } from '../../src/engine/answer/decide.ts';
 import type { Decision, Notice } from '../../src/engine/answer/decision.ts';
 import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { embeddedScenario } from '../../src/report/embed.ts';
 import { costsCsv } from '../../src/report/exports/costs.ts';
 import { saidDates } from '../../src/report/format.ts';

@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Chances, Estimate, PairChances } from '../../src/engine/analysis/chances.ts';
 import type { Decision } from '../../src/engine/answer/decision.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { chances, withChances } from './chances.ts';
 import { decision } from './fixture.ts';

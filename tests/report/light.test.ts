@@ -17,7 +17,7 @@ const packagesOf = (file: URL, seen = new Set<string>()): Set<string> => {
 const report = (name: string): URL => new URL(`../../src/report/${name}`, import.meta.url);
 
 describe('what the terminal loads', () => {
-  it.each(['answer.ts', 'exports/json.ts', 'exports/costs.ts', 'embed.ts', 'privacy.ts'])(
+  it.each(['answerLines.ts', 'exports/json.ts', 'exports/costs.ts', 'embed.ts', 'privacy.ts'])(
     '%s loads neither charts nor tables nor a document',
     (name) => {
       const packages = [...packagesOf(report(name))];

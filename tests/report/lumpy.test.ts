@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import type { Chances, LumpyWay } from '../../src/engine/analysis/chances.ts';
 import type { Decision } from '../../src/engine/answer/decision.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { formatsFor } from '../../src/report/format.ts';
 import { drySentence, holdBackSentence, paymentsWords, wayOut } from '../../src/report/words/lumpy.ts';
 import { chances, withChances } from './chances.ts';

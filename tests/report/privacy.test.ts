@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { Decision } from '../../src/engine/answer/decision.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { costsCsv } from '../../src/report/exports/costs.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { isPrivate } from '../../src/report/privacy.ts';

@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import type { BreakEven, Decision } from '../../src/engine/answer/decision.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { formatsFor } from '../../src/report/format.ts';
 import { tipAt } from '../../src/report/words/tipping.ts';

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { billAnswer } from '../../src/engine/analysis/repairBill.ts';
 import type { ComponentLimit, WalkAway } from '../../src/engine/analysis/repairLimitView.ts';
 import type { Decision } from '../../src/engine/answer/decision.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { billLines } from '../../src/report/bill.ts';
 import { formatsFor } from '../../src/report/format.ts';
 import { paper } from '../../src/report/style/paper.ts';

@@ -6,7 +6,7 @@ import type { Decision } from '../../src/engine/answer/decision.ts';
 import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
 import { SCRAMBLES, simulateScramble } from '../../src/engine/simulation/draws.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { renderReport } from '../../src/report/render.ts';
 import { newDocument } from '../../src/terminal/document.ts';
 import { type File, scenarioOf, type Tree } from '../support/file.ts';

@@ -3,7 +3,7 @@ import { describe, expect, it } from 'vitest';
 import { coverView } from '../../src/engine/analysis/coverView.ts';
 import type { OptionResult } from '../../src/engine/answer/decision.ts';
 import type { Claim, ClaimFacts, CoverPart, Rebuild } from '../../src/engine/scenario/inputs/claim.ts';
-import { STRAIGHT } from '../../src/report/words/claim/cautions.ts';
+import { STRAIGHT } from '../../src/report/words/claim/claimCautions.ts';
 import { type Hit, named, results, sumOf, viewOf, whyOf } from '../engine/plans/collision/asked.ts';
 import { claim, hit, place, strict } from '../engine/plans/collision/collision.ts';
 import { afterCollision } from '../report/claims.ts';

@@ -4,7 +4,7 @@ import { decideAtAverage } from '../../src/engine/answer/atAverage.ts';
 import type { Decision } from '../../src/engine/answer/decision.ts';
 import { evaluate } from '../../src/engine/evaluation/evaluate.ts';
 import { EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
-import { answerLines } from '../../src/report/answer.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { decisionJson } from '../../src/report/exports/json.ts';
 import { read, render } from '../report/page.ts';
 import { type File, problemsOf, scenarioOf } from '../support/file.ts';

@@ -16,10 +16,10 @@ import {
   savingsShown,
   tipSentence,
 } from '../words/facts.ts';
+import { READINGS, readingWords } from '../words/optionWords.ts';
 import { capital, type Sentence } from '../words/sentence.ts';
 import { aheadSentence } from '../words/sure.ts';
 import { costOf, disagreement, howMuchLess, lessAMonth, verdictSentence } from '../words/verdict.ts';
-import { READINGS, readingWords } from '../words/ways.ts';
 import { block, key, notes, type Page, paragraphs, pick } from './page.ts';
 
 const sentence = (s: Sentence): Html =>

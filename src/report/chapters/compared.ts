@@ -4,9 +4,9 @@ import { span, weekends } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { type Cell, folded, table } from '../tables/table.ts';
 import { cashWords, savingsShown, savingsWords } from '../words/facts.ts';
+import { cheapestFirst } from '../words/optionWords.ts';
 import { capital } from '../words/sentence.ts';
 import { costOf, monthlyOf } from '../words/verdict.ts';
-import { cheapestFirst } from '../words/ways.ts';
 import { block, type CertainPage, type Chapter, key, notes, pick } from './page.ts';
 
 const IN_PICTURE = 10;

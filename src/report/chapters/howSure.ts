@@ -2,6 +2,7 @@ import type { Chances, PairChances } from '../../engine/analysis/chances.ts';
 import { giveOrTake, number, ofHundred, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { table } from '../tables/table.ts';
+import { keeping, replacing } from '../words/optionWords.ts';
 import {
   apartWords,
   averageSentence,
@@ -11,7 +12,6 @@ import {
   sideWords,
   waysOf,
 } from '../words/sure.ts';
-import { keeping, replacing } from '../words/ways.ts';
 import { doubtFigure } from './doubt.ts';
 import { densityFigure, hundredFigure } from './futures.ts';
 import { block, type Chapter, key, notes, type Page, paragraphs } from './page.ts';

@@ -8,9 +8,9 @@ import { calendar, ledgerCents, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { byCategoryAndYear, type CategoryRow } from '../tables/rollup.ts';
 import { table } from '../tables/table.ts';
+import { keeping, replacementName, replacing, shortSide } from '../words/optionWords.ts';
 import { capital } from '../words/sentence.ts';
 import { costOf, howMuchLess } from '../words/verdict.ts';
-import { keeping, replacementName, replacing, shortSide } from '../words/ways.ts';
 import { block, type CertainPage, type Chapter, notes, type Page, pick, theReplacement } from './page.ts';
 
 /** What comes in stands on a scale of its own and would flatten everything that is paid. */

@@ -1,9 +1,9 @@
 import type { Certain, Decision, OptionResult, Reading } from '../../engine/answer/decision.ts';
 import { type Formats, span, stepBeside, stepOf } from '../format.ts';
+import { keeping, READINGS, readingWords, replacing } from './optionWords.ts';
 import { capital, listed, plainText, type Sentence, strong } from './sentence.ts';
 import { cannotTell, findOutFirst } from './sure.ts';
 import { tipAt } from './tipping.ts';
-import { keeping, READINGS, readingWords, replacing } from './ways.ts';
 
 /** Two ways within this share of the cheaper one's cost are "about even" in prose. */
 const ABOUT_EVEN = 0.01;

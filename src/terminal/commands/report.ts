@@ -64,7 +64,7 @@ export const reportCommand = async (
   const [decision, [{ renderReport }, { newDocument }], { answerLines }] = await Promise.all([
     deciding,
     drawing,
-    import('../../report/answer.ts'),
+    import('../../report/answerLines.ts'),
   ]);
   const { facts } = decision;
   const scenarioText = scenarioToPassOn(loaded.text, facts.date, drawnOtherwise(loaded.scenario, scenario));

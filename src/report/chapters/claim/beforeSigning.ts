@@ -2,7 +2,7 @@ import type { ClaimFacts } from '../../../engine/scenario/inputs/claim.ts';
 import { day } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Asked, whatToAsk } from '../../words/claim/ask.ts';
-import { NOT_ADVICE, STRAIGHT, whatCouldBeLost } from '../../words/claim/cautions.ts';
+import { NOT_ADVICE, STRAIGHT, whatCouldBeLost } from '../../words/claim/claimCautions.ts';
 import { block, type CertainPage, type Chapter } from '../page.ts';
 
 /** What is known already of the three things that cannot be undone. */

@@ -5,7 +5,7 @@ import { ofHundred, span, stepOf, weekends } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Cell, folded, table } from '../../tables/table.ts';
 import { aroundTheClaim } from '../../words/claim/around.ts';
-import { AFTER_A_COLLISION } from '../../words/claim/cautions.ts';
+import { AFTER_A_COLLISION } from '../../words/claim/claimCautions.ts';
 import {
   bestOfEach,
   closedByReason,

@@ -2,7 +2,7 @@ import type { CoverPartView } from '../../../engine/analysis/collisionViews.ts';
 import { number } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Cell, table } from '../../tables/table.ts';
-import { NOT_ADVICE } from '../../words/claim/cautions.ts';
+import { NOT_ADVICE } from '../../words/claim/claimCautions.ts';
 import { capital } from '../../words/sentence.ts';
 import { block, type CertainPage, type Chapter, notes, pick } from '../page.ts';
 import { tipsWords } from './tips.ts';
