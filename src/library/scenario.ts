@@ -5,11 +5,11 @@ import * as parse from '../engine/scenario/file/parse.ts';
 import * as starting from '../engine/scenario/file/starting.ts';
 import type { DoneBy, EndOfLife, Inputs, Payment, Replacement } from '../engine/scenario/inputs/inputs.ts';
 import { inputAt } from '../engine/scenario/inputs/lens.ts';
-import type { EnergyStated, Scenario } from '../engine/scenario/inputs/scenario.ts';
+import type { EnergyStated, Quantity, Scenario } from '../engine/scenario/inputs/scenario.ts';
 import type { Written } from '../engine/scenario/inputs/written.ts';
 import * as problems from '../engine/scenario/text/problems.ts';
 import { guarded } from './guarded.ts';
-import { all, choice, holds, list, number, orNull, row, text, type Want, whole } from './wants.ts';
+import { all, choice, flag, holds, list, number, orNull, row, text, type Want, whole } from './wants.ts';
 
 /** A day of the calendar as ISO 8601 has it. */
 const day: Want = all(
@@ -124,13 +124,30 @@ const written: Want = all(
   readable,
 );
 
+/** A whole number is tried at every value it may take. */
+const MOST_VALUES = 1000;
+
+const quantity: Want = all(
+  row({
+    key: text,
+    value: number(),
+    min: number(),
+    max: number(),
+    integer: flag,
+    moves: list(row({ key: text, times: number(), plus: number() })),
+  }),
+  holds<Quantity>(
+    `a whole number that may take ${MOST_VALUES} values at most is wanted`,
+    ({ integer, min, max }) => !integer || (Number.isInteger(min) && max - min < MOST_VALUES),
+  ),
+);
+
 /** A scenario as `parseScenario` makes it, or with other numbers in it: every place that a quantity moves is there. */
 export const scenario: Want = (value, at) => {
-  const moves = list(row({ key: text, times: number(), plus: number() }));
   row({
     facts,
     inputs,
-    quantities: list(row({ key: text, value: number(), moves })),
+    quantities: list(quantity),
     written: orNull(written),
   })(value, at);
   const { quantities, inputs: given } = value as Scenario;

@@ -66,6 +66,11 @@ export const choice = (...known: readonly string[]): Want => {
   };
 };
 
+/** Yes or no. */
+export const flag: Want = (value, at) => {
+  if (typeof value !== 'boolean') throw otherKind(at, 'true or false', value);
+};
+
 export const calls: Want = (value, at) => {
   if (typeof value !== 'function') throw otherKind(at, 'a function', value);
 };

@@ -1,11 +1,15 @@
 import type { Quantity } from '../scenario/inputs/scenario.ts';
 import { type Crossings, crossings } from '../valuation/crossings.ts';
 import { integerFlips } from '../valuation/integerFlips.ts';
+import { leastCrossings, type Rivals } from '../valuation/leastCrossings.ts';
 import { howFar } from './relativeDistance.ts';
 import type { BreakEven, BreakEvenStatus } from './sensitivityView.ts';
 
 /** D as a function of one input, all others held. */
 export type DifferenceAt = (value: number) => number;
+
+/** What every way of both sides costs as a function of one input, all others held; its lead is D. */
+export type RivalsAt = (value: number) => Rivals;
 
 type Root = BreakEven['roots'][number];
 interface Found {
@@ -13,11 +17,17 @@ interface Found {
   readonly kind: Root['kind'];
 }
 
+interface Stretch {
+  readonly low: number;
+  readonly high: number;
+  readonly points: number;
+}
+
 /**
  * The schema's ranges are wide (a price may be half a million), and what a reader asks about lies near today's value:
  * of the 200 points of a scan, most go to the stretch up to four times today's value, and the rest beyond it.
  */
-const stretches = ({ min, max, value }: Quantity): { low: number; high: number; points: number }[] => {
+const stretches = ({ min, max, value }: Quantity): Stretch[] => {
   const near = value > 0 ? value * 4 : max;
   return near > min && near < max / 2
     ? [
@@ -27,7 +37,35 @@ const stretches = ({ min, max, value }: Quantity): { low: number; high: number; 
     : [{ low: min, high: max, points: 200 }];
 };
 
+/** Where the search begins: most of the values where they matter, near today's, and a fifth either way among them. */
+const seedsOf = ({ min, max, value }: Quantity): number[] => {
+  const near = value > 0 ? [0.3, 1 / 1.2, 1.2, 2.2, 4].map((times) => times * value) : [];
+  const far = [0.03, 0.35].map((part) => min + part * (max - min));
+  return [min, value, ...near, ...far, max]
+    .filter((x) => x >= min && x <= max)
+    .sort((a, b) => a - b)
+    .filter((x, i, all) => i === 0 || x - (all[i - 1] as number) > 1e-9 * (max - min));
+};
+
+/** The step of the full scan near today's value. */
+const finestOf = (quantity: Quantity): number => {
+  const [{ low, high, points }] = stretches(quantity) as [Stretch];
+  return (high - low) / points;
+};
+
 const continuous = (
+  quantity: Quantity,
+  rivals: RivalsAt,
+  unit: number,
+): { status: BreakEvenStatus; found: Found[] } => {
+  const found = leastCrossings(rivals, seedsOf(quantity), { unit, finest: finestOf(quantity) });
+  return found
+    ? { status: statusOf(found.length), found }
+    : everywhere(quantity, (x) => rivals(x).lead, unit);
+};
+
+/** The same by looking at every point of a scan: for what lies on zero, and for tests. */
+export const everywhere = (
   quantity: Quantity,
   f: DifferenceAt,
   unit: number,
@@ -86,8 +124,9 @@ const sideAbove = (at: number, next: number, integer: boolean, f: DifferenceAt):
  *
  * @param unit the least difference that counts as one, in currency units
  */
-export const breakEvenOf = (quantity: Quantity, f: DifferenceAt, unit: number): BreakEven => {
-  const { status, found } = quantity.integer ? whole(quantity, f, unit) : continuous(quantity, f, unit);
+export const breakEvenOf = (quantity: Quantity, rivals: RivalsAt, unit: number): BreakEven => {
+  const f: DifferenceAt = (value) => rivals(value).lead;
+  const { status, found } = quantity.integer ? whole(quantity, f, unit) : continuous(quantity, rivals, unit);
   const sorted = [...found].sort((a, b) => a.at - b.at);
   const roots = sorted
     .map(({ at, kind }, i) => ({

@@ -3,6 +3,7 @@ import { comparedWays } from '../evaluation/options.ts';
 import { presentCostOf } from '../evaluation/project.ts';
 import { type Context, contextOf, EXPECTED, expectedOnce, inFuture } from '../plans/vehicle/context.ts';
 import type { Ground } from '../scenario/file/rewrite.ts';
+import type { Rivals } from '../valuation/leastCrossings.ts';
 
 /** The least that each side costs, in one reading or in each; null where a side has no open way. */
 export interface Sides<T> {
@@ -34,6 +35,26 @@ export const leastCosts = (ctx: Context): Sides<ByReading<number>> => {
   }
   return { keep, replace };
 };
+
+/** What every way that is compared costs at these numbers, unrounded and own time counted; the sides choose anew. */
+export const rivalsAt = ({ inputs, facts }: Ground): Rivals => {
+  const once = contextOf(inputs, facts, expectedOnce(), 'unrounded');
+  const [ids, keep, replace]: [string[], number[], number[]] = [[], [], []];
+  for (const way of comparedWays(once)) {
+    ids.push(way.id);
+    (way.side === 'keep' ? keep : replace).push(presentCostOf(way.build(once), once).counted);
+  }
+  return { open: ids.join(' '), first: keep, second: replace, lead: leadOf(keep, replace) };
+};
+
+const leadOf = (keep: readonly number[], replace: readonly number[]): number =>
+  keep.length > 0 && replace.length > 0
+    ? Math.min(...replace) - Math.min(...keep)
+    : keep.length > 0
+      ? NEVER_CHEAPER
+      : replace.length > 0
+        ? -NEVER_CHEAPER
+        : 0;
 
 /**
  * D = least cost of replacing less least cost of keeping, currency units, positive when keeping is cheaper. Where a side

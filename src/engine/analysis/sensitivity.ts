@@ -3,9 +3,10 @@ import type { ByReading } from '../cashflow/posting.ts';
 import { contextOf, EXPECTED } from '../plans/vehicle/context.ts';
 import { bothTyped, type Typing, typedIn, typingOf } from '../scenario/file/rewrite.ts';
 import type { Quantity, Scenario } from '../scenario/inputs/scenario.ts';
-import { breakEvenOf, type DifferenceAt, nearestTip, statusOf } from './breakEven.ts';
+import type { Rivals } from '../valuation/leastCrossings.ts';
+import { breakEvenOf, type DifferenceAt, nearestTip, type RivalsAt, statusOf } from './breakEven.ts';
 import { breakEvenLine } from './breakEvenLine.ts';
-import { cheaperCost, differenceAt, differenceBetween, leastCosts, type Sides } from './leastCosts.ts';
+import { cheaperCost, differenceBetween, leastCosts, rivalsAt, type Sides } from './leastCosts.ts';
 import type { BreakEven, BreakEvenLine, Swing } from './sensitivityView.ts';
 import { swingOf, widestFirst } from './swings.ts';
 
@@ -45,18 +46,28 @@ const lineBetween = ({ facts, quantities }: Scenario, widest: readonly Swing[]):
 /** A number, and D with it typed into the file. */
 interface Moving {
   readonly typing: Typing;
+  readonly rivals: RivalsAt;
   readonly f: DifferenceAt;
 }
+
+/** Where nothing can be typed the answer stays what it is. */
+const nothingTyped = (today: number): Rivals => ({ open: '', first: [], second: [], lead: today });
 
 /** None where a number cannot be typed, or where typing what stands there changes the answer. */
 const movedBy = (scenario: Scenario, quantity: Quantity, today: number, grain: number): Moving[] => {
   const typing = typingOf(scenario, quantity);
   if (typing === null) return [];
-  const f = (value: number): number => {
+  const known = new Map<number, Rivals>();
+  const rivals: RivalsAt = (value) => {
+    const before = known.get(value);
+    if (before) return before;
     const ground = typing.at(value);
-    return ground ? differenceAt(ground) : today;
+    const now = ground ? rivalsAt(ground) : nothingTyped(today);
+    known.set(value, now);
+    return now;
   };
-  return Math.abs(f(quantity.value) - today) > grain ? [] : [{ typing, f }];
+  const f: DifferenceAt = (value) => rivals(value).lead;
+  return Math.abs(f(quantity.value) - today) > grain ? [] : [{ typing, rivals, f }];
 };
 
 /** Both sides' least cost once a figure stands in the file; null where the file is refused. */
@@ -121,14 +132,14 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
     moving.map(({ typing, f }) => swingOf(typing.quantity, f)),
     grain,
   );
-  const breakEvens = moving.map(({ typing, f }) =>
-    typedBack(scenario, breakEvenOf(typing.quantity, f, unit)),
+  const breakEvens = moving.map(({ typing, rivals }) =>
+    typedBack(scenario, breakEvenOf(typing.quantity, rivals, unit)),
   );
   const [x, y] = lineBetween(scenario, swings);
   const [across, upwards] = [x, y].map((one) => moving.find(({ typing }) => typing.quantity === one)?.typing);
-  const D = (a: Typing, b: Typing) => (aValue: number, bValue: number) => {
+  const bothAt = (a: Typing, b: Typing) => (aValue: number, bValue: number) => {
     const ground = bothTyped(scenario, a, aValue, b, bValue);
-    return ground ? differenceAt(ground) : today;
+    return ground ? rivalsAt(ground) : nothingTyped(today);
   };
   return {
     breakEvens: breakEvens.sort(
@@ -136,6 +147,8 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
     ),
     swings,
     line:
-      across && upwards ? breakEvenLine(across.quantity, upwards.quantity, D(across, upwards), unit) : null,
+      across && upwards
+        ? breakEvenLine(across.quantity, upwards.quantity, bothAt(across, upwards), unit)
+        : null,
   };
 };

@@ -1,7 +1,12 @@
 import { describe, expect, it } from 'vitest';
-import { breakEvenOf, nearestTip } from '../../../src/engine/analysis/breakEven.ts';
+import { breakEvenOf, nearestTip, type RivalsAt } from '../../../src/engine/analysis/breakEven.ts';
 import type { Quantity } from '../../../src/engine/scenario/inputs/scenario.ts';
 import { decisionOf } from '../../support/file.ts';
+
+/** One way of each side, the first of which costs nothing. */
+const against =
+  (f: (x: number) => number): RivalsAt =>
+  (x) => ({ open: 'a b', first: [0], second: [f(x)], lead: f(x) });
 
 describe('a shop taking over later', () => {
   it('leaves the card of the first day as it was: only later work differs', () => {
@@ -53,7 +58,11 @@ describe('where it tips', () => {
 
   it('a root where two scans meet is one root, and says who is cheaper above it', () => {
     // Bent, so that it is scanned; nil at 400, four times today's value, where the near and the far scan meet.
-    const { status, roots } = breakEvenOf(quantity, (x) => 400 - x + (x > 7000 ? 1e-3 * (x - 7000) : 0), 1);
+    const { status, roots } = breakEvenOf(
+      quantity,
+      against((x) => 400 - x + (x > 7000 ? 1e-3 * (x - 7000) : 0)),
+      1,
+    );
     expect(status).toBe('one');
     expect(roots).toHaveLength(1);
     expect(roots[0]).toMatchObject({ kind: 'root', above: 'replace' });
@@ -61,7 +70,11 @@ describe('where it tips', () => {
   });
 
   it('where the two ways only touch, nothing tips', () => {
-    const touching = breakEvenOf(quantity, (x) => Math.abs(x - 90) / 10, 1);
+    const touching = breakEvenOf(
+      quantity,
+      against((x) => Math.abs(x - 90) / 10),
+      1,
+    );
     expect(touching.roots.map(({ kind }) => kind)).toEqual(['touch']);
     expect(nearestTip(touching)).toBe(Number.POSITIVE_INFINITY);
   });
