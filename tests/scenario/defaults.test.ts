@@ -1,15 +1,12 @@
 import { describe, expect, it } from 'vitest';
 import { startingScenario } from '../../src/engine/scenario/file/starting.ts';
-import { DEFAULTS, type Default } from '../../src/engine/scenario/inputs/defaults.ts';
+import { HOUSEHOLD_MORE } from '../../src/engine/scenario/inputs/householdInputs.ts';
 import { REPAIR_PRICE_INDEX, repairRatePerMile2019 } from '../../src/engine/scenario/inputs/tables.ts';
+import { DEFAULTS } from './declared.ts';
 import { parse, SHORT_FORM, scenarioOf, TODAY } from './scenario.ts';
 
-const all: readonly (readonly [string, Default])[] = Object.entries(DEFAULTS).flatMap(([part, defaults]) =>
-  Object.entries(defaults).map(([name, one]): readonly [string, Default] => [`${part}.${name}`, one]),
-);
-
 describe('the defaults', () => {
-  it.each(all)('%s has a value, a unit, a date, a source and a mark', (_, one) => {
+  it.each(DEFAULTS)('%s has a value, a unit, a date, a source and a mark', (_, one) => {
     expect(Number.isFinite(one.value)).toBe(true);
     expect(one.unit).not.toBe('');
     expect(one.date).toMatch(/^\d{4}(-\d{2})?$/);
@@ -20,12 +17,14 @@ describe('the defaults', () => {
   it('hold nothing that is never assumed', () => {
     // What it brings as it stands may set another default; it is never one itself.
     const never = /insurance|apr|allFees|^asItStands|canWait/i;
-    expect(all.map(([name]) => name.split('.')[1] ?? '').filter((name) => never.test(name))).toEqual([]);
+    expect(DEFAULTS.map(([name]) => name.split('.').at(-2) ?? '').filter((name) => never.test(name))).toEqual(
+      [],
+    );
   });
 
   it('carry prices by the index they name', () => {
     const ratio = REPAIR_PRICE_INDEX.of2025July / REPAIR_PRICE_INDEX.of2019;
-    expect(DEFAULTS.household.tablePriceRatio.value).toBeCloseTo(ratio, 2);
+    expect(HOUSEHOLD_MORE.tablePriceRatio.or.value).toBeCloseTo(ratio, 2);
   });
 
   it('are listed for a report: which, from where', () => {

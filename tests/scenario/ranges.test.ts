@@ -2,10 +2,10 @@ import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { rangeLaw } from '../../src/engine/quantity/range.ts';
 import { typingOf } from '../../src/engine/scenario/file/rewrite.ts';
-import { DEFAULTS, type Default } from '../../src/engine/scenario/inputs/defaults.ts';
 import { inputAt } from '../../src/engine/scenario/inputs/lens.ts';
 import { TABLE_PARTS, tablePart } from '../../src/engine/scenario/inputs/partTable.ts';
 import { redactScenario } from '../../src/engine/scenario/private/redact.ts';
+import { DEFAULTS } from './declared.ts';
 import { parse, quantityOf, SHORT_FORM, scenarioOf, withLines } from './scenario.ts';
 
 const FULL_FORM = readFileSync(new URL('./full-form.yaml', import.meta.url), 'utf8');
@@ -150,8 +150,7 @@ describe('a bill', () => {
   });
 
   it('by default is the mean of its range, in any currency', () => {
-    const ranged = Object.values(DEFAULTS).flatMap((part) => Object.values(part) as Default[]);
-    const withRange = ranged.filter(({ range }) => range !== undefined);
+    const withRange = DEFAULTS.map(([, one]) => one).filter(({ range }) => range !== undefined);
     expect(withRange.length).toBeGreaterThan(0);
     for (const { value, range } of withRange)
       if (range)

@@ -1,10 +1,10 @@
 import { copulaOf } from '../../quantity/rankCorrelation.ts';
-import { DEFAULTS } from '../inputs/defaults.ts';
+import * as HOME from '../inputs/householdInputs.ts';
 import { type Chance, type Correlation, type Quantity, SCRAMBLES } from '../inputs/scenario.ts';
+import type { Units } from '../inputs/units.ts';
 import type { Sparse } from '../schema/scenarioSchema.ts';
 import { type Finding, type Path, showValue } from '../text/problems.ts';
-
-const D = DEFAULTS.chance;
+import { penFor } from './quantityBook.ts';
 
 /** With fewer no chance would be worth saying. */
 const FEWEST = 256;
@@ -16,28 +16,25 @@ const wholeFutures = (least: number): number =>
 /** What the file says about the drawing of futures; none of it is a number of the model. */
 export const completeChance = (
   file: Sparse,
+  units: Units,
   spareEachMonth: number,
   components: readonly string[],
   correlations: readonly Correlation[],
 ): Chance => {
-  const { chance } = file;
+  // None of it is a quantity: it is only read.
+  const pen = penFor(null, units);
+  const { futures, setAside, ...asked } = pen.all(HOME.CHANCE, file.chance);
   return {
-    seed: chance?.seed?.value ?? D.seed.value,
-    futures: wholeFutures(chance?.futures?.value ?? D.futures.value),
+    ...asked,
+    futures: wholeFutures(futures),
     correlations,
     looks: (file.look_first ?? []).map((look) => ({
       what: look.what,
-      costs: look.costs.value,
       component: components.indexOf(look.component),
-      within: look.within.value,
-      sees: look.sees.value,
-      clears: look.clears.value,
+      ...pen.all(HOME.LOOK, look),
     })),
-    monthsWithoutIncome: chance?.months_without_income?.value ?? D.monthsWithoutIncome.value,
-    mayRunDry: chance?.may_run_dry?.value ?? D.mayRunDry.value,
     pair: null,
-    setAside:
-      chance?.set_aside_each_month?.value ?? (file.spare_each_month === undefined ? null : spareEachMonth),
+    setAside: setAside ?? (file.spare_each_month === undefined ? null : spareEachMonth),
   };
 };
 

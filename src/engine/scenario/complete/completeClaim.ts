@@ -6,16 +6,13 @@ import {
   type ClaimLine,
   isOwnInsurance,
 } from '../inputs/claim.ts';
-import { CLAIM } from '../inputs/claimSpecs.ts';
+import * as CLAIM from '../inputs/claimInputs.ts';
 import { compare } from '../inputs/comparables.ts';
-import { DEFAULTS } from '../inputs/defaults.ts';
 import type { PresentVehicle } from '../inputs/inputs.ts';
 import type { SparseClaim } from '../schema/scenarioSchema.ts';
 import { completeExtras, completePlan, completeRebuild } from './completeClaimWork.ts';
 import { completePlace } from './completePlace.ts';
 import { type Fallback, following, type Pen } from './quantityBook.ts';
-
-const D = DEFAULTS.claim;
 
 type SparseLine = SparseClaim['estimate']['lines'][number];
 
@@ -24,38 +21,27 @@ const isTaxed = ({ taxed, kind }: SparseLine): boolean => taxed ?? (kind === 'pa
 
 const completeLine = (file: SparseLine, position: number, estimate: Pen): ClaimLine => {
   const pen = estimate.at(`lines.${position}`, `lines.${position}`, file.what);
-  const labour = pen.at('labour', '');
+  const take = pen.from(CLAIM.LINE, file);
+  const { hours, rate } = CLAIM.LINE;
   return {
     what: file.what,
     kind: file.kind,
-    amount: file.amount ? pen.take('amount', 'amount', CLAIM.line, file.amount) : null,
+    amount: take('amount'),
     labour:
       file.hours && file.rate
-        ? {
-            hours: labour.take('hours', 'hours', CLAIM.lineHours, file.hours),
-            rate: labour.take('rate', 'rate', CLAIM.lineRate, file.rate),
-          }
+        ? (pen.at('labour', '').all({ hours, rate }, file) as ClaimLine['labour'])
         : null,
-    betterment: pen.take('betterment', 'betterment', CLAIM.betterment, file.betterment, D.betterment),
+    betterment: take('betterment'),
     taxed: isTaxed(file),
   };
 };
 
-const completeEstimate = (file: SparseClaim['estimate'], pen: Pen): ClaimEstimate => {
-  const more = pen.at('supplement', 'supplement');
-  const { chance, adds, paid } = file.supplement ?? {};
-  return {
-    lines: file.lines.map((line, i) => completeLine(line, i, pen)),
-    tax: pen.take('tax', 'tax', CLAIM.estimateTax, file.tax, D.estimateTax),
-    supplement: {
-      chance: more.take('chance', 'chance', CLAIM.supplementChance, chance, D.supplementChance),
-      amount: more.take('amount', 'adds', CLAIM.supplementAmount, adds, D.extras),
-      paid: more.take('paid', 'paid', CLAIM.supplementPaid, paid, D.supplementPaid),
-    },
-    shopHour: file.shop_hour ? pen.take('shopHour', 'shop_hour', CLAIM.shopHour, file.shop_hour) : null,
-    days: pen.take('days', 'days', CLAIM.days, file.days, D.daysInShop),
-  };
-};
+const completeEstimate = (file: SparseClaim['estimate'], pen: Pen): ClaimEstimate => ({
+  lines: file.lines.map((line, i) => completeLine(line, i, pen)),
+  ...pen.all({ tax: CLAIM.ESTIMATE.tax }, file),
+  supplement: pen.at('supplement', 'supplement').all(CLAIM.SUPPLEMENT, file.supplement),
+  ...pen.all(CLAIM.SHOP, file),
+});
 
 /** Days from the decision until the insurer stops paying for storage; never below nil. */
 const daysUntil = (date: string, until: string): Fallback => {
@@ -66,51 +52,30 @@ const daysUntil = (date: string, until: string): Fallback => {
 /** What is paid by day, and what is paid once. `pen` stands at the claim. */
 const completeCosts = (file: SparseClaim, pen: Pen, date: string) => {
   const { rental, storage, tow, lost_value: lost } = file;
-  const [hired, stored, towed, worth] = [
-    pen.at('rental', 'rental'),
-    pen.at('storage', 'storage'),
-    pen.at('tow', 'tow'),
-    pen.at('lostValue', 'lost_value'),
-  ];
+  const stored = pen.at('storage', 'storage');
+  const worth = pen.at('lostValue', 'lost_value').from(CLAIM.LOST_VALUE, lost);
+  const { paidDays } = CLAIM.STORAGE;
   return {
-    rental: rental
-      ? {
-          aDay: hired.take('aDay', 'a_day', CLAIM.rentalADay, rental.a_day),
-          paidADay: hired.take('paidADay', 'paid_a_day', CLAIM.rentalPaidADay, rental.paid_a_day, D.notPaid),
-          paidDays: hired.take('paidDays', 'paid_days', CLAIM.rentalDays, rental.paid_days, D.noDaysPaid),
-        }
-      : null,
+    rental: rental ? pen.at('rental', 'rental').all(CLAIM.RENTAL, rental) : null,
     storage: storage
       ? {
-          aDay: stored.take('aDay', 'a_day', CLAIM.storageADay, storage.a_day),
-          days: stored.take('days', 'days', CLAIM.storageDays, storage.days, D.daysStored),
+          ...stored.all({ aDay: CLAIM.STORAGE.aDay, days: CLAIM.STORAGE.days }, storage),
           paidDays: stored.take(
             'paidDays',
-            storage.paid_until === undefined ? 'paid_days' : 'paid_until',
-            CLAIM.storagePaidDays,
+            storage.paid_until === undefined ? paidDays.key : 'paid_until',
+            paidDays,
             storage.paid_days,
-            storage.paid_until === undefined ? D.noDaysPaid : daysUntil(date, storage.paid_until),
+            storage.paid_until === undefined ? paidDays.or : daysUntil(date, storage.paid_until),
             { isDefault: !(storage.paid_days || storage.paid_until) },
           ),
         }
       : null,
-    tow: tow
-      ? {
-          costs: towed.take('costs', 'costs', CLAIM.tow, tow.costs),
-          paid: towed.take('paid', 'paid', CLAIM.towPaid, tow.paid, D.notPaid),
-        }
-      : null,
+    tow: tow ? pen.at('tow', 'tow').all(CLAIM.TOW, tow) : null,
     lostValue: lost
       ? {
-          lost: worth.take('lost', 'lost', CLAIM.lost, lost.lost),
-          claimed: worth.take(
-            'claimed',
-            'claimed',
-            CLAIM.lostClaimed,
-            lost.claimed,
-            following(lost.lost.value, 'as much as is lost'),
-          ),
-          paid: worth.take('paid', 'paid', CLAIM.lostPaid, lost.paid, D.lostPaid),
+          lost: worth('lost'),
+          claimed: worth('claimed', following(lost.lost.value, 'as much as is lost')),
+          paid: worth('paid'),
         }
       : null,
   };
@@ -118,46 +83,21 @@ const completeCosts = (file: SparseClaim, pen: Pen, date: string) => {
 
 /** What the policy, the lender and the place's offices have to do with it. `pen` stands at the claim. */
 const completeTerms = (file: SparseClaim, pen: Pen) => {
-  const after = pen.at('surcharge', 'surcharge');
-  const gap = pen.at('gap', 'gap');
+  const take = pen.from(CLAIM.SETTLEMENT, { ...file, deductible: ownOnly(file) });
   return {
-    deductible: pen.take('deductible', 'deductible', CLAIM.deductible, ownOnly(file), D.noShare),
-    fault: pen.take('fault', 'fault', CLAIM.fault, file.fault, D.fault),
-    otherLimit: file.other_limit
-      ? pen.take('otherLimit', 'other_limit', CLAIM.otherLimit, file.other_limit)
-      : null,
-    recovered: pen.take(
-      'recovered',
-      'recovered.chance',
-      CLAIM.recovered,
-      file.recovered?.chance,
-      D.recovered,
-    ),
-    surcharge: {
-      aYear: after.take('aYear', 'a_year', CLAIM.surcharge, file.surcharge?.a_year, D.surcharge),
-      years: after.take('years', 'years', CLAIM.surchargeYears, file.surcharge?.years, D.surchargeYears),
-    },
-    salvage: file.salvage ? pen.take('salvage', 'salvage', CLAIM.salvage, file.salvage) : null,
-    salesTax: pen.take('salesTax', 'sales_tax', CLAIM.salesTax, file.sales_tax, D.salesTax),
-    titleFee: pen.take('titleFee', 'title_fee', CLAIM.titleFee, file.title_fee, D.fee),
-    transferFee: pen.take('transferFee', 'transfer_fee', CLAIM.transferFee, file.transfer_fee, D.fee),
-    refunds: (file.refunds ?? []).map((one, i) => {
-      const at = pen.at(`refunds.${i}`, `refunds.${i}`, one.what);
-      return {
-        what: one.what,
-        insurance: isOwnInsurance(one.what, one.insurance),
-        paid: at.take('paid', 'paid', CLAIM.prepaid, one.paid),
-        months: at.take('months', 'months', CLAIM.prepaidMonths, one.months),
-        left: at.take('left', 'left', CLAIM.prepaidLeft, one.left),
-        fee: at.take('fee', 'fee', CLAIM.prepaidFee, one.fee, D.fee),
-      };
-    }),
-    gap: file.gap
-      ? {
-          limit: file.gap.limit ? gap.take('limit', 'limit', CLAIM.gapLimit, file.gap.limit) : null,
-          notCovered: gap.take('notCovered', 'not_covered', CLAIM.gapNotCovered, file.gap.not_covered, D.fee),
-        }
-      : null,
+    deductible: take('deductible'),
+    fault: take('fault'),
+    otherLimit: take('otherLimit'),
+    ...pen.at('', 'recovered').all(CLAIM.RECOVERY, file.recovered),
+    surcharge: pen.at('surcharge', 'surcharge').all(CLAIM.SURCHARGE, file.surcharge),
+    salvage: take('salvage'),
+    ...pen.all(CLAIM.TOTAL_LOSS, file),
+    refunds: (file.refunds ?? []).map((one, i) => ({
+      what: one.what,
+      insurance: isOwnInsurance(one.what, one.insurance),
+      ...pen.at(`refunds.${i}`, `refunds.${i}`, one.what).all(CLAIM.PREPAID, one),
+    })),
+    gap: file.gap ? pen.at('gap', 'gap').all(CLAIM.GAP, file.gap) : null,
   };
 };
 
@@ -223,17 +163,10 @@ export const completeClaim = (
   }));
   const { lines, mean } = compare(given, { odometer, perDistance });
   const compared = following(mean ?? 0, `the mean of ${lines.length} comparables`, 'measured');
+  const take = pen.from(CLAIM.SETTLEMENT, file);
   const claim: Claim = {
-    value: pen.take('value', 'value', CLAIM.value, file.value, compared, {
-      isDefault: false,
-    }),
-    damageBefore: pen.take(
-      'damageBefore',
-      'damage_before',
-      CLAIM.damageBefore,
-      file.damage_before,
-      D.damageBefore,
-    ),
+    value: take('value', compared, { isDefault: false }),
+    damageBefore: take('damageBefore'),
     estimate: completeEstimate(file.estimate, pen.at('estimate', 'estimate')),
     ...completeTerms(file, pen),
     ...completeCosts(file, pen, date),

@@ -1,15 +1,14 @@
 import { type EnergyUnit, economyIn, energyPriceIn, LITRES_PER_GALLON } from '../../quantity/energyUnits.ts';
-import { DEFAULTS } from '../inputs/defaults.ts';
 import type { RunningCosts } from '../inputs/inputs.ts';
-import { RUNNING } from '../inputs/specs.ts';
 import type { Powertrain } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { economyOf, economyRange, formText, pricedUnit, usualForm } from '../reading/economy.ts';
 import { type Stated, times } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenarioSchema.ts';
 import { type Fallback, following, type Pen } from './quantityBook.ts';
 
-const D = DEFAULTS.running;
+const D = VEHICLE.USUAL_ENERGY;
 
 /** A price of energy given for one vehicle, or for the household: others buy at the same pump. */
 export interface PumpPrice {
@@ -61,7 +60,7 @@ const priceOf = (
   pen: Pen,
   { pumps, sameEnergy }: { readonly pumps: Pumps; readonly sameEnergy: boolean },
 ): number => {
-  const max = significant(RUNNING.energyPrice.max * pen.units.perDollar, 3);
+  const max = significant(VEHICLE.FUEL.price.max * pen.units.perDollar, 3);
   const ownRatio = fuel?.price && energyPriceIn(1, pricedUnit(fuel.price, unit) ?? unit, unit);
   const own = fuel?.price && times(fuel.price, ownRatio ?? 1);
   const from = pumps.household ?? (own ? null : pumps.other);
@@ -73,7 +72,7 @@ const priceOf = (
   return pen.take(
     'price',
     'fuel.price',
-    RUNNING.energyPrice,
+    VEHICLE.FUEL.price,
     shared && from ? { ...shared, source: shared.source || `as given for ${from.whose}` } : own,
     usualPrice(unit, pen, sameEnergy),
     {
@@ -107,7 +106,7 @@ export const completeEnergy = (
   const economy = pen.take(
     'economy',
     'fuel.economy',
-    RUNNING.economy,
+    VEHICLE.FUEL.economy,
     given && fuel?.economy
       ? times(fuel.economy, economyIn({ ...given, value: 1 }, pen.units.distance).value)
       : undefined,

@@ -1,15 +1,12 @@
 import { distanceRatio } from '../../quantity/distance.ts';
-import { DEFAULTS } from '../inputs/defaults.ts';
 import type { Component, UpkeepItem } from '../inputs/inputs.ts';
 import { PART_LIFE_SOURCE, PART_PRICE_SOURCE, tablePart } from '../inputs/partTable.ts';
-import { WORK } from '../inputs/specs.ts';
 import type { Powertrain } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
+import * as WORK from '../inputs/workInputs.ts';
 import type { SparseRunning } from '../schema/scenarioSchema.ts';
 import { completeCost, doneBy } from './completeWork.ts';
 import { type Fallback, following, type Pen } from './quantityBook.ts';
-
-const D = DEFAULTS.work;
 
 type SparseItem = NonNullable<SparseRunning['upkeep']>[number];
 type SparsePart = NonNullable<SparseRunning['components']>[number];
@@ -39,13 +36,13 @@ const unknownDistance = (every: number, { unknown, odometer }: Clocks): number =
 /** Distance and months since it was last done; each is worked out from the other, unknown both ways means due. */
 const since = (
   item: SparseItem,
-  everyDistance: number | null,
-  everyMonths: number | null,
+  { everyDistance, everyMonths }: Pick<UpkeepItem, 'everyDistance' | 'everyMonths'>,
   clocks: Clocks,
   pen: Pen,
 ): { readonly sinceDistance: number; readonly sinceMonths: number } => {
   const { last_done: done, last_done_months_ago: ago } = item;
   const reading = typeof done === 'object' ? done : undefined;
+  const take = pen.from(WORK.SINCE, { last_done: reading, last_done_months_ago: ago });
   const drivenSince = (reading: number): number => significant(clocks.odometer - reading, 12);
   const pace = clocks.distanceAYear / 12;
   const byPace = 'worked out from the distance a year';
@@ -53,7 +50,7 @@ const since = (
     ? [Math.round(ago.value * pace), byPace]
     : [unknownDistance(everyDistance ?? 0, clocks), UNKNOWN[clocks.unknown]];
   const months = reading
-    ? following(Math.min(WORK.sinceMonths.max, Math.round(drivenSince(reading.value) / pace)), byPace)
+    ? following(Math.min(WORK.SINCE.sinceMonths.max, Math.round(drivenSince(reading.value) / pace)), byPace)
     : following(clocks.unknown === 'due' ? (everyMonths ?? 0) : 0, UNKNOWN[clocks.unknown]);
   // A reading below nil can't be typed: it only says that the item is due.
   const typed = reading || clocks.odometer >= driven;
@@ -62,20 +59,9 @@ const since = (
       everyDistance === null
         ? 0
         : typed
-          ? drivenSince(
-              pen.take(
-                'sinceDistance',
-                'last_done',
-                WORK.lastDone,
-                reading,
-                following(drivenSince(driven), why),
-              ),
-            )
+          ? drivenSince(take('sinceDistance', following(drivenSince(driven), why)))
           : driven,
-    sinceMonths:
-      everyMonths === null
-        ? 0
-        : pen.take('sinceMonths', 'last_done_months_ago', WORK.sinceMonths, ago, months),
+    sinceMonths: everyMonths === null ? 0 : take('sinceMonths', months),
   };
 };
 
@@ -85,19 +71,13 @@ const upkeepItem = (
   clocks: Clocks,
   components: readonly string[],
 ): UpkeepItem => {
-  const everyDistance = item.every
-    ? pen.take('everyDistance', 'every', WORK.everyDistance, item.every)
-    : null;
-  const everyMonths = item.or_months
-    ? pen.take('everyMonths', 'or_months', WORK.everyMonths, item.or_months)
-    : null;
+  const every = pen.all(WORK.UPKEEP_ITEM, item);
   return {
     name: item.job,
     by: doneBy(item),
     ...completeCost(item, pen),
-    everyDistance,
-    everyMonths,
-    ...since(item, everyDistance, everyMonths, clocks, pen),
+    ...every,
+    ...since(item, every, clocks, pen),
     renews: (item.renews ?? []).map((name) => components.indexOf(name)).filter((at) => at >= 0),
   };
 };
@@ -133,9 +113,9 @@ const shopPriceOf = (part: SparsePart, known: Known | null, clocks: Clocks): Fal
 const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
   const typical = part.life?.typical;
   const known = tablePart(part.like ?? part.name, clocks.powertrain);
+  const life = known ? lifeOf(known, pen) : undefined;
   const clock = typical?.clock ?? 'distance';
-  const [life, run] =
-    clock === 'distance' ? [WORK.lifeDistance, WORK.runDistance] : [WORK.lifeMonths, WORK.runMonths];
+  const failure = pen.from(WORK.FAILURE, part);
   const suffix = clock === 'months' ? ' months' : '';
   const sinceNew =
     clock === 'distance'
@@ -149,26 +129,17 @@ const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
       varies: 'each time',
       shopPrice: shopPriceOf(part, known, clocks),
     }),
-    scale: pen.take('scale', 'life.typical', life, typical, known ? lifeOf(known, pen) : undefined, {
-      suffix,
-    }),
-    shape: pen.take('shape', 'life.shape', WORK.shape, part.life?.shape, D.shape),
-    run: pen.take('run', 'run', run, part.run, sinceNew, { suffix }),
+    scale: pen.take('scale', 'life.typical', WORK.LIFE[clock], typical, life, { suffix }),
+    shape: pen.at('', 'life').from(WORK.LIFE_LAW, part.life)('shape'),
+    run: pen.take('run', 'run', WORK.RUN[clock], part.run, sinceNew, { suffix }),
     another: part.lasts_another
       ? {
           // Its spread is the failure's own, drawn with it, and not an unknown beside it.
-          months: pen.take(
-            'another.months',
-            'lasts_another',
-            WORK.anotherMonths,
-            part.lasts_another,
-            undefined,
-            {
-              varies: 'each time',
-              suffix: ' months',
-              onlyRange: true,
-            },
-          ),
+          months: pen.take('another.months', 'lasts_another', WORK.ANOTHER, part.lasts_another, undefined, {
+            varies: 'each time',
+            suffix: ' months',
+            onlyRange: true,
+          }),
           range: part.lasts_another.range,
         }
       : null,
@@ -178,16 +149,10 @@ const component = (part: SparsePart, pen: Pen, clocks: Clocks): Component => {
       shopPrice: part.shop_price?.range ?? null,
     },
     repairIs: part.repair === 'patch' ? 'patch' : 'renewal',
-    tow: pen.take('tow', 'tow', WORK.tow, part.tow, D.tow),
-    daysWithout: pen.take('daysWithout', 'days_without', WORK.daysWithout, part.days_without, D.daysWithout),
+    tow: failure('tow'),
+    daysWithout: failure('daysWithout'),
     unsafe: part.unsafe ?? false,
-    shareOfAverage: pen.take(
-      'shareOfAverage',
-      'share_of_average',
-      WORK.shareOfAverage,
-      part.share_of_average,
-      D.shareOfAverage,
-    ),
+    shareOfAverage: failure('shareOfAverage'),
   };
 };
 

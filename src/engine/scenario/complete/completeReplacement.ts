@@ -1,18 +1,15 @@
 import { distanceRatio } from '../../quantity/distance.ts';
 import type { EnergyUnit } from '../../quantity/energyUnits.ts';
-import { DEFAULTS } from '../inputs/defaults.ts';
 import type { Lease, Payment, Replacement } from '../inputs/inputs.ts';
-import { LEASE, PURCHASE, RUNNING } from '../inputs/specs.ts';
+import * as PURCHASE from '../inputs/purchaseInputs.ts';
 import { significant } from '../inputs/units.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { type Stated, times } from '../reading/stated.ts';
 import type { SparseReplacement } from '../schema/scenarioSchema.ts';
 import { yearOf } from '../text/year.ts';
 import { completeRunning, type Shared } from './completeRunning.ts';
 import { takeAge } from './completeVehicle.ts';
 import { following, type Pen } from './quantityBook.ts';
-
-const D = DEFAULTS.purchase;
-const L = DEFAULTS.lease;
 
 type SparseLease = NonNullable<SparseReplacement['lease']>;
 
@@ -26,68 +23,34 @@ const per = (stated: Stated | undefined, ratio: number): Stated | undefined => s
 
 const lease = (file: SparseLease, pen: Pen): Lease => {
   const { distance } = pen.units;
-  const allowedIn = file.km_a_year ? 'km_a_year' : 'miles_a_year';
-  const allowed = per(file[allowedIn], distanceRatio(file.km_a_year ? 'km' : 'miles', distance));
-  const overIn = file.over_a_km ? 'over_a_km' : 'over_a_mile';
-  const over = per(file[overIn], distanceRatio(distance, file.over_a_km ? 'km' : 'miles'));
+  const allowedIn = PURCHASE.LEASE_DISTANCE[file.km_a_year ? 'km' : 'miles'];
+  const allowed = per(file[allowedIn.key], distanceRatio(file.km_a_year ? 'km' : 'miles', distance));
+  const overIn = PURCHASE.LEASE_OVER[file.over_a_km ? 'km' : 'miles'];
+  const over = per(file[overIn.key], distanceRatio(distance, file.over_a_km ? 'km' : 'miles'));
   return {
-    startsFrom: pen.take('startsFrom', 'starts_from', LEASE.startsFrom, file.starts_from),
-    residual: pen.take('residual', 'residual', LEASE.residual, file.residual),
-    moneyFactor: pen.take('moneyFactor', 'money_factor', LEASE.moneyFactor, file.money_factor),
-    months: pen.take('months', 'months', LEASE.months, file.months),
-    dueAtSigning: pen.take(
-      'dueAtSigning',
-      'due_at_signing',
-      LEASE.dueAtSigning,
-      file.due_at_signing,
-      L.dueAtSigning,
-    ),
-    distanceAYear: pen.take('distanceAYear', allowedIn, LEASE.distanceAYear, allowed),
-    overDistance: pen.take('overDistance', overIn, LEASE.overDistance, over),
-    acquisitionFee: pen.take(
-      'acquisitionFee',
-      'acquisition_fee',
-      LEASE.acquisitionFee,
-      file.acquisition_fee,
-      L.acquisitionFee,
-    ),
-    dispositionFee: pen.take(
-      'dispositionFee',
-      'disposition_fee',
-      LEASE.dispositionFee,
-      file.disposition_fee,
-      L.dispositionFee,
-    ),
-    taxOnPayment: pen.take(
-      'taxOnPayment',
-      'tax_on_payment',
-      LEASE.taxOnPayment,
-      file.tax_on_payment,
-      L.taxOnPayment,
-    ),
+    ...pen.all(PURCHASE.LEASE, file),
+    distanceAYear: pen.take('distanceAYear', allowedIn.key, allowedIn, allowed),
+    overDistance: pen.take('overDistance', overIn.key, overIn, over),
+    ...pen.all(PURCHASE.LEASE_FEES, file),
     afterwards: file.afterwards ?? 'again',
-    purchaseFee: pen.take('purchaseFee', 'purchase_fee', LEASE.purchaseFee, file.purchase_fee, L.purchaseFee),
-    earlyTermination: file.early_termination
-      ? pen.take('earlyTermination', 'early_termination', LEASE.earlyTermination, file.early_termination)
-      : null,
+    ...pen.all(PURCHASE.LEASE_END, file),
   };
 };
 
 const payment = (file: SparseReplacement, pen: Pen): Payment => {
-  const at = pen.at('payment', 'loan');
+  const loan = pen.at('payment', 'loan').from(PURCHASE.LOAN, file.loan);
   if (file.loan)
     return {
       kind: 'loan',
-      apr: at.take('apr', 'apr', PURCHASE.apr, file.loan.apr),
-      months: at.take('months', 'months', PURCHASE.months, file.loan.months),
-      downPayment: pen.take('payment.downPayment', 'down_payment', PURCHASE.downPayment, file.down_payment),
-      firstPayment: at.take(
-        'firstPayment',
-        'first_payment',
-        PURCHASE.firstPayment,
-        file.loan.first_payment,
-        D.firstPayment,
+      apr: loan('apr'),
+      months: loan('months'),
+      downPayment: pen.take(
+        'payment.downPayment',
+        PURCHASE.OFFER.downPayment.key,
+        PURCHASE.OFFER.downPayment,
+        file.down_payment,
       ),
+      firstPayment: loan('firstPayment'),
       interestDuringDelay: file.loan.interest_during_delay ?? true,
       rollInShortfall: file.loan.roll_in_shortfall ?? false,
     };
@@ -97,43 +60,30 @@ const payment = (file: SparseReplacement, pen: Pen): Payment => {
 const extras = (file: SparseReplacement, pen: Pen): Pick<Replacement, 'fees' | 'addOns' | 'oneOffs'> => ({
   fees: (file.fees ?? []).map((fee, i) => ({
     name: fee.what,
-    amount: pen.take(`fees.${i}.amount`, `fees.${i}.amount`, PURCHASE.fee, fee.amount, undefined, {
-      words: fee.what,
-    }),
+    ...pen.at(`fees.${i}`, `fees.${i}`).all(PURCHASE.FEE, fee, () => ({ words: fee.what })),
     financed: fee.financed ?? false,
     financeCharge: fee.finance_charge ?? false,
   })),
   addOns: (file.add_ons ?? []).map((one, i) => ({
     name: one.what,
-    amount: pen.take(`addOns.${i}.amount`, `add_ons.${i}.amount`, PURCHASE.fee, one.amount, undefined, {
-      words: one.what,
-    }),
+    ...pen.at(`addOns.${i}`, `add_ons.${i}`).all(PURCHASE.FEE, one, () => ({ words: one.what })),
     financed: one.financed ?? false,
     financeCharge: false,
   })),
-  oneOffs: (file.one_offs ?? []).map((one, i) => {
-    const at = pen.at(`oneOffs.${i}`, `one_offs.${i}`);
-    return {
-      name: one.what,
-      month: at.take('month', 'month', PURCHASE.oneOffMonth, one.month, undefined, {
-        words: `month of ${one.what}`,
-      }),
-      amount: at.take('amount', 'amount', PURCHASE.oneOff, one.amount, undefined, { words: one.what }),
-    };
-  }),
+  oneOffs: (file.one_offs ?? []).map((one, i) => ({
+    name: one.what,
+    ...pen.at(`oneOffs.${i}`, `one_offs.${i}`).all(PURCHASE.ONE_OFF, one, ({ key }) => ({
+      words: key === 'month' ? `month of ${one.what}` : one.what,
+    })),
+  })),
 });
 
 /** The price: as given, all fees in it or not; a lease's is what it starts from. */
 const price = (file: SparseReplacement, pen: Pen): number => {
-  const path = file.price ? 'price' : file.price_with_all_fees ? 'price_with_all_fees' : 'lease.starts_from';
-  return pen.take(
-    'price',
-    path,
-    PURCHASE.price,
-    file.price ?? file.price_with_all_fees ?? file.lease?.starts_from,
-    undefined,
-    { words: path === 'price_with_all_fees' ? 'price with all fees' : 'price' },
-  );
+  const { price, withAllFees } = PURCHASE.PRICE;
+  const one = file.price_with_all_fees && !file.price ? withAllFees : price;
+  const stated = file[one.key];
+  return pen.take('price', stated ? one.key : 'lease.starts_from', one, stated ?? file.lease?.starts_from);
 };
 
 /** As the file says; else as the place of a claim has it; where neither is known, the tax is on the whole price. */
@@ -158,46 +108,17 @@ export const completeReplacement = (
   const isNew = condition === 'new';
   const year = file.year?.value ?? yearOf(file.what) ?? Number(date.slice(0, 4));
   const age = takeAge(file, pen, date, year);
-  const odometer = pen.take(
-    'odometer',
-    'odometer',
-    RUNNING.odometer,
-    file.odometer,
-    following(0, 'new', 'measured'),
-  );
+  const known = pen.from(VEHICLE.BOUGHT, file);
+  const offer = pen.from(PURCHASE.OFFER, file);
+  const firstYear = pen.from(PURCHASE.FIRST_YEAR, file);
+  const odometer = known('odometer', following(0, 'new', 'measured'));
   const cost = price(file, pen);
-  const asPrice = following(cost, 'not given: taken as its price');
-  const priceWhenNew = pen.take(
-    'priceWhenNew',
-    'price_when_new',
-    RUNNING.priceWhenNew,
-    file.price_when_new,
-    asPrice,
-  );
-  const share = (part: { readonly value: number }, what: string) =>
-    following(significant(cost * part.value, 12), `our guess: ${part.value * 100} % of its price${what}`);
-  const worth = share(D.worthDayAfter, '');
-  const worthDayAfter = pen.take(
-    'worthDayAfter',
-    'worth_day_after',
-    PURCHASE.worthDayAfter,
-    file.worth_day_after,
-    worth,
-  );
-  const floor = pen.take(
-    'floor',
-    'floor',
-    RUNNING.floor,
-    file.floor,
-    share(DEFAULTS.running.floorOfPrice, ''),
-  );
-  const catchUp = pen.take(
-    'catchUp',
-    'catch_up',
-    PURCHASE.catchUp,
-    file.catch_up,
-    isNew ? D.newOne : D.catchUp,
-  );
+  const priceWhenNew = known('priceWhenNew', following(cost, 'not given: taken as its price'));
+  const share = (part: { readonly value: number }) =>
+    following(significant(cost * part.value, 12), `our guess: ${part.value * 100} % of its price`);
+  const worthDayAfter = offer('worthDayAfter', share(PURCHASE.OFFER.worthDayAfter.or));
+  const floor = pen.from(VEHICLE.WORTH, file)('floor', share(VEHICLE.WORTH.floor.or));
+  const catchUp = firstYear('catchUp', isNew ? PURCHASE.NONE_FOR_NEW : undefined);
   const unknown = isNew ? ('new' as const) : catchUp > 0 ? ('caught up' as const) : ('due' as const);
   const about = {
     name: file.what,
@@ -216,21 +137,13 @@ export const completeReplacement = (
     condition,
     price: cost,
     worthDayAfter,
-    salesTax: pen.take('salesTax', 'sales_tax', PURCHASE.salesTax, file.sales_tax, D.salesTax),
+    ...pen.all(PURCHASE.SALES_TAX, file),
     tradeInCredit: tradeInCredit(file.trade_in_lowers_tax, placeCredits),
-    rebate: pen.take('rebate', 'rebate', PURCHASE.rebate, file.rebate, D.rebate),
+    rebate: offer('rebate'),
     ...extras(file, pen),
     payment: payment(file, pen),
-    lowRateInstead: file.low_rate_instead
-      ? pen.take('lowRateInstead', 'low_rate_instead', PURCHASE.lowRate, file.low_rate_instead)
-      : null,
-    inspectionBefore: pen.take(
-      'inspectionBefore',
-      'inspection_before',
-      PURCHASE.inspectionBefore,
-      file.inspection_before,
-      isNew ? D.newOne : D.inspectionBefore,
-    ),
+    lowRateInstead: offer('lowRateInstead'),
+    inspectionBefore: firstYear('inspectionBefore', isNew ? PURCHASE.NONE_FOR_NEW : undefined),
     catchUp,
   };
   return { replacement, energyUnit };

@@ -1,9 +1,7 @@
 import { distanceRatio } from '../../quantity/distance.ts';
 import type { EnergyUnit } from '../../quantity/energyUnits.ts';
-import type { BillKey } from '../inputs/bills.ts';
-import { DEFAULTS, type Default } from '../inputs/defaults.ts';
+import type { Input } from '../inputs/declared.ts';
 import type { RunningCosts } from '../inputs/inputs.ts';
-import { RUNNING } from '../inputs/specs.ts';
 import {
   REPAIR_BY_KIND,
   REPAIR_BY_POWERTRAIN,
@@ -11,20 +9,13 @@ import {
   UPKEEP_SOURCE,
 } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenarioSchema.ts';
 import { completeEnergy, type Pumps } from './completeEnergy.ts';
 import { completeComponents, completeUpkeep } from './completeParts.ts';
 import { completeValue } from './completeValue.ts';
-import { following, type Pen } from './quantityBook.ts';
-
-const D = DEFAULTS.running;
-const LEFT_OUT: Readonly<Record<BillKey, Default>> = {
-  registration_a_year: D.registration,
-  inspection_a_year: D.inspection,
-  tax_a_year: D.tax,
-  parking_a_month: D.parking,
-};
+import { following, type Pen, type Said } from './quantityBook.ts';
 
 /** What the household's part of the file decides about every vehicle. */
 export interface Shared {
@@ -34,12 +25,9 @@ export interface Shared {
   readonly pumps: Pumps;
   /** No vehicle's economy is given, and all are driven alike: the guess is the same for all. */
   readonly sameEnergy: boolean;
-  /** What leaving out a bill that this vehicle does not give does, for each such bill. */
-  readonly leftOut: Readonly<Record<BillKey, string>>;
+  /** What leaving out a bill that this vehicle does not give does. */
+  readonly leftOut: (bill: VEHICLE.Bill) => string;
 }
-
-/** The four yearly bills' next due months, where the vehicle is kept; a bought one has none. */
-export type Due = Readonly<Record<'insurance' | 'registration' | 'inspection' | 'tax', Stated | undefined>>;
 
 /** What is known of a vehicle before its running costs are filled in. */
 export interface About {
@@ -52,57 +40,20 @@ export interface About {
   readonly floor: number;
   /** What is taken of upkeep whose history nobody knows. */
   readonly unknown: 'due' | 'new' | 'caught up';
-  /** null: bought, so its bills fall at its start. */
-  readonly due: Due | null;
+  /** Where its yearly bills are due; null: bought, so they fall at its start. */
+  readonly due: Said<typeof VEHICLE.DUE> | null;
 }
 
-const bills = (file: SparseRunning, pen: Pen, due: Due | null, leftOut: Shared['leftOut']) => {
-  const without = (key: BillKey) => ({ ...LEFT_OUT[key], source: leftOut[key] });
-  const nextDue = (key: string, name: keyof Due): number =>
-    due
-      ? pen.take(`${key}.nextDue`, `${name}_due`, RUNNING.due, due[name], D.due, {
-          words: `months until the ${name} is due`,
-        })
-      : 0;
-  const { insurance, registration, inspection, tax } = RUNNING;
-  return {
-    cover: {
-      aYear: pen.take('cover.aYear', 'insurance_a_year', insurance, file.insurance_a_year),
-      nextDue: nextDue('cover', 'insurance'),
-    },
-    registration: {
-      aYear: pen.take(
-        'registration.aYear',
-        'registration_a_year',
-        registration,
-        file.registration_a_year,
-        without('registration_a_year'),
-      ),
-      nextDue: nextDue('registration', 'registration'),
-    },
-    registrationRefunded: file.registration_refunded ?? false,
-    inspection: {
-      aYear: pen.take(
-        'inspection.aYear',
-        'inspection_a_year',
-        inspection,
-        file.inspection_a_year,
-        without('inspection_a_year'),
-      ),
-      nextDue: nextDue('inspection', 'inspection'),
-    },
-    tax: {
-      aYear: pen.take('tax.aYear', 'tax_a_year', tax, file.tax_a_year, without('tax_a_year')),
-      nextDue: nextDue('tax', 'tax'),
-    },
-    parkingAMonth: pen.take(
-      'parkingAMonth',
-      'parking_a_month',
-      RUNNING.parking,
-      file.parking_a_month,
-      without('parking_a_month'),
-    ),
-  };
+type Bills = Pick<RunningCosts, keyof typeof VEHICLE.YEARLY_BILLS | keyof typeof VEHICLE.MONTHLY_BILLS>;
+
+const bills = (file: SparseRunning, pen: Pen, { due }: About, leftOut: Shared['leftOut']): Bills => {
+  const without = (one: Input) => (VEHICLE.isLeftOut(one) ? { or: { ...one.or, source: leftOut(one) } } : {});
+  const yearly = Object.entries(VEHICLE.YEARLY_BILLS).map(([bill, { aYear, nextDue }]) => {
+    const at = pen.at(bill, '');
+    const next = due ? at.from({ nextDue }, due) : () => 0;
+    return [bill, { ...at.all({ aYear }, file, without), nextDue: next('nextDue') }];
+  });
+  return { ...Object.fromEntries(yearly), ...pen.all(VEHICLE.MONTHLY_BILLS, file, without) };
 };
 
 /** The fleet averages, carried to the household's currency, distance and day. */
@@ -112,57 +63,39 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
   const ratio = significant((shared.priceRatio * perDollar) / distanceRatio('miles', distance), 12);
   const upkeep = significant(UPKEEP_PER_MILE_2019[powertrain] * ratio, 12);
   const listed = file.upkeep !== undefined;
-  const upkeepKey = distance === 'km' ? 'upkeep_a_km' : 'upkeep_a_mile';
   const repairs = pen.at('averageRepairs', '');
+  const take = repairs.from(VEHICLE.REPAIRS, file);
   const typeFactor = significant(REPAIR_BY_KIND[file.kind ?? 'car'] * REPAIR_BY_POWERTRAIN[powertrain], 12);
-  const bill = repairs.takeRanged(
-    'bill.mean',
-    'usual_repair',
-    RUNNING.usualRepair,
-    file.usual_repair,
-    D.usualRepair,
-    { varies: 'each time' },
-  );
+  const { key, or } = VEHICLE.REPAIRS.bill;
+  const bill = repairs.takeRanged('bill.mean', key, VEHICLE.REPAIRS.bill, file[key], or, {
+    varies: 'each time',
+  });
   return {
     averageUpkeep: listed
       ? 0
-      : pen.take(
+      : pen.from({ averageUpkeep: VEHICLE.AVERAGE_UPKEEP[distance] }, file)(
           'averageUpkeep',
-          upkeepKey,
-          RUNNING.averageUpkeep,
-          file[upkeepKey],
           following(upkeep, UPKEEP_SOURCE, 'table'),
         ),
     averageRepairs: {
-      scale: repairs.take(
-        'scale',
-        'repairs_factor',
-        RUNNING.repairsFactor,
-        file.repairs_factor,
-        D.repairsFactor,
-      ),
+      scale: take('scale'),
       priceRatio: ratio,
       perDollar,
       typeFactor,
-      statedAYear: file.repairs_a_year
-        ? repairs.take('statedAYear', 'repairs_a_year', RUNNING.repairsAYear, file.repairs_a_year)
-        : null,
+      statedAYear: take('statedAYear'),
       bill: { mean: bill.value, range: bill.range },
-      strands: repairs.take('strands', 'strands', RUNNING.strands, file.strands, D.strands),
+      strands: take('strands'),
     },
   };
 };
 
-const guarantee = (file: SparseRunning['guarantee'], pen: Pen): RunningCosts['guarantee'] => ({
-  months: pen.take('months', 'months', RUNNING.guaranteeMonths, file?.months, D.guaranteeMonths),
-  distance: pen.take(
-    'distance',
-    file?.km ? 'km' : file?.miles ? 'miles' : pen.units.distance,
-    RUNNING.guaranteeDistance,
-    guaranteedDistance(file, pen),
-    D.guaranteeDistance,
-  ),
-});
+const guarantee = (file: SparseRunning['guarantee'], pen: Pen): RunningCosts['guarantee'] => {
+  const one = VEHICLE.GUARANTEE_DISTANCE[file?.km ? 'km' : file?.miles ? 'miles' : pen.units.distance];
+  return {
+    ...pen.all(VEHICLE.GUARANTEE, file),
+    distance: pen.take('distance', one.key, one, guaranteedDistance(file, pen), one.or),
+  };
+};
 
 /** A guarantee's distance is written in the unit its key names, whatever the household drives in. */
 const guaranteedDistance = (file: SparseRunning['guarantee'], pen: Pen): Stated | undefined => {
@@ -172,12 +105,6 @@ const guaranteedDistance = (file: SparseRunning['guarantee'], pen: Pen): Stated 
   return { ...written, value: ratio === 1 ? written.value : significant(written.value * ratio, 12) };
 };
 
-const selling = (file: SparseRunning['selling'], pen: Pen): RunningCosts['selling'] => ({
-  cost: pen.take('cost', 'cost', RUNNING.sellingCost, file?.cost, D.sellingCost),
-  hours: pen.take('hours', 'hours', RUNNING.sellingHours, file?.hours, D.sellingHours),
-  weeks: pen.take('weeks', 'weeks', RUNNING.sellingWeeks, file?.weeks, D.sellingWeeks),
-});
-
 /** What a vehicle costs to run, complete. `pen` stands at the vehicle. */
 export const completeRunning = (
   file: SparseRunning,
@@ -185,7 +112,7 @@ export const completeRunning = (
   about: About,
   shared: Shared,
 ): { readonly costs: RunningCosts; readonly energyUnit: EnergyUnit } => {
-  const { age, odometer, priceWhenNew, today, floor, due, name } = about;
+  const { age, odometer, priceWhenNew, today, floor, name } = about;
   const energy = completeEnergy(file.fuel, file.powertrain ?? 'combustion', pen.at('energy', ''), shared);
   const clocks = {
     odometer,
@@ -200,7 +127,8 @@ export const completeRunning = (
     odometer,
     priceWhenNew,
     energy: energy.energy,
-    ...bills(file, pen, due, shared.leftOut),
+    ...bills(file, pen, about, shared.leftOut),
+    registrationRefunded: file.registration_refunded ?? false,
     ...averages(file, pen, shared),
     upkeep: completeUpkeep(
       file.upkeep,
@@ -214,9 +142,9 @@ export const completeRunning = (
     value: completeValue(file.value_falls, pen.at('value', 'value_falls'), today),
     floor,
     brandFactor: file.title_factor
-      ? pen.take('brandFactor', 'title_factor', RUNNING.brandFactor, file.title_factor)
-      : DEFAULTS.running.brandFactor.value,
-    selling: selling(file.selling, pen.at('selling', 'selling')),
+      ? pen.from(VEHICLE.WORTH, file)('brandFactor')
+      : VEHICLE.WORTH.brandFactor.or.value,
+    selling: pen.at('selling', 'selling').all(VEHICLE.SELLING, file.selling),
   };
   return { costs, energyUnit: energy.unit };
 };

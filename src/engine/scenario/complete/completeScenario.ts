@@ -1,9 +1,8 @@
 import type { EnergyUnit } from '../../quantity/energyUnits.ts';
-import { DEFAULTS } from '../inputs/defaults.ts';
+import * as HOME from '../inputs/householdInputs.ts';
 import type { Inputs } from '../inputs/inputs.ts';
 import { copyOf } from '../inputs/lens.ts';
 import type { Facts, JobFacts, Quantity, Scenario } from '../inputs/scenario.ts';
-import { HOUSEHOLD } from '../inputs/specs.ts';
 import type { Units } from '../inputs/units.ts';
 import { mostCredited } from '../places/placeRule.ts';
 import { economyOf, pricedUnit, usualForm } from '../reading/economy.ts';
@@ -119,22 +118,16 @@ export const completeNumbers = (
     vehicles.every((one) => !one.file.fuel?.economy) &&
     new Set(vehicles.map((one) => one.file.powertrain)).size === 1;
   const household = completeHousehold(file, root, date);
-  const priceRatio = root
-    .at('household', 'household')
-    .take(
-      'tablePriceRatio',
-      'table_price_ratio',
-      HOUSEHOLD.tablePriceRatio,
-      file.household?.table_price_ratio,
-      DEFAULTS.household.tablePriceRatio,
-    );
+  const priceRatio = root.at('household', 'household').from(HOME.HOUSEHOLD_MORE, file.household)(
+    'tablePriceRatio',
+  );
   const sharedFor = (one: SparseRunning): Shared => ({
     distanceAYear: household.distanceAYear,
     priceRatio,
     pumps: pumpsFor(one, vehicles, file.household, units),
     sameEnergy,
     // Words for whoever reads the quantities.
-    leftOut: leftOutOf(one, quantities === null ? [] : files, units),
+    leftOut: (bill) => leftOutOf(bill, one, quantities === null ? [] : files, units),
   });
   const present = completeVehicle(file.vehicle, root, date, sharedFor(file.vehicle));
   const parts = present.vehicle.components.map((part) => part.name);
@@ -194,6 +187,7 @@ export const completeScenario = (
     jobs,
     chance: completeChance(
       file,
+      units,
       inputs.household.spareEachMonth,
       inputs.vehicle.components.map((part) => part.name),
       together.correlations,

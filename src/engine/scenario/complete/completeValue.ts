@@ -1,10 +1,8 @@
-import { DEFAULTS } from '../inputs/defaults.ts';
+import type { Input } from '../inputs/declared.ts';
 import type { ValueLaw } from '../inputs/inputs.ts';
-import { RUNNING } from '../inputs/specs.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import type { SparseRunning } from '../schema/scenarioSchema.ts';
 import type { Pen } from './quantityBook.ts';
-
-const D = DEFAULTS.running;
 
 /**
  * How the value moves. A table of points that does not begin today is begun with `today`, what the vehicle is worth on
@@ -14,29 +12,18 @@ export const completeValue = (file: SparseRunning['value_falls'], pen: Pen, toda
   if (Array.isArray(file)) {
     const first = file[0]?.months.value === 0 ? 0 : 1;
     const points = file.map((point, i) => {
-      const own = pen.at(`points.${first + i}`, `${i}`);
       const after = `value after ${point.months.value} months`;
-      return {
-        month: own.take('month', 'months', RUNNING.pointMonth, point.months),
-        value: own.take('value', 'value', RUNNING.pointValue, point.value, undefined, { words: after }),
-      };
+      const words = (one: Input) => (one === VEHICLE.POINT.value ? { words: after } : {});
+      return pen.at(`points.${first + i}`, `${i}`).all(VEHICLE.POINT, point, words);
     });
     return { kind: 'points', points: first === 0 ? points : [{ month: 0, value: today }, ...points] };
   }
   const parts = file && 'value' in file ? { a_year: file } : file;
   const whole = file !== undefined && 'value' in file;
-  const perDistance = pen.units.distance === 'km' ? 'a_km' : 'a_mile';
-  const stated =
-    parts && perDistance in parts ? (parts as Record<string, typeof parts.a_year>)[perDistance] : undefined;
+  const { perYear } = VEHICLE.DECLINE;
   return {
     kind: 'decline',
-    perYear: pen.take('perYear', whole ? '' : 'a_year', RUNNING.declineAYear, parts?.a_year, D.decline),
-    perDistance: pen.take(
-      'perDistance',
-      perDistance,
-      RUNNING.declinePerDistance,
-      stated,
-      D.declinePerDistance,
-    ),
+    perYear: pen.take('perYear', whole ? '' : perYear.key, perYear, parts?.a_year, perYear.or),
+    ...pen.all({ perDistance: VEHICLE.DECLINE_PER_DISTANCE[pen.units.distance] }, parts),
   };
 };

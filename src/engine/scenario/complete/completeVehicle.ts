@@ -1,14 +1,12 @@
 import type { EnergyUnit } from '../../quantity/energyUnits.ts';
-import { DEFAULTS } from '../inputs/defaults.ts';
-import type { EndOfLife, InAHurry, PresentVehicle } from '../inputs/inputs.ts';
-import { END, PURCHASE, RUNNING, SALE } from '../inputs/specs.ts';
+import type { EndOfLife, PresentVehicle } from '../inputs/inputs.ts';
+import * as OWNED from '../inputs/ownedInputs.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import type { SparseVehicle } from '../schema/scenarioSchema.ts';
 import { yearOf } from '../text/year.ts';
 import { completeCover } from './completeCover.ts';
 import { completeRunning, type Shared } from './completeRunning.ts';
 import { following, type Pen } from './quantityBook.ts';
-
-const D = DEFAULTS.vehicle;
 
 /** Years back that a model year is tried at. */
 const OLDEST = 60;
@@ -20,16 +18,11 @@ const modelYear = (file: SparseVehicle, date: string): number =>
   file.year?.value ?? yearOf(file.what) ?? Number(date.slice(0, 4));
 
 /** Its age, by its model year: as given, or as read out of its name. */
-export const takeAge = (
-  { year }: Pick<SparseVehicle, 'year'>,
-  pen: Pen,
-  date: string,
-  read: number,
-): number => {
+export const takeAge = (file: Pick<SparseVehicle, 'year'>, pen: Pen, date: string, read: number): number => {
   const now = Number(date.slice(0, 4));
   const named = following(read, 'read out of its name', 'measured');
   const within = { min: now - OLDEST, max: now + 1 };
-  return ageIn(pen.take('age', 'year', RUNNING.year, year, named, { isDefault: false, within }), date);
+  return ageIn(pen.from(VEHICLE.MODEL_YEAR, file)('age', named, { isDefault: false, within }), date);
 };
 
 /** Whole years since the present vehicle's model year. */
@@ -37,43 +30,12 @@ export const ageOf = (file: SparseVehicle, date: string): number => ageIn(modelY
 
 /** What ends it for good, each found out at its yearly inspection. */
 const endsOf = (file: SparseVehicle['ends'], pen: Pen): EndOfLife[] =>
-  (file ?? []).map((end, i) => {
-    const at = pen.at(`ends.${i}`, `ends.${i}`);
-    const { chanceAYear, risesAYear } = END;
-    const words = (spec: { readonly words: string }) => ({ words: `${spec.words}: ${end.what}` });
-    return {
-      what: end.what,
-      chanceAYear: at.take(
-        'chanceAYear',
-        'chance_a_year',
-        chanceAYear,
-        end.chance_a_year,
-        undefined,
-        words(chanceAYear),
-      ),
-      risesAYear: at.take(
-        'risesAYear',
-        'rises_a_year',
-        risesAYear,
-        end.rises_a_year,
-        D.risesAYear,
-        words(risesAYear),
-      ),
-    };
-  });
-
-const inAHurry = (file: SparseVehicle['in_a_hurry'], pen: Pen): InAHurry => ({
-  adds: pen.take('adds', 'adds', END.adds, file?.adds, D.hurryAdds),
-  days: pen.take('days', 'days', END.days, file?.days, D.hurryDays),
-  refused: pen.take('refused', 'loan_refused', END.refused, file?.loan_refused, D.refused),
-  refusedCosts: pen.take(
-    'refusedCosts',
-    'refused_costs',
-    END.refusedCosts,
-    file?.refused_costs,
-    D.refusedCosts,
-  ),
-});
+  (file ?? []).map((end, i) => ({
+    what: end.what,
+    ...pen
+      .at(`ends.${i}`, `ends.${i}`)
+      .all(OWNED.END, end, ({ words }) => ({ words: `${words}: ${end.what}` })),
+  }));
 
 /** The present vehicle's numbers, complete. */
 export const completeVehicle = (
@@ -83,26 +45,18 @@ export const completeVehicle = (
   shared: Shared,
 ): { readonly vehicle: PresentVehicle; readonly energyUnit: EnergyUnit } => {
   const pen = root.at('vehicle', 'vehicle', file.what);
-  const sale = pen.at('sellsFor', 'sells_for');
   const prices = file.sells_for;
+  const sale = pen.at('sellsFor', 'sells_for').from(OWNED.SALE, prices);
   const age = takeAge(file, pen, date, modelYear(file, date));
-  const odometer = pen.take('odometer', 'odometer', RUNNING.odometer, file.odometer);
-  const priceWhenNew = pen.take('priceWhenNew', 'price_when_new', RUNNING.priceWhenNew, file.price_when_new);
-  const running = sale.take('running', 'running', SALE.running, prices.running);
-  const asItStands = sale.take('asItStands', 'as_it_stands', SALE.asItStands, prices.as_it_stands);
+  const { odometer, priceWhenNew } = pen.all(VEHICLE.PRESENT, file);
+  const running = sale('running');
+  const asItStands = sale('asItStands');
   const half = following(
-    asItStands * D.scrapOfAsItStands.value,
+    asItStands * OWNED.SALE.scrap.or.value,
     'our guess: half of what it brings as it stands',
   );
-  const scrap = sale.take('scrap', 'scrap', SALE.scrap, prices.scrap, half);
-  const asScrap = following(scrap, 'as scrap');
-  const floor = pen.take('floor', 'floor', RUNNING.floor, file.floor, asScrap);
-  const due = {
-    insurance: file.insurance_due,
-    registration: file.registration_due,
-    inspection: file.inspection_due,
-    tax: file.tax_due,
-  };
+  const scrap = sale('scrap', half);
+  const floor = pen.from(VEHICLE.WORTH, file)('floor', following(scrap, 'as scrap'));
   const about = {
     name: file.what,
     age,
@@ -110,34 +64,25 @@ export const completeVehicle = (
     priceWhenNew,
     today: running,
     floor,
-    due,
+    due: file,
     unknown: 'due' as const,
   };
   const { costs, energyUnit } = completeRunning(file, pen, about, shared);
-  const loan = pen.at('loan', 'loan');
   const vehicle: PresentVehicle = {
     ...costs,
     sellsFor: {
       running,
       asItStands,
-      tradeIn: prices.trade_in ? sale.take('tradeIn', 'trade_in', SALE.tradeIn, prices.trade_in) : null,
-      tradeInMended: prices.trade_in_mended
-        ? sale.take('tradeInMended', 'trade_in_mended', SALE.tradeInMended, prices.trade_in_mended)
-        : null,
+      tradeIn: sale('tradeIn'),
+      tradeInMended: sale('tradeInMended'),
       scrap,
     },
-    loan: file.loan
-      ? {
-          owed: loan.take('owed', 'owed', SALE.owed, file.loan.owed),
-          note: loan.take('note', 'apr', PURCHASE.apr, file.loan.apr),
-          monthsLeft: loan.take('monthsLeft', 'months_left', PURCHASE.monthsLeft, file.loan.months_left),
-        }
-      : null,
+    loan: file.loan ? pen.at('loan', 'loan').all(OWNED.LOAN_LEFT, file.loan) : null,
     damage: 0,
     offTheRoad: 0,
-    storageADay: pen.take('storageADay', 'storage_a_day', SALE.storage, file.storage_a_day, D.storage),
+    ...pen.all(OWNED.STANDING, file),
     ends: endsOf(file.ends, pen),
-    inAHurry: inAHurry(file.in_a_hurry, pen.at('inAHurry', 'in_a_hurry')),
+    inAHurry: pen.at('inAHurry', 'in_a_hurry').all(OWNED.HURRY, file.in_a_hurry),
     ownDamage: completeCover(file.cover, pen, running),
   };
   return { vehicle, energyUnit };

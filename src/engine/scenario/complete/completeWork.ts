@@ -1,19 +1,11 @@
 import { dangersOf, needsQualified, qualifiedTold, unsafeToLeave } from '../danger/dangers.ts';
-import { DEFAULTS, type Default } from '../inputs/defaults.ts';
 import type { DoneBy, Job, MayBeDriven, WorkCost } from '../inputs/inputs.ts';
 import type { JobFacts, Quantity } from '../inputs/scenario.ts';
-import { type Spec, WORK } from '../inputs/specs.ts';
-import type { Stated } from '../reading/stated.ts';
+import * as WORK from '../inputs/workInputs.ts';
 import type { SparseJob } from '../schema/scenarioSchema.ts';
-import { type Fallback, following, type Pen } from './quantityBook.ts';
+import { type Fallback, following, type Pen, type Said } from './quantityBook.ts';
 
-const D = DEFAULTS.work;
-
-interface SparseCost {
-  readonly parts?: Stated | undefined;
-  readonly hours?: Stated | undefined;
-  readonly shop_price?: Stated | undefined;
-}
+type SparseCost = Said<typeof WORK.WORK_COST>;
 
 /** Own hands when hours are given, else a shop. */
 export const doneBy = (file: SparseCost & { readonly by?: DoneBy | undefined }): DoneBy =>
@@ -33,40 +25,29 @@ export const completeCost = (
   prefix = '',
   { varies = 'once', shopPrice }: CostDetails = {},
 ): Omit<WorkCost, 'by'> => {
-  const words = (spec: Spec) => ({ words: `${prefix}${spec.words}`, varies });
-  const or = (value: number | undefined, nil: Default): Default | Fallback =>
-    value === undefined ? nil : following(value, 'the same again');
-  const take = (key: string, path: keyof SparseCost, spec: Spec, same: number | undefined): number =>
-    pen.take(key, path, spec, file?.[path], or(same, spec === WORK.hours ? D.hours : D.parts), words(spec));
-  const priced = file?.shop_price !== undefined || (like !== undefined && like.shopPrice !== null);
-  return {
-    parts: take('parts', 'parts', WORK.parts, like?.parts),
-    hours: take('hours', 'hours', WORK.hours, like?.hours),
-    shopPrice: shopPrice
-      ? pen.take(
-          'shopPrice',
-          'shop_price',
-          WORK.shopPrice,
-          file?.shop_price,
-          shopPrice,
-          words(WORK.shopPrice),
-        )
-      : priced
-        ? take('shopPrice', 'shop_price', WORK.shopPrice, like?.shopPrice ?? undefined)
-        : null,
+  const same = (value: number | null | undefined) =>
+    typeof value === 'number' ? following(value, 'the same again') : undefined;
+  const or: Readonly<Record<string, Fallback | undefined>> = {
+    parts: same(like?.parts),
+    hours: same(like?.hours),
+    shop_price: shopPrice ?? same(like?.shopPrice),
   };
+  return pen.all(WORK.WORK_COST, file, ({ key, words }) => ({
+    words: `${prefix}${words}`,
+    varies,
+    or: or[key],
+  }));
 };
 
 const NOTHING = { parts: 0, hours: 0, shopPrice: null } as const;
 
 const chanceOf = (
-  file: (SparseCost & { readonly chance: Stated }) | undefined,
+  group: typeof WORK.NOT_CURED | typeof WORK.MORE_FOUND,
+  file: (SparseCost & Said<typeof group>) | undefined,
   pen: Pen,
-  none: Default,
-  words: string,
   like?: Omit<WorkCost, 'by'>,
 ): Job['notCured'] => ({
-  chance: pen.take('chance', 'chance', WORK.chance, file?.chance, none, { words }),
+  ...pen.all(group, file),
   ...(file ? completeCost(file, pen, like, like ? 'second attempt: ' : 'more found: ') : (like ?? NOTHING)),
 });
 
@@ -103,11 +84,10 @@ export const completeJob = (
   const cost = completeCost(file, pen);
   const wait = file.can_wait;
   const canWait =
-    wait === 'no' ? 0 : wait === 'yes' ? null : pen.take('canWait', 'can_wait', WORK.canWait, wait);
+    wait === 'no' ? 0 : wait === 'yes' ? null : pen.take('canWait', 'can_wait', WORK.CAN_WAIT, wait);
   const safety = file.safety ?? false;
   const { patch, left } = file;
   const patchPen = pen.at('patch', 'patch', `patch of ${file.job}`);
-  const leftPen = pen.at('left', 'left');
   const again = pen.at('notCured', 'not_cured');
   const more = pen.at('moreFound', 'more_found');
   const job: Job = {
@@ -117,21 +97,17 @@ export const completeJob = (
     canWait,
     safety,
     mayBeDriven: mayBeDriven(file, canWait, stands),
-    notCured: chanceOf(file.not_cured, again, D.chanceNotCured, 'chance that it does not cure it', cost),
-    moreFound: chanceOf(file.more_found, more, D.chanceMoreFound, 'chance of finding more'),
+    notCured: chanceOf(WORK.NOT_CURED, file.not_cured, again, cost),
+    moreFound: chanceOf(WORK.MORE_FOUND, file.more_found, more),
     patch: patch
       ? {
           by: qualifiedOnly ? 'shop' : doneBy(patch),
           ...completeCost(patch, patchPen),
-          months: patchPen.take('months', 'lasts', WORK.lasts, patch.lasts),
+          ...patchPen.all(WORK.PATCH, patch),
         }
       : null,
-    left: {
-      aMonth: leftPen.take('aMonth', 'a_month', WORK.leftAMonth, left?.a_month, D.leftAMonth),
-      valueLost: leftPen.take('valueLost', 'value_lost', WORK.valueLost, left?.value_lost, D.valueLost),
-    },
-    buyerPays: pen.take('buyerPays', 'buyer_pays', WORK.buyerPays, file.buyer_pays, D.buyerPays),
-    daysWithout: pen.take('daysWithout', 'days_without', WORK.daysWithout, file.days_without, D.daysWithout),
+    left: pen.at('left', 'left').all(WORK.LEFT, left),
+    ...pen.all(WORK.JOB, file),
     renews: (file.renews ?? []).map((name) => components.indexOf(name)).filter((at) => at >= 0),
   };
   const facts: JobFacts = {

@@ -1,5 +1,5 @@
-import { BILLS, type Bill, type BillKey } from '../inputs/bills.ts';
 import type { Units } from '../inputs/units.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import type { SparseRunning } from '../schema/scenarioSchema.ts';
 import { moneyText } from '../text/amounts.ts';
 
@@ -14,13 +14,14 @@ const everywhere = (vehicles: number): string => {
     : 'not given for any vehicle: left out for all of them';
 };
 
-/** What leaving one bill out of `one` does, beside what the others say of theirs. */
-const leftOut = (
-  { key, period }: Bill,
+/** The source words of a bill that `one` of the vehicles does not give; the first vehicle is the present one. */
+export const leftOutOf = (
+  bill: VEHICLE.Bill,
   one: SparseRunning,
   vehicles: readonly SparseRunning[],
   { currency }: Units,
 ): string => {
+  const { key } = bill;
   const [present, ...bought] = vehicles;
   const givers = vehicles.filter((other) => other !== one && other[key]);
   if (givers.length === 0) return everywhere(vehicles.length);
@@ -33,18 +34,8 @@ const leftOut = (
     return bought.length === 1 ? 'replacing' : `the ${other.what}`;
   };
   const adds = charged.map(
-    (other) => `about ${moneyText(other[key]?.value ?? 0, currency)} ${period} to ${side(other)}`,
+    (other) =>
+      `about ${moneyText(other[key]?.value ?? 0, currency)} ${VEHICLE.periodOf(bill)} to ${side(other)}`,
   );
   return `not given: counted for ${names(charged)} only, which adds ${listed(adds)}`;
 };
-
-/** The source words of each bill that `one` of the vehicles does not give; the first vehicle is the present one. */
-export const leftOutOf = (
-  one: SparseRunning,
-  vehicles: readonly SparseRunning[],
-  units: Units,
-): Readonly<Record<BillKey, string>> =>
-  Object.fromEntries(BILLS.map((bill) => [bill.key, leftOut(bill, one, vehicles, units)])) as Record<
-    BillKey,
-    string
-  >;

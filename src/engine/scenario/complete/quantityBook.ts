@@ -1,5 +1,5 @@
 import type { Range } from '../../quantity/range.ts';
-import type { Default } from '../inputs/defaults.ts';
+import type { Default, Group, Input, Numbers } from '../inputs/declared.ts';
 import type { Quantity } from '../inputs/scenario.ts';
 import { KNOWN, type Spec } from '../inputs/specs.ts';
 import { carried, limits, significant, stepOf, type Units } from '../inputs/units.ts';
@@ -48,6 +48,19 @@ interface Particulars {
   readonly onlyRange?: boolean;
 }
 
+/** What the file says of a group: a mapping with its keys, and others. */
+export type Said<G extends Group> = { readonly [N in keyof G as G[N]['key']]?: Stated | undefined };
+
+type OrOf<I extends Input> = I['missing'] extends 'follows'
+  ? [or: Default | Fallback]
+  : [or?: Default | Fallback];
+
+/** Takes a number of a group by its name; `or` goes before its default. Null where there is no such thing. */
+type Taking<G extends Group> = <N extends keyof G & string>(
+  name: N,
+  ...more: [...OrOf<G[N]>, particulars?: Particulars]
+) => Numbers<G>[N];
+
 /** Writes the numbers of one part of the inputs down as quantities. */
 export interface Pen {
   readonly units: Units;
@@ -68,6 +81,14 @@ export interface Pen {
     readonly value: number;
     readonly range: Range | null;
   };
+  /** The numbers of a group one by one, as declared; `file` is the mapping they stand in. */
+  readonly from: <G extends Group>(group: G, file: Said<NoInfer<G>> | undefined) => Taking<G>;
+  /** All of them, in the order they are declared in; `differing` says in what one is not as declared. */
+  readonly all: <G extends Group>(
+    group: G,
+    file: Said<NoInfer<G>> | undefined,
+    differing?: (one: Input) => Particulars & { readonly or?: Default | Fallback | undefined },
+  ) => Numbers<G>;
   /** The same pen further down the tree; `whose` is named in every label. */
   readonly at: (key: string, path: string, whose?: string) => Pen;
 }
@@ -118,6 +139,17 @@ export const penFor = (quantities: Quantity[] | null, units: Units, key = '', pa
     });
     return { value, range };
   };
+  const taken = (
+    name: string,
+    one: Input,
+    file: Readonly<Record<string, Stated | undefined>> | undefined,
+    or?: Default | Fallback,
+    particulars?: Particulars,
+  ): number | null => {
+    const stated = file?.[one.key];
+    if (!stated && !or && one.missing === 'none') return null;
+    return takeRanged(name, one.key, one, stated, or ?? one.or, particulars).value;
+  };
   return {
     units,
     // Keys and paths are words: put together only where somebody reads them.
@@ -127,5 +159,18 @@ export const penFor = (quantities: Quantity[] | null, units: Units, key = '', pa
         : penFor(quantities, units, below(key, k), below(path, p), name),
     takeRanged,
     take: (...what) => takeRanged(...what).value,
+    from:
+      (group, file) =>
+      (name, ...more) =>
+        taken(name, group[name] as Input, file, ...more) as never,
+    all: (group, file, differing) => {
+      const numbers: Record<string, number | null> = {};
+      for (const name in group) {
+        const one = group[name] as Input;
+        const other = differing?.(one);
+        numbers[name] = taken(name, one, file, other?.or, other);
+      }
+      return numbers as never;
+    },
   };
 };

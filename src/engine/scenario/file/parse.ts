@@ -1,7 +1,7 @@
 import { parseCivilDate } from '../../quantity/civilDate.ts';
 import { completeScenario } from '../complete/completeScenario.ts';
+import * as HOME from '../inputs/householdInputs.ts';
 import type { Scenario } from '../inputs/scenario.ts';
-import { RUNNING } from '../inputs/specs.ts';
 import { significant, type Units } from '../inputs/units.ts';
 import type { Written } from '../inputs/written.ts';
 import { asTold, renamedParts, shownOf, withoutMoney } from '../private/shown.ts';
@@ -36,7 +36,7 @@ const DOLLARS: Units = { currency: 'USD', perDollar: 1, distance: 'miles' };
 /** The household's units, read ahead of everything else; where they are wrong, the rules say so. */
 const unitsOf = (tree: { readonly [key: string]: Tree }): Units => {
   const currency = typeof tree.currency === 'string' ? tree.currency.trim() : DOLLARS.currency;
-  const read = tree.per_dollar === undefined ? [] : stated(tree.per_dollar, RUNNING.perDollar, DOLLARS);
+  const read = tree.per_dollar === undefined ? [] : stated(tree.per_dollar, HOME.PER_DOLLAR, DOLLARS);
   const perDollar = 'value' in read && currency !== 'USD' ? read.value : 1;
   // Where no distance is written the currency tells which unit a household is likely to think in.
   const inKm = tree.km_a_year !== undefined || (tree.miles_a_year === undefined && currency !== 'USD');

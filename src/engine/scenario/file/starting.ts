@@ -1,11 +1,15 @@
-import { DEFAULTS, type Default } from '../inputs/defaults.ts';
+import type { Default, Group, Input } from '../inputs/declared.ts';
+import * as HOME from '../inputs/householdInputs.ts';
+import * as OWNED from '../inputs/ownedInputs.ts';
+import * as PURCHASE from '../inputs/purchaseInputs.ts';
 import { UPKEEP_PER_MILE_2019 } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
+import * as WORK from '../inputs/workInputs.ts';
 
 const EXAMPLE = { running: 3400, asItStands: 900, price: 17_800 } as const;
 
 const percent = (one: Default): string => `${significant(one.value * 100, 6)} %`;
-const plain = (one: Default): string => String(one.value);
 
 const range = ({ low, likely, high }: NonNullable<Default['range']>): string =>
   `{ low: ${low}, likely: ${likely}, high: ${high} }`;
@@ -14,77 +18,89 @@ const range = ({ low, likely, high }: NonNullable<Default['range']>): string =>
 const line = (indent: number, key: string, value: string, why: string): string =>
   `${`# ${' '.repeat(indent)}${key}: ${value}`.padEnd(44)} # ${why}`;
 
-const of = (indent: number, key: string, one: Default, value = plain(one)): string =>
-  line(indent, key, value, `${one.unit}; ${one.source}`);
+type Defaulted = Input & { readonly or: Default };
+
+const hasDefault = (one: Input): one is Defaulted => one.or !== undefined;
+
+/** A default as a household would write it. */
+const figure = ({ unit, or }: Defaulted): string => {
+  if (or.range) return range(or.range);
+  return unit === 'share' || unit === 'rate a year' ? percent(or) : String(or.value);
+};
+
+/** A number's line: its default, what that counts, and where it comes from. */
+const of = (indent: number, one: Defaulted, value = figure(one)): string =>
+  line(indent, one.key, value, `${one.or.unit}; ${one.or.source}`);
+
+/** The lines of those of a group that have a default. */
+const all = (indent: number, group: Group): string[] =>
+  Object.values(group)
+    .filter(hasDefault)
+    .map((one) => of(indent, one));
+
+/** A group as a mapping on one line. */
+const mapping = (
+  indent: number,
+  key: string,
+  group: Readonly<Record<string, Defaulted>>,
+  why: string,
+): string => {
+  const figures = Object.values(group).map((one) => `${one.key}: ${figure(one)}`);
+  return line(indent, key, `{ ${figures.join(', ')} }`, why);
+};
 
 const household = (): string[] => {
-  const D = DEFAULTS.household;
-  const families = ['energy', 'insurance', 'repairs', 'own_hour', 'vehicles', 'fees'];
+  const rise = percent(HOME.GENERAL_RISE.general.or);
   return [
     '# household:',
-    of(2, 'look_ahead', D.lookAhead),
-    of(2, 'money_earns', D.moneyEarns, percent(D.moneyEarns)),
-    of(2, 'price_of_own_hour', D.priceOfOwnHour),
-    of(2, 'day_without', D.dayWithout),
-    of(2, 'card_rate', D.cardRate, percent(D.cardRate)),
-    of(2, 'table_price_ratio', D.tablePriceRatio),
+    ...all(2, HOME.HOUSEHOLD),
+    ...all(2, HOME.HOUSEHOLD_MORE),
     '#   prices_rise:',
-    of(4, 'general', D.general, percent(D.general)),
-    ...families.map((family) => line(4, family, percent(D.general), 'a year; as prices in general')),
+    ...all(4, HOME.GENERAL_RISE),
+    ...Object.values(HOME.FAMILIES_RISE).map(({ key }) => line(4, key, rise, 'a year; as prices in general')),
     '#   at_home:',
-    of(4, 'share', D.ownShare, percent(D.ownShare)),
-    of(4, 'parts_share', D.partsShare, percent(D.partsShare)),
-    of(4, 'shop_hour', D.shopHour),
+    ...all(4, HOME.AT_HOME),
   ];
 };
 
 /** The running costs that any vehicle may state, below its own indentation. */
 const running = (): string[] => {
-  const D = DEFAULTS.running;
-  const upkeep = significant(UPKEEP_PER_MILE_2019.combustion * DEFAULTS.household.tablePriceRatio.value, 12);
+  const { milesPerGallon: economy, pricePerGallon: price } = VEHICLE.USUAL_ENERGY;
+  const upkeep = significant(
+    UPKEEP_PER_MILE_2019.combustion * HOME.HOUSEHOLD_MORE.tablePriceRatio.or.value,
+    12,
+  );
   return [
     line(2, 'kind', 'car', 'or suv, truck: the column of the repair table'),
     line(2, 'powertrain', 'combustion', 'or hybrid, plug_in, battery'),
     line(
       2,
       'fuel',
-      `{ economy: ${D.milesPerGallon.value} mpg, price: ${D.pricePerGallon.value} }`,
-      `a US gallon; ${D.milesPerGallon.source}; give it for both vehicles or for none`,
+      `{ economy: ${economy.value} mpg, price: ${price.value} }`,
+      `a US gallon; ${economy.source}; give it for both vehicles or for none`,
     ),
-    of(2, 'registration_a_year', D.registration),
-    of(2, 'inspection_a_year', D.inspection),
-    of(2, 'tax_a_year', D.tax),
-    of(2, 'parking_a_month', D.parking),
+    ...all(2, { ...VEHICLE.A_YEAR, ...VEHICLE.MONTHLY_BILLS }),
     line(2, 'upkeep_a_mile', String(upkeep), "dollars; the average of the table, at today's prices"),
-    of(2, 'repairs_factor', D.repairsFactor),
-    of(2, 'usual_repair', D.usualRepair, range(D.usualRepair.range)),
-    of(2, 'strands', D.strands, percent(D.strands)),
-    line(
+    ...all(2, VEHICLE.REPAIRS),
+    mapping(
       2,
       'guarantee',
-      `{ months: ${D.guaranteeMonths.value}, miles: ${D.guaranteeDistance.value} }`,
-      D.guaranteeMonths.source,
+      { ...VEHICLE.GUARANTEE, miles: VEHICLE.GUARANTEE_DISTANCE.miles },
+      VEHICLE.GUARANTEE.months.or.source,
     ),
-    line(
+    mapping(
       2,
       'value_falls',
-      `{ a_year: ${percent(D.decline)}, a_mile: ${D.declinePerDistance.value} }`,
-      D.decline.source,
+      { ...VEHICLE.DECLINE, mile: VEHICLE.DECLINE_PER_DISTANCE.miles },
+      VEHICLE.DECLINE.perYear.or.source,
     ),
-    of(2, 'title_factor', D.brandFactor, percent(D.brandFactor)),
-    line(
-      2,
-      'selling',
-      `{ cost: ${D.sellingCost.value}, hours: ${D.sellingHours.value}, weeks: ${D.sellingWeeks.value} }`,
-      D.sellingHours.source,
-    ),
+    of(2, VEHICLE.WORTH.brandFactor),
+    mapping(2, 'selling', VEHICLE.SELLING, VEHICLE.SELLING.hours.or.source),
   ];
 };
 
 const vehicle = (): string[] => {
-  const D = DEFAULTS.vehicle;
-  const scrap = EXAMPLE.asItStands * D.scrapOfAsItStands.value;
-  const bills = ['insurance', 'registration', 'inspection', 'tax'];
+  const scrap = EXAMPLE.asItStands * OWNED.SALE.scrap.or.value;
   return [
     'vehicle:',
     '  what: 2009 wagon',
@@ -98,66 +114,43 @@ const vehicle = (): string[] => {
       4,
       'scrap',
       String(scrap),
-      `dollars; ${D.scrapOfAsItStands.source}: half of what it brings as it stands`,
+      `dollars; ${OWNED.SALE.scrap.or.source}: half of what it brings as it stands`,
     ),
     '  insurance_a_year: 620',
     ...running(),
-    ...bills.map((bill) => of(2, `${bill}_due`, DEFAULTS.running.due)),
+    ...all(2, VEHICLE.DUE),
     line(2, 'floor', String(scrap), 'dollars; the least it ever brings: as scrap'),
-    of(2, 'storage_a_day', D.storage),
-    line(
-      2,
-      'in_a_hurry',
-      `{ adds: ${D.hurryAdds.value}, days: ${D.hurryDays.value}, loan_refused: ${percent(D.refused)}, refused_costs: ${D.refusedCosts.value} }`,
-      `dollars, days; ${D.hurryAdds.source}`,
-    ),
+    ...all(2, OWNED.STANDING),
+    mapping(2, 'in_a_hurry', OWNED.HURRY, `dollars, days; ${OWNED.HURRY.adds.or.source}`),
     line(2, 'recall_checked', 'no', "look it up in the maker's list today: the remedy is free"),
     line(2, 'structural_rust', 'none', 'or unknown, found'),
   ];
 };
 
-const work = (): string[] => {
-  const D = DEFAULTS.work;
-  return [
-    'work_needed:',
-    '  - job: head gasket',
-    '    parts: 640',
-    '    hours: 22',
-    '    shop_price: 2900',
-    '    can_wait: no                            # no, yes, or so many months: never assumed',
-    line(4, 'may_be_driven', 'to_the_shop', 'or yes, no; the job itself says it unless told'),
-    line(4, 'by', 'own', 'own hands where hours are given, else shop'),
-    of(4, 'not_cured', D.chanceNotCured, `{ chance: ${D.chanceNotCured.value} }`),
-    of(4, 'more_found', D.chanceMoreFound, `{ chance: ${D.chanceMoreFound.value} }`),
-    line(
-      4,
-      'left',
-      `{ a_month: ${D.leftAMonth.value}, value_lost: ${D.valueLost.value} }`,
-      D.leftAMonth.source,
-    ),
-    of(4, 'buyer_pays', D.buyerPays),
-    of(4, 'days_without', D.daysWithout),
-    '  - { job: front brakes, parts: 140, hours: 4, shop_price: 520, can_wait: no, safety: yes }',
-  ];
-};
+const work = (): string[] => [
+  'work_needed:',
+  '  - job: head gasket',
+  '    parts: 640',
+  '    hours: 22',
+  '    shop_price: 2900',
+  '    can_wait: no                            # no, yes, or so many months: never assumed',
+  line(4, 'may_be_driven', 'to_the_shop', 'or yes, no; the job itself says it unless told'),
+  line(4, 'by', 'own', 'own hands where hours are given, else shop'),
+  of(4, { ...WORK.NOT_CURED.chance, key: 'not_cured' }, `{ chance: ${WORK.NOT_CURED.chance.or.value} }`),
+  of(4, { ...WORK.MORE_FOUND.chance, key: 'more_found' }, `{ chance: ${WORK.MORE_FOUND.chance.or.value} }`),
+  mapping(4, 'left', WORK.LEFT, WORK.LEFT.aMonth.or.source),
+  of(4, WORK.JOB.buyerPays, String(WORK.JOB.buyerPays.or.value)),
+  of(4, WORK.JOB.daysWithout),
+  '  - { job: front brakes, parts: 140, hours: 4, shop_price: 520, can_wait: no, safety: yes }',
+];
 
 /** How the future is drawn. */
-const chance = (): string[] => {
-  const D = DEFAULTS.chance;
-  return [
-    '# chance:',
-    of(2, 'seed', D.seed),
-    of(2, 'futures', D.futures),
-    of(2, 'may_run_dry', D.mayRunDry, percent(D.mayRunDry)),
-    of(2, 'months_without_income', D.monthsWithoutIncome),
-  ];
-};
+const chance = (): string[] => ['# chance:', ...all(2, HOME.CHANCE)];
 
 const replacement = (): string[] => {
-  const D = DEFAULTS.purchase;
   const { price } = EXAMPLE;
-  const worth = significant(price * D.worthDayAfter.value, 12);
-  const floor = significant(price * DEFAULTS.running.floorOfPrice.value, 12);
+  const worth = PURCHASE.OFFER.worthDayAfter.or;
+  const floor = VEHICLE.WORTH.floor.or;
   return [
     'replacement:',
     '  what: 2021 hatchback',
@@ -167,23 +160,22 @@ const replacement = (): string[] => {
     '  loan:',
     '    apr: 8.9 %',
     '    months: 66',
-    of(4, 'first_payment', D.firstPayment),
+    of(4, PURCHASE.LOAN.firstPayment),
     '  insurance_a_year: 1350',
     line(2, 'price_when_new', String(price), 'dollars; taken as its price'),
     line(
       2,
       'worth_day_after',
-      String(worth),
-      `dollars; ${D.worthDayAfter.source}: ${percent(D.worthDayAfter)} of its price`,
+      String(significant(price * worth.value, 12)),
+      `dollars; ${worth.source}: ${percent(worth)} of its price`,
     ),
-    of(2, 'rebate', D.rebate),
-    of(2, 'inspection_before', D.inspectionBefore),
-    of(2, 'catch_up', D.catchUp),
+    of(2, PURCHASE.OFFER.rebate),
+    ...all(2, PURCHASE.FIRST_YEAR),
     line(
       2,
       'floor',
-      String(floor),
-      `dollars; ${percent(DEFAULTS.running.floorOfPrice)} of its price, our guess`,
+      String(significant(price * floor.value, 12)),
+      `dollars; ${percent(floor)} of its price, our guess`,
     ),
     ...running(),
   ];

@@ -1,3 +1,6 @@
+import type { Numbers } from './declared.ts';
+import type * as PURCHASE from './purchaseInputs.ts';
+
 /** What is paid besides the price of a replacement, and how it is paid for: a part of the engine's inputs. */
 export interface Fee {
   readonly name: string;
@@ -10,36 +13,23 @@ export interface Fee {
 /** How a replacement is paid for. */
 export type Payment =
   | { readonly kind: 'cash' }
-  | {
+  | ({
       readonly kind: 'loan';
-      /** Note rate, nominal a year, compounded monthly. */
-      readonly apr: number;
-      readonly months: number;
       readonly downPayment: number;
-      /** Month of the first payment: 1 unless the start is delayed. */
-      readonly firstPayment: number;
       /** Whether interest runs in the months before the first payment's own. */
       readonly interestDuringDelay: boolean;
       /** A present loan's shortfall is rolled into this one rather than paid in cash. */
       readonly rollInShortfall: boolean;
-    }
+    } & Numbers<typeof PURCHASE.LOAN>)
   | ({ readonly kind: 'lease' } & Lease);
 
-export interface Lease {
-  /** Capitalised cost: the price the lease starts from. */
-  readonly startsFrom: number;
-  readonly residual: number;
-  readonly moneyFactor: number;
-  readonly months: number;
-  readonly dueAtSigning: number;
+export interface Lease
+  extends Numbers<typeof PURCHASE.LEASE>,
+    Numbers<typeof PURCHASE.LEASE_FEES>,
+    Numbers<typeof PURCHASE.LEASE_END> {
+  /** The distance it allows, and the price of more, in the household's unit. */
   readonly distanceAYear: number;
   readonly overDistance: number;
-  readonly acquisitionFee: number;
-  readonly dispositionFee: number;
-  readonly taxOnPayment: number;
   /** What happens at its end when the horizon goes on: the same again, or bought for residual plus fee. */
   readonly afterwards: 'again' | 'buy';
-  readonly purchaseFee: number;
-  /** Charge for ending it before its term; null: what is left is prorated. */
-  readonly earlyTermination: number | null;
 }

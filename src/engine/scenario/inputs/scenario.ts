@@ -1,36 +1,12 @@
 import type { Range } from '../../quantity/range.ts';
 import type { ClaimFacts } from './claim.ts';
+import type { Numbers } from './declared.ts';
+import type * as HOME from './householdInputs.ts';
 import type { Inputs } from './inputs.ts';
+import type { Mark, Unit } from './specs.ts';
 import type { Written } from './written.ts';
 
-/**
- * Whose number it is. One that a household gives without saying how it knows has its field's usual mark. A `choice`
- * (how far ahead to look) is nobody's to quote: it can tip the answer, but nothing is found out about it.
- */
-export type Mark = 'quoted' | 'measured' | 'guess' | 'table' | 'choice';
-
-/** What a number counts: decides how it is printed and what its break-even is called. */
-export type Unit =
-  | 'money'
-  | 'money a month'
-  | 'money a year'
-  | 'money a day'
-  | 'money an hour'
-  | 'money per distance'
-  | 'money per energy'
-  | 'share'
-  | 'rate a year'
-  | 'months'
-  | 'weeks'
-  | 'days'
-  | 'years'
-  | 'calendar year'
-  | 'hours'
-  | 'distance'
-  | 'distance a year'
-  | 'economy'
-  | 'factor'
-  | 'clock';
+export type { Mark, Unit } from './specs.ts';
 
 /** A place of `Inputs` that a number moves: it becomes `times` the number and `plus`. */
 export interface Move {
@@ -96,37 +72,19 @@ export interface Correlation {
 }
 
 /** A test that tells, imperfectly, whether a component of the present vehicle will fail soon. */
-export interface Look {
+export interface Look extends Numbers<typeof HOME.LOOK> {
   readonly what: string;
-  readonly costs: number;
   /** Position of the component. */
   readonly component: number;
-  /** The event is: it fails within so many months. */
-  readonly within: number;
-  /** Chance that it says so when it will (sensitivity). */
-  readonly sees: number;
-  /** Chance that it says not when it will not (specificity). */
-  readonly clears: number;
 }
 
 /** How many independent scrambles of the points are drawn beside each other. */
 export const SCRAMBLES = 16;
 
 /** How the future is drawn and what is asked of it. */
-export interface Chance {
-  readonly seed: number;
-  /** Futures to draw at least; a whole number of scrambles times a power of two. */
-  readonly futures: number;
+export interface Chance extends Numbers<typeof HOME.CHANCE> {
   readonly correlations: readonly Correlation[];
   readonly looks: readonly Look[];
-  readonly monthsWithoutIncome: number;
-  /** The fund may run dry with at most this chance. */
-  readonly mayRunDry: number;
-  /**
-   * Put by each month for repairs; the household's spare money unless told. Null: nobody said, so what repairs and
-   * upkeep come to on average if the vehicle is kept.
-   */
-  readonly setAside: number | null;
   /** The ways that turned out best of their sides on average, by id; null: best at average inputs, until futures say. */
   readonly pair: { readonly keep: string; readonly replace: string } | null;
 }

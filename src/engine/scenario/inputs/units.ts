@@ -1,6 +1,5 @@
 import { distanceRatio } from '../../quantity/distance.ts';
-import type { Unit } from './scenario.ts';
-import type { Spec } from './specs.ts';
+import type { Spec, Unit } from './specs.ts';
 import type { Units } from './written.ts';
 
 export type { Units } from './written.ts';

@@ -1,4 +1,3 @@
-import { DEFAULTS } from '../inputs/defaults.ts';
 import {
   claimBounds,
   claimDates,
@@ -79,8 +78,7 @@ export const applyRules = (raw: Raw): Verdict => {
         pumpsFit,
       ].flatMap((rule) => rule(raw)),
       ...sale.problems,
-      ...componentShares(raw, DEFAULTS.work.shareOfAverage.value),
-      ...[dangerAsked, drivenFits, ownHandsFit].flatMap((rule) => rule(raw)),
+      ...[componentShares, dangerAsked, drivenFits, ownHandsFit].flatMap((rule) => rule(raw)),
       ...[workPriced, safetyFirst, renewsKnown, upkeepDue, sameClock, lifeKnown, looksTell].flatMap((rule) =>
         rule(raw),
       ),

@@ -1,6 +1,7 @@
-import { CLAIM } from '../inputs/claimSpecs.ts';
+import * as CLAIM from '../inputs/claimInputs.ts';
 import { compare } from '../inputs/comparables.ts';
-import { RUNNING, SALE } from '../inputs/specs.ts';
+import * as OWNED from '../inputs/ownedInputs.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { PLACES, placeByCode } from '../places/places.ts';
 import { nearest } from '../text/nearest.ts';
 import { type Finding, type Path, showValue } from '../text/problems.ts';
@@ -167,12 +168,13 @@ export const lenderFits = (raw: Raw): Finding[] => {
 
 /** What the comparables say, where all of it can be read. */
 const comparedValue = (raw: Raw): number | undefined => {
-  const perDistance = raw.num(at(raw.units.distance === 'miles' ? 'a_mile' : 'a_km'), CLAIM.perDistance);
-  const odometer = raw.num(['vehicle', 'odometer'], RUNNING.odometer);
+  const perUnit = CLAIM.PER_DISTANCE[raw.units.distance];
+  const perDistance = raw.num(at(perUnit.key), perUnit);
+  const odometer = raw.num(['vehicle', 'odometer'], VEHICLE.PRESENT.odometer);
   const given = raw.each(at('comparables')).map((one) => ({
-    price: raw.num([...one, 'price'], CLAIM.comparablePrice) ?? Number.NaN,
-    odometer: raw.num([...one, 'odometer'], CLAIM.comparableDistance) ?? Number.NaN,
-    adjustment: raw.num([...one, 'adjust'], CLAIM.adjustment) ?? 0,
+    price: raw.num([...one, 'price'], CLAIM.COMPARABLE.price) ?? Number.NaN,
+    odometer: raw.num([...one, 'odometer'], CLAIM.COMPARABLE.odometer) ?? Number.NaN,
+    adjustment: raw.num([...one, 'adjust'], CLAIM.COMPARABLE.adjustment) ?? 0,
   }));
   if (perDistance === undefined || odometer === undefined) return undefined;
   return compare(given, { odometer, perDistance }).mean ?? undefined;
@@ -181,7 +183,7 @@ const comparedValue = (raw: Raw): number | undefined => {
 /** What cannot be more than something else. */
 export const claimBounds = (raw: Raw): Finding[] => {
   const findings: Finding[] = [];
-  const value = raw.num(at('value'), CLAIM.value) ?? comparedValue(raw);
+  const value = raw.num(at('value'), CLAIM.SETTLEMENT.value) ?? comparedValue(raw);
   const above = (
     path: Path,
     amount: number | undefined,
@@ -192,26 +194,25 @@ export const claimBounds = (raw: Raw): Finding[] => {
     if (amount !== undefined && most !== undefined && amount > most)
       findings.push(contradiction(raw, path, message, remedy));
   };
-  const money = (key: 'salvage' | 'damage_before', spec: typeof CLAIM.salvage) => raw.num(at(key), spec);
   above(
     at('salvage'),
-    money('salvage', CLAIM.salvage),
+    raw.num(at('salvage'), CLAIM.SETTLEMENT.salvage),
     value,
     'The bid for the wreck is above what it was worth whole.',
     `The value says ${value}: one of the two is wrong.`,
   );
   above(
     at('damage_before'),
-    money('damage_before', CLAIM.damageBefore),
+    raw.num(at('damage_before'), CLAIM.SETTLEMENT.damageBefore),
     value,
     'The damage it had before is above what it was worth.',
     `The value says ${value}: one of the two is wrong.`,
   );
   for (const refund of raw.each(at('refunds'))) {
-    const months = raw.num([...refund, 'months'], CLAIM.prepaidMonths);
+    const months = raw.num([...refund, 'months'], CLAIM.PREPAID.months);
     above(
       [...refund, 'left'],
-      raw.num([...refund, 'left'], CLAIM.prepaidLeft),
+      raw.num([...refund, 'left'], CLAIM.PREPAID.left),
       months,
       'More months are left than it was paid for.',
       `It was paid for ${months} months.`,
@@ -219,8 +220,8 @@ export const claimBounds = (raw: Raw): Finding[] => {
   }
   above(
     at('tow', 'paid'),
-    raw.num(at('tow', 'paid'), CLAIM.towPaid),
-    raw.num(at('tow', 'costs'), CLAIM.tow),
+    raw.num(at('tow', 'paid'), CLAIM.TOW.paid),
+    raw.num(at('tow', 'costs'), CLAIM.TOW.costs),
     'The insurer pays more of the tow than it costs.',
     'Write at most what it costs.',
   );
@@ -282,8 +283,8 @@ export const claimDatesPast = (raw: Raw): Finding[] => {
 /** With a claim the vehicle is damaged, and so is what a dealer takes in. */
 export const tradeInDamaged = (raw: Raw): Finding[] => {
   const path: Path = ['vehicle', 'sells_for', 'trade_in'];
-  const price = raw.has(at()) ? raw.num(path, SALE.tradeIn) : undefined;
-  const asItStands = raw.num(['vehicle', 'sells_for', 'as_it_stands'], SALE.asItStands);
+  const price = raw.has(at()) ? raw.num(path, OWNED.SALE.tradeIn) : undefined;
+  const asItStands = raw.num(['vehicle', 'sells_for', 'as_it_stands'], OWNED.SALE.asItStands);
   if (price === undefined || asItStands === undefined || price <= asItStands) return [];
   return [
     {

@@ -1,5 +1,5 @@
-import { COVER } from '../inputs/claimSpecs.ts';
-import { RUNNING } from '../inputs/specs.ts';
+import * as OWNED from '../inputs/ownedInputs.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import type { Finding } from '../text/problems.ts';
 import type { Raw } from './rawView.ts';
 
@@ -8,8 +8,8 @@ const KINDS = ['collision', 'comprehensive'] as const;
 /** The premiums are part of the yearly insurance; another deductible is another one. */
 export const coverFits = (raw: Raw): Finding[] => {
   const at = (kind: string, ...keys: string[]) => ['vehicle', 'cover', kind, ...keys];
-  const whole = raw.num(['vehicle', 'insurance_a_year'], RUNNING.insurance);
-  const premiums = KINDS.map((kind) => raw.num(at(kind, 'a_year'), COVER.aYear) ?? 0);
+  const whole = raw.num(['vehicle', 'insurance_a_year'], VEHICLE.YEARLY_BILLS.cover.aYear);
+  const premiums = KINDS.map((kind) => raw.num(at(kind, 'a_year'), OWNED.COVER.aYear) ?? 0);
   const both = premiums.reduce((sum, one) => sum + one, 0);
   const findings: Finding[] = [];
   if (whole !== undefined && both > whole)
@@ -21,7 +21,10 @@ export const coverFits = (raw: Raw): Finding[] => {
     });
   for (const kind of KINDS) {
     const path = at(kind, 'other_deductible', 'deductible');
-    const [now, other] = [raw.num(at(kind, 'deductible'), COVER.deductible), raw.num(path, COVER.deductible)];
+    const [now, other] = [
+      raw.num(at(kind, 'deductible'), OWNED.COVER.deductible),
+      raw.num(path, OWNED.COVER.deductible),
+    ];
     if (now !== undefined && now === other)
       findings.push({
         kind: 'contradiction',

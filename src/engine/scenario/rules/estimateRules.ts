@@ -1,6 +1,6 @@
 import { toCents } from '../../quantity/money.ts';
 import { roundedCents } from '../inputs/cents.ts';
-import { CLAIM } from '../inputs/claimSpecs.ts';
+import * as CLAIM from '../inputs/claimInputs.ts';
 import { asYesNo } from '../schema/fields.ts';
 import type { Finding, Path } from '../text/problems.ts';
 import type { Raw } from './rawView.ts';
@@ -10,10 +10,10 @@ const TOTAL: Path = ['claim', 'estimate', 'total'];
 
 /** The line in cents, each rounded half up as a printout does; undefined where it cannot be read. */
 const centsOf = (raw: Raw, line: Path): number | undefined => {
-  const amount = raw.num([...line, 'amount'], CLAIM.line);
+  const amount = raw.num([...line, 'amount'], CLAIM.LINE.amount);
   if (amount !== undefined) return roundedCents(amount);
-  const hours = raw.num([...line, 'hours'], CLAIM.lineHours);
-  const rate = raw.num([...line, 'rate'], CLAIM.lineRate);
+  const hours = raw.num([...line, 'hours'], CLAIM.LINE.hours);
+  const rate = raw.num([...line, 'rate'], CLAIM.LINE.rate);
   return hours === undefined || rate === undefined ? undefined : roundedCents(hours * rate);
 };
 
@@ -45,7 +45,7 @@ export const linesPriced = (raw: Raw): Finding[] =>
         },
       ];
     const cents = centsOf(raw, line);
-    const betterment = raw.num([...line, 'betterment'], CLAIM.betterment);
+    const betterment = raw.num([...line, 'betterment'], CLAIM.LINE.betterment);
     if (cents === undefined || betterment === undefined || betterment * 100 <= cents) return [];
     return [
       {
@@ -94,13 +94,13 @@ export const estimateSums = (raw: Raw): Finding[] => {
         remedy: 'Give at least one: a single amount will do.',
       },
     ];
-  const total = raw.num(TOTAL, CLAIM.total);
+  const total = raw.num(TOTAL, CLAIM.ESTIMATE.total);
   const cents = lines.map((line) => centsOf(raw, line));
   if (total === undefined || cents.some((one) => one === undefined)) return [];
   const known = cents.map((one) => one ?? 0);
   const before = known.reduce((sum, one) => sum + one, 0);
   const taxed = lines.reduce((sum, line, i) => sum + (isTaxed(raw, line) ? (known[i] ?? 0) : 0), 0);
-  const rate = raw.num(['claim', 'estimate', 'tax'], CLAIM.estimateTax) ?? 0;
+  const rate = raw.num(['claim', 'estimate', 'tax'], CLAIM.ESTIMATE.tax) ?? 0;
   const tax = roundedCents((taxed * rate) / 100);
   if (before + tax === toCents(total)) return [];
   const text = (amount: number): string => (amount / 100).toFixed(2);

@@ -1,4 +1,5 @@
-import { HOUSEHOLD, PURCHASE, RUNNING } from '../inputs/specs.ts';
+import * as HOME from '../inputs/householdInputs.ts';
+import * as PURCHASE from '../inputs/purchaseInputs.ts';
 import { PRIVATE_MONEY } from '../private/privateMoney.ts';
 import { readOutOf } from '../private/readOut.ts';
 import { isOwnKey, isWords } from '../private/texts.ts';
@@ -53,7 +54,7 @@ export const somethingElse = (raw: Raw): Finding[] =>
 /** The public tables are in dollars: another currency needs its rate. */
 export const currencyGiven = (raw: Raw): Finding[] => {
   const written = raw.text(['currency']);
-  const perDollar = raw.num(['per_dollar'], RUNNING.perDollar);
+  const perDollar = raw.num(['per_dollar'], HOME.PER_DOLLAR);
   if (written !== undefined && !CURRENCY.test(written))
     return [
       {
@@ -160,10 +161,10 @@ export const twoWayKnown = (raw: Raw): Finding[] => {
 /** Where the money earns more elsewhere than the loan costs, borrowing looks like profit. */
 export const earnsMoreThanLoan = (raw: Raw): Finding[] => {
   const path: Path = ['household', 'money_earns'];
-  const earns = raw.num(path, HOUSEHOLD.moneyEarns);
+  const earns = raw.num(path, HOME.HOUSEHOLD.moneyEarns);
   if (earns === undefined) return [];
   return raw.replacements.flatMap((at): Finding[] => {
-    const apr = raw.num([...at, 'loan', 'apr'], PURCHASE.apr);
+    const apr = raw.num([...at, 'loan', 'apr'], PURCHASE.LOAN.apr);
     if (apr === undefined || earns <= apr) return [];
     return [
       {

@@ -1,7 +1,7 @@
 import { distanceRatio } from '../../quantity/distance.ts';
-import { RUNNING } from '../inputs/specs.ts';
 import { MILES_A_YEAR, type VehicleKind } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { distanceText } from '../text/amounts.ts';
 import type { Finding } from '../text/problems.ts';
 import type { Raw } from './rawView.ts';
@@ -29,7 +29,7 @@ const usualMiles = (kind: VehicleKind, years: number): number => {
 export const odometerOfItsAge = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((at): Finding[] => {
     const path = [...at, 'odometer'];
-    const odometer = raw.num(path, RUNNING.odometer);
+    const odometer = raw.num(path, VEHICLE.PRESENT.odometer);
     const year = modelYear(raw, at);
     if (odometer === undefined || year === undefined) return [];
     const age = Math.max(0, Number(raw.date.slice(0, 4)) - year);

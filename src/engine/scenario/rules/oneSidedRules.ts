@@ -1,4 +1,4 @@
-import { BILLS } from '../inputs/bills.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { moneyText } from '../text/amounts.ts';
 import { type Finding, type Path, pathText, showValue } from '../text/problems.ts';
 import type { Raw } from './rawView.ts';
@@ -15,16 +15,17 @@ const nameOf = (raw: Raw, vehicle: Path): string => {
 /** A bill given for one vehicle and not for another tilts the answer: the other's is asked for. */
 export const billsOnBothSides = (raw: Raw): Finding[] => {
   const vehicles = vehiclesOf(raw).map((at) => ({ at, name: nameOf(raw, at) }));
-  return BILLS.flatMap(({ key, spec, words, period }): Finding[] => {
-    const giver = vehicles.find(({ at }) => (raw.num([...at, key], spec) ?? 0) > 0);
+  return VEHICLE.LEFT_OUT_BILLS.flatMap((bill): Finding[] => {
+    const { key } = bill;
+    const giver = vehicles.find(({ at }) => (raw.num([...at, key], bill) ?? 0) > 0);
     if (!giver) return [];
-    const given = moneyText(raw.num([...giver.at, key], spec) ?? 0, raw.units.currency);
+    const given = moneyText(raw.num([...giver.at, key], bill) ?? 0, raw.units.currency);
     return vehicles
       .filter(({ at }) => !raw.has([...at, key]))
       .map(({ at, name }) => ({
         kind: 'caution',
         path: [...at, key],
-        message: `${words} is given for the ${giver.name} (${given} ${period}), and for the ${name} it is not.`,
+        message: `${bill.or.bill} is given for the ${giver.name} (${given} ${VEHICLE.periodOf(bill)}), and for the ${name} it is not.`,
         remedy: `Write "${key}:" for the ${name} too; 0 if it has none.`,
       }));
   });

@@ -1,5 +1,5 @@
+import * as HOME from '../inputs/householdInputs.ts';
 import { TABLE_PARTS, tablePart } from '../inputs/partTable.ts';
-import { CHANCE } from '../inputs/specs.ts';
 import type { Powertrain } from '../inputs/tables.ts';
 import { nearest } from '../text/nearest.ts';
 import { type Finding, type Path, showValue } from '../text/problems.ts';
@@ -73,8 +73,8 @@ export const looksTell = (raw: Raw): Finding[] => {
         },
       ];
     }
-    const sees = raw.num([...at, 'sees'], CHANCE.lookSees);
-    const clears = raw.num([...at, 'clears'], CHANCE.lookClears);
+    const sees = raw.num([...at, 'sees'], HOME.LOOK.sees);
+    const clears = raw.num([...at, 'clears'], HOME.LOOK.clears);
     if (sees === undefined || clears === undefined || sees + clears > 1) return [];
     return [
       {

@@ -1,5 +1,6 @@
 import { energyPriceIn } from '../../quantity/energyUnits.ts';
-import { HOUSEHOLD, RUNNING } from '../inputs/specs.ts';
+import * as HOME from '../inputs/householdInputs.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { economyOf, pricedIn, pricedUnit, usualForm } from '../reading/economy.ts';
 import type { Finding, Path } from '../text/problems.ts';
 import type { Raw } from './rawView.ts';
@@ -7,8 +8,8 @@ import { vehiclesOf, wrongCurrency } from './vehicleRules.ts';
 
 /** The household's own prices at the pump and at the socket. */
 const PUMPS = [
-  { key: 'fuel_price', spec: HOUSEHOLD.fuelPrice, battery: false, sold: 'gallon or litre' },
-  { key: 'power_price', spec: HOUSEHOLD.powerPrice, battery: true, sold: 'kWh' },
+  { key: 'fuel_price', spec: HOME.HOUSEHOLD_MORE.fuelPrice, battery: false, sold: 'gallon or litre' },
+  { key: 'power_price', spec: HOME.HOUSEHOLD_MORE.powerPrice, battery: true, sold: 'kWh' },
 ] as const;
 
 const pumps = (raw: Raw) =>
@@ -44,8 +45,8 @@ export const pumpGoesFirst = (raw: Raw): Finding[] =>
     if (!price || unit === null) return [];
     return vehiclesOf(raw).flatMap((vehicle): Finding[] => {
       const path = [...vehicle, 'fuel', 'price'];
-      const own = raw.stated(path, RUNNING.energyPrice);
-      const economy = raw.stated([...vehicle, 'fuel', 'economy'], RUNNING.economy);
+      const own = raw.stated(path, VEHICLE.FUEL.price);
+      const economy = raw.stated([...vehicle, 'fuel', 'economy'], VEHICLE.FUEL.economy);
       const usual = usualForm(raw.units.distance, raw.at([...vehicle, 'powertrain']) === 'battery');
       const mine = own && pricedUnit(own, ((economy && economyOf(economy, usual)) || usual).energy);
       const theirs = own && mine ? energyPriceIn(own.value, mine, unit) : null;

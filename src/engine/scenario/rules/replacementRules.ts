@@ -1,4 +1,5 @@
-import { LEASE, PURCHASE, RUNNING } from '../inputs/specs.ts';
+import * as PURCHASE from '../inputs/purchaseInputs.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { asYesNo } from '../schema/fields.ts';
 import type { Finding, Path } from '../text/problems.ts';
 import type { Raw } from './rawView.ts';
@@ -99,23 +100,23 @@ export const termsFit = (raw: Raw): Finding[] =>
     const against = (path: Path, message: string, remedy: string) =>
       findings.push({ kind: 'contradiction', path, value: raw.at(path), message, remedy });
     const priceKey = raw.has([...at, 'price']) ? 'price' : 'price_with_all_fees';
-    const price = raw.num([...at, priceKey], PURCHASE.price);
-    const down = raw.num([...at, 'down_payment'], PURCHASE.downPayment);
+    const price = raw.num([...at, priceKey], PURCHASE.PRICE.price);
+    const down = raw.num([...at, 'down_payment'], PURCHASE.OFFER.downPayment);
     if (price !== undefined && down !== undefined && down > price)
       against([...at, 'down_payment'], 'The down payment is above the price.', 'Look at the two again.');
-    const rebate = raw.num([...at, 'rebate'], PURCHASE.rebate);
+    const rebate = raw.num([...at, 'rebate'], PURCHASE.OFFER.rebate);
     if (price !== undefined && rebate !== undefined && rebate > price)
       against([...at, 'rebate'], 'The rebate is above the price.', 'Look at the two again.');
-    const months = raw.num([...at, 'loan', 'months'], PURCHASE.months);
-    const first = raw.num([...at, 'loan', 'first_payment'], PURCHASE.firstPayment);
+    const months = raw.num([...at, 'loan', 'months'], PURCHASE.LOAN.months);
+    const first = raw.num([...at, 'loan', 'first_payment'], PURCHASE.LOAN.firstPayment);
     if (months !== undefined && first !== undefined && first > months)
       against(
         [...at, 'loan', 'first_payment'],
         'The first payment comes after the term.',
         'Give the month of the first payment; 1 is usual.',
       );
-    const residual = raw.num([...at, 'lease', 'residual'], LEASE.residual);
-    const starts = raw.num([...at, 'lease', 'starts_from'], LEASE.startsFrom);
+    const residual = raw.num([...at, 'lease', 'residual'], PURCHASE.LEASE.residual);
+    const starts = raw.num([...at, 'lease', 'starts_from'], PURCHASE.LEASE.startsFrom);
     if (residual !== undefined && starts !== undefined && residual > starts)
       against(
         [...at, 'lease', 'residual'],
@@ -184,7 +185,7 @@ export const oneGuarantee = (raw: Raw): Finding[] =>
 export const longLoan = (raw: Raw): Finding[] =>
   eachReplacement(raw, (at) => {
     const path = [...at, 'loan', 'months'];
-    const months = raw.num(path, PURCHASE.months);
+    const months = raw.num(path, PURCHASE.LOAN.months);
     if (months === undefined || months <= 96) return [];
     return [
       {
@@ -200,7 +201,7 @@ export const longLoan = (raw: Raw): Finding[] =>
 /** An odometer that belongs to another kind of vehicle than its condition says. */
 export const newIsNew = (raw: Raw): Finding[] =>
   eachReplacement(raw, (at) => {
-    const odometer = raw.num([...at, 'odometer'], RUNNING.odometer);
+    const odometer = raw.num([...at, 'odometer'], VEHICLE.PRESENT.odometer);
     if (raw.word([...at, 'condition']) !== 'new' || odometer === undefined || odometer <= 1_000) return [];
     return [
       {

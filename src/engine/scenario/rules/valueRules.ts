@@ -1,5 +1,8 @@
+import * as OWNED from '../inputs/ownedInputs.ts';
+import * as PURCHASE from '../inputs/purchaseInputs.ts';
 import type { Spec } from '../inputs/specs.ts';
-import { PURCHASE, RUNNING, SALE, WORK } from '../inputs/specs.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
+import * as WORK from '../inputs/workInputs.ts';
 import { moneyText } from '../text/amounts.ts';
 import type { Finding, Path } from '../text/problems.ts';
 import type { Raw } from './rawView.ts';
@@ -20,7 +23,7 @@ const amountAt = (raw: Raw, path: Path, spec: Spec): Amount[] => {
 const pointsOf = (raw: Raw, vehicle: Path): Amount[] =>
   raw
     .each([...vehicle, 'value_falls'])
-    .flatMap((point) => amountAt(raw, [...point, 'value'], RUNNING.pointValue));
+    .flatMap((point) => amountAt(raw, [...point, 'value'], VEHICLE.POINT.value));
 
 const caution = (path: Path, message: string, remedy: string): Finding => ({
   kind: 'caution',
@@ -32,12 +35,12 @@ const caution = (path: Path, message: string, remedy: string): Finding => ({
 /** A value above the price when new: a classic may have one, a slip of the pen more often. */
 export const aboveNew = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((at): Finding[] => {
-    const whenNew = raw.num([...at, 'price_when_new'], RUNNING.priceWhenNew);
+    const whenNew = raw.num([...at, 'price_when_new'], VEHICLE.PRESENT.priceWhenNew);
     if (whenNew === undefined) return [];
     const worth =
       at[0] === 'vehicle'
-        ? [...amountAt(raw, [...at, 'sells_for', 'running'], SALE.running), ...pointsOf(raw, at)]
-        : amountAt(raw, [...at, 'worth_day_after'], PURCHASE.worthDayAfter);
+        ? [...amountAt(raw, [...at, 'sells_for', 'running'], OWNED.SALE.running), ...pointsOf(raw, at)]
+        : amountAt(raw, [...at, 'worth_day_after'], PURCHASE.OFFER.worthDayAfter);
     return worth
       .filter(({ value }) => value > whenNew)
       .map(({ path, value }) =>
@@ -53,10 +56,10 @@ export const aboveNew = (raw: Raw): Finding[] =>
 export const dearerLater = (raw: Raw): Finding[] =>
   raw.replacements.flatMap((at): Finding[] => {
     const key = raw.has([...at, 'price']) ? 'price' : 'price_with_all_fees';
-    const price = raw.num([...at, key], PURCHASE.price);
+    const price = raw.num([...at, key], PURCHASE.PRICE.price);
     if (price === undefined) return [];
     const later = [
-      ...amountAt(raw, [...at, 'worth_day_after'], PURCHASE.worthDayAfter),
+      ...amountAt(raw, [...at, 'worth_day_after'], PURCHASE.OFFER.worthDayAfter),
       ...pointsOf(raw, at),
     ];
     return later
@@ -84,8 +87,8 @@ const workPlaces = (raw: Raw): Path[] => {
 export const shopBelowParts = (raw: Raw): Finding[] =>
   workPlaces(raw).flatMap((at): Finding[] => {
     const path = [...at, 'shop_price'];
-    const shop = raw.num(path, WORK.shopPrice);
-    const parts = raw.num([...at, 'parts'], WORK.parts);
+    const shop = raw.num(path, WORK.WORK_COST.shopPrice);
+    const parts = raw.num([...at, 'parts'], WORK.WORK_COST.parts);
     if (shop === undefined || parts === undefined || shop === 0 || shop >= parts) return [];
     return [
       caution(

@@ -1,6 +1,8 @@
 import { energyPriceIn } from '../../quantity/energyUnits.ts';
-import { RUNNING, SALE, WORK } from '../inputs/specs.ts';
+import * as OWNED from '../inputs/ownedInputs.ts';
 import type { Units } from '../inputs/units.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
+import * as WORK from '../inputs/workInputs.ts';
 import { economyOf, economyRange, pricedIn, pricedUnit, usualForm } from '../reading/economy.ts';
 import { mainFigure } from '../reading/stated.ts';
 import { moneyText } from '../text/amounts.ts';
@@ -17,15 +19,14 @@ export const vehiclesOf = (raw: Raw): Path[] => [
 /** The model year: as given, or in the vehicle's name; undefined where there is none. */
 export const modelYear = (raw: Raw, at: Path): number | undefined => {
   const what = raw.text([...at, 'what']);
-  return (
-    raw.num([...at, 'year'], RUNNING.year) ?? (what === undefined ? undefined : (yearOf(what) ?? undefined))
-  );
+  const named = what === undefined ? null : yearOf(what);
+  return raw.num([...at, 'year'], VEHICLE.MODEL_YEAR.age) ?? named ?? undefined;
 };
 
 const isNew = (raw: Raw, at: Path): boolean => {
   const condition = raw.word([...at, 'condition']);
   if (condition !== undefined) return condition === 'new';
-  const odometer = raw.num([...at, 'odometer'], RUNNING.odometer);
+  const odometer = raw.num([...at, 'odometer'], VEHICLE.PRESENT.odometer);
   return odometer !== undefined && odometer <= 100;
 };
 
@@ -59,9 +60,9 @@ export const yearKnown = (raw: Raw): Finding[] =>
 /** Three prices of one day: as it stands is never above running, and a dealer seldom pays more than a person. */
 export const salePrices = (raw: Raw): { problems: Finding[]; warnings: Finding[] } => {
   const at: Path = ['vehicle', 'sells_for'];
-  const running = raw.num([...at, 'running'], SALE.running);
-  const asItStands = raw.num([...at, 'as_it_stands'], SALE.asItStands);
-  const scrap = raw.num([...at, 'scrap'], SALE.scrap);
+  const running = raw.num([...at, 'running'], OWNED.SALE.running);
+  const asItStands = raw.num([...at, 'as_it_stands'], OWNED.SALE.asItStands);
+  const scrap = raw.num([...at, 'scrap'], OWNED.SALE.scrap);
   const above = (key: string, message: string): Finding => ({
     kind: 'contradiction',
     path: [...at, key],
@@ -75,7 +76,7 @@ export const salePrices = (raw: Raw): { problems: Finding[]; warnings: Finding[]
   if (scrap !== undefined && running !== undefined && scrap > running)
     problems.push(above('scrap', 'It brings more as scrap than running.'));
   const warnings = (['trade_in', 'trade_in_mended'] as const).flatMap((key): Finding[] => {
-    const price = raw.num([...at, key], SALE.tradeIn);
+    const price = raw.num([...at, key], OWNED.SALE.tradeIn);
     if (price === undefined || running === undefined || price <= running) return [];
     return [
       {
@@ -93,7 +94,7 @@ export const salePrices = (raw: Raw): { problems: Finding[]; warnings: Finding[]
 export const valueTable = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((vehicle): Finding[] => {
     const at = [...vehicle, 'value_falls'];
-    const months = raw.each(at).map((point) => raw.num([...point, 'months'], RUNNING.pointMonth));
+    const months = raw.each(at).map((point) => raw.num([...point, 'months'], VEHICLE.POINT.month));
     const back = months.findIndex(
       (month, i) => i > 0 && month !== undefined && month <= (months[i - 1] ?? -1),
     );
@@ -149,7 +150,7 @@ export const fuelFits = (raw: Raw): Finding[] =>
     const at = [...vehicle, 'fuel'];
     const powertrain = raw.word([...vehicle, 'powertrain']) ?? 'combustion';
     const usual = usualForm(raw.units.distance, powertrain === 'battery');
-    const given = raw.stated([...at, 'economy'], RUNNING.economy);
+    const given = raw.stated([...at, 'economy'], VEHICLE.FUEL.economy);
     const economy = given ? economyOf(given, usual) : { ...usual, value: 0 };
     const findings: Finding[] = [];
     const path = [...at, 'economy'];
@@ -178,7 +179,7 @@ export const fuelFits = (raw: Raw): Finding[] =>
           );
       }
     }
-    const price = raw.stated([...at, 'price'], RUNNING.energyPrice);
+    const price = raw.stated([...at, 'price'], VEHICLE.FUEL.price);
     if (!price || !economy) return findings;
     const unit = pricedUnit(price, economy.energy);
     const fitting = unit !== null && energyPriceIn(price.value, unit, economy.energy) !== null;
@@ -261,8 +262,8 @@ export const energyUnitsAlike = (raw: Raw): Finding[] => {
 export const someRepairs = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((at): Finding[] => {
     const age = Number(raw.date.slice(0, 4)) - (modelYear(raw, at) ?? Number(raw.date.slice(0, 4)));
-    const factor = raw.num([...at, 'repairs_factor'], RUNNING.repairsFactor);
-    const aYear = raw.num([...at, 'repairs_a_year'], RUNNING.repairsAYear);
+    const factor = raw.num([...at, 'repairs_factor'], VEHICLE.REPAIRS.scale);
+    const aYear = raw.num([...at, 'repairs_a_year'], VEHICLE.REPAIRS.statedAYear);
     const none =
       aYear === 0 || (factor === 0 && aYear === undefined) || (factor === 0 && aYear !== undefined);
     if (!none || raw.each([...at, 'components']).length > 0) return [];
@@ -280,11 +281,12 @@ export const someRepairs = (raw: Raw): Finding[] =>
   });
 
 /** Named parts take their share out of the average, never more than all of it. */
-export const componentShares = (raw: Raw, usual: number): Finding[] =>
+export const componentShares = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((vehicle): Finding[] => {
     const at = [...vehicle, 'components'];
     const parts = raw.each(at);
-    const shares = parts.map((part) => raw.num([...part, 'share_of_average'], WORK.shareOfAverage) ?? usual);
+    const { shareOfAverage: one } = WORK.FAILURE;
+    const shares = parts.map((part) => raw.num([...part, one.key], one) ?? one.or.value);
     const sum = shares.reduce((a, b) => a + b, 0);
     if (sum <= 1 + 1e-9) return [];
     return [
@@ -292,7 +294,7 @@ export const componentShares = (raw: Raw, usual: number): Finding[] =>
         kind: 'contradiction',
         path: at,
         message: `These parts take ${Math.round(sum * 100)} % of the average repairs away.`,
-        remedy: `Give each a smaller "share_of_average:" (${usual * 100} % unless told): together at most 100 %.`,
+        remedy: `Give each a smaller "share_of_average:" (${one.or.value * 100} % unless told): together at most 100 %.`,
       },
     ];
   });

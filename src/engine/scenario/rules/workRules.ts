@@ -1,6 +1,7 @@
 import { dangersOf, needsQualified, qualifiedTold } from '../danger/dangers.ts';
 import type { Danger } from '../inputs/scenario.ts';
-import { RUNNING, WORK } from '../inputs/specs.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
+import * as WORK from '../inputs/workInputs.ts';
 import { mainFigure } from '../reading/stated.ts';
 import { asYesNo } from '../schema/fields.ts';
 import { DANGERS } from '../schema/workSchema.ts';
@@ -55,7 +56,7 @@ export const workPriced = (raw: Raw): Finding[] => [
 export const waitsIn = (raw: Raw, at: Path): boolean | undefined => {
   const said = asYesNo(raw.at([...at, 'can_wait']));
   if (said !== null) return said;
-  const months = raw.num([...at, 'can_wait'], WORK.canWait);
+  const months = raw.num([...at, 'can_wait'], WORK.CAN_WAIT);
   return months === undefined ? undefined : months > 0;
 };
 
@@ -153,9 +154,9 @@ const renewsOf = (raw: Raw, work: Path, vehicle: Path): Finding[] => {
 /** Upkeep falls due by something, and was not last done in the future. */
 export const upkeepDue = (raw: Raw): Finding[] =>
   vehiclesOf(raw).flatMap((vehicle) => {
-    const odometer = raw.num([...vehicle, 'odometer'], RUNNING.odometer);
+    const odometer = raw.num([...vehicle, 'odometer'], VEHICLE.PRESENT.odometer);
     return raw.each([...vehicle, 'upkeep']).flatMap((at): Finding[] => {
-      const done = raw.num([...at, 'last_done'], RUNNING.odometer);
+      const done = raw.num([...at, 'last_done'], VEHICLE.PRESENT.odometer);
       if (done !== undefined && odometer !== undefined && done > odometer)
         return [
           {

@@ -1,19 +1,11 @@
-import { CHANCE } from '../inputs/specs.ts';
+import * as HOME from '../inputs/householdInputs.ts';
 import type { Units } from '../inputs/units.ts';
-import { list, mapping, maybe, num, words } from './fields.ts';
+import { list, mapping, num, words } from './fields.ts';
+import { shapeOf } from './groupShape.ts';
 
 /** How the future is drawn, and what is asked of the money put by. */
 export const chanceSchema = (units: Units) =>
-  mapping(
-    {
-      seed: maybe(num(CHANCE.seed, units)),
-      futures: maybe(num(CHANCE.futures, units)),
-      may_run_dry: maybe(num(CHANCE.mayRunDry, units)),
-      set_aside_each_month: maybe(num(CHANCE.setAside, units)),
-      months_without_income: maybe(num(CHANCE.monthsWithoutIncome, units)),
-    },
-    'How the future is drawn, and what is asked of the money put by.',
-  );
+  mapping(shapeOf(HOME.CHANCE, units), 'How the future is drawn, and what is asked of the money put by.');
 
 /** Ranges that are not independent of each other. */
 export const togetherSchema = (units: Units) =>
@@ -22,7 +14,7 @@ export const togetherSchema = (units: Units) =>
       {
         a: words('A place in this file that holds a range.'),
         b: words('Another such place.'),
-        rank: num(CHANCE.rank, units),
+        rank: num(HOME.RANK, units),
       },
       'Two ranges that go together: 1 always high with high, -1 always high with low, 0 not at all.',
     ),
@@ -30,18 +22,18 @@ export const togetherSchema = (units: Units) =>
   );
 
 /** Tests that tell, imperfectly, whether a part will fail soon. */
-export const lookSchema = (units: Units) =>
-  list(
+export const lookSchema = (units: Units) => {
+  const { costs, ...rest } = shapeOf(HOME.LOOK, units);
+  return list(
     mapping(
       {
         what: words('The test, in a few words.'),
-        costs: num(CHANCE.lookCosts, units),
+        costs,
         component: words('The name of a component of the vehicle.'),
-        within: num(CHANCE.lookWithin, units),
-        sees: num(CHANCE.lookSees, units),
-        clears: num(CHANCE.lookClears, units),
+        ...rest,
       },
       'Something to look at first: a test of one part, its price, and how often it is right.',
     ),
     20,
   );
+};

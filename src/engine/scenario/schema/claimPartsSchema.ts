@@ -1,7 +1,9 @@
-import { CLAIM } from '../inputs/claimSpecs.ts';
+import * as CLAIM from '../inputs/claimInputs.ts';
 import type { Units } from '../inputs/units.ts';
+import * as WORK from '../inputs/workInputs.ts';
 import { list, mapping, maybe, num, numOr, oneOf, words, yesNo } from './fields.ts';
-import { by, workCost } from './runningSchema.ts';
+import { shapeOf } from './groupShape.ts';
+import { by } from './runningSchema.ts';
 
 /** What a line of an estimate may be for. */
 const KINDS = [
@@ -33,7 +35,7 @@ export const placeRule = (units: Units) =>
     {
       name: words('What the place is called.'),
       total_loss: numOr(
-        CLAIM.percentOfValue,
+        CLAIM.OF_VALUE,
         units,
         { formula: 'formula', insurer: 'insurer decides' } as const,
         'From when it is a total loss: a percentage of value, formula (repair and salvage against value) or insurer (the insurer decides).',
@@ -41,7 +43,7 @@ export const placeRule = (units: Units) =>
       line_counts: maybe(yesNo('Whether a repair exactly on that line is a total loss already.')),
       left_out: maybe(list(oneOf(LEFT_OUT, 'What is left out of the repair cost held against the value.'))),
       may_be_kept: maybe(yesNo('Whether an owner may keep a total loss and rebuild it.')),
-      never_again: maybe(num(CLAIM.percentOfValue, units)),
+      never_again: maybe(num(CLAIM.OF_VALUE, units)),
       tax: maybe(
         oneOf(
           ['before salvage', 'after salvage', 'not paid'],
@@ -64,68 +66,52 @@ export const placeRule = (units: Units) =>
     'The rule of the place, where it is not listed. Left out: not known.',
   );
 
-export const estimate = (units: Units) =>
-  mapping(
+export const estimate = (units: Units) => {
+  const { betterment, ...line } = shapeOf(CLAIM.LINE, units);
+  const { tax, total } = shapeOf(CLAIM.ESTIMATE, units);
+  return mapping(
     {
       lines: list(
         mapping(
           {
             what: words('The line, as it stands on the estimate.'),
             kind: oneOf(KINDS, 'What the line is for.'),
-            amount: maybe(num(CLAIM.line, units)),
-            hours: maybe(num(CLAIM.lineHours, units)),
-            rate: maybe(num(CLAIM.lineRate, units)),
+            ...line,
             part: maybe(
               oneOf(["maker's own", "other maker's", 'used', 'rebuilt'], 'What kind of part it counts with.'),
             ),
-            betterment: maybe(num(CLAIM.betterment, units)),
+            betterment,
             taxed: maybe(yesNo('Whether tax is due on it: parts and paint yes, the rest no, unless told.')),
           },
           'A line of the estimate: an amount, or hours at a rate.',
         ),
       ),
-      tax: maybe(num(CLAIM.estimateTax, units)),
+      tax,
       tax_only_when_paid: maybe(yesNo('Whether the insurer pays that tax only once the work is done.')),
-      total: maybe(num(CLAIM.total, units)),
+      total,
       supplement: maybe(
-        mapping(
-          {
-            chance: num(CLAIM.supplementChance, units),
-            adds: num(CLAIM.supplementAmount, units),
-            paid: maybe(num(CLAIM.supplementPaid, units)),
-          },
-          'More damage that shows once it is opened.',
-        ),
+        mapping(shapeOf(CLAIM.SUPPLEMENT, units), 'More damage that shows once it is opened.'),
       ),
-      shop_hour: maybe(num(CLAIM.shopHour, units)),
-      days: maybe(num(CLAIM.days, units)),
+      ...shapeOf(CLAIM.SHOP, units),
     },
     'The estimate, line by line.',
   );
+};
 
 const planShape = (units: Units) => ({
-  ...workCost(units),
+  ...shapeOf(WORK.WORK_COST, units),
   by: by(),
-  paint: maybe(num(CLAIM.paint, units)),
-  tools: maybe(num(CLAIM.tools, units)),
-  tools_bring: maybe(num(CLAIM.toolsBring, units)),
-  qualified_work: maybe(num(CLAIM.qualified, units)),
-  value_lost: maybe(num(CLAIM.valueLost, units)),
+  ...shapeOf(CLAIM.PLAN, units),
 });
 
 export const plan = (units: Units, description: string) =>
-  mapping({ ...planShape(units), days: maybe(num(CLAIM.planDays, units)) }, description);
+  mapping({ ...planShape(units), ...shapeOf(CLAIM.PLAN_DAYS, units) }, description);
 
 export const rebuild = (units: Units) =>
   mapping(
     {
       ...planShape(units),
-      inspection: maybe(num(CLAIM.inspection, units)),
-      retitling: maybe(num(CLAIM.retitling, units)),
-      months_off_road: maybe(num(CLAIM.monthsOff, units)),
-      refused: maybe(num(CLAIM.refused, units)),
-      insurance_a_year: num(CLAIM.insurance, units),
-      title_factor: maybe(num(CLAIM.titleFactor, units)),
+      ...shapeOf(CLAIM.REBUILD, units),
       insurance_quoted: maybe(yesNo('Whether an insurer has quoted that price for it.')),
       retitling_confirmed: maybe(yesNo('Whether the place has confirmed that it can be titled again.')),
       inspected: maybe(
@@ -135,21 +121,24 @@ export const rebuild = (units: Units) =>
     'Keeping it after a total loss and getting it back on the road.',
   );
 
+type Extra = (typeof CLAIM.EXTRAS)[keyof typeof CLAIM.EXTRAS];
+
 export const alsoNeeded = (units: Units) => {
-  const extra = (spec: Parameters<typeof num>[0], description: string) =>
+  const extra = ({ numbers, help }: Extra) =>
     maybe(
       mapping(
-        { costs: num(spec, units), in_estimate: yesNo('Whether a line of the estimate holds it already.') },
-        description,
+        {
+          ...shapeOf(numbers, units),
+          in_estimate: yesNo('Whether a line of the estimate holds it already.'),
+        },
+        help,
       ),
     );
   return mapping(
-    {
-      alignment: extra(CLAIM.alignment, 'Wheel alignment.'),
-      sensor_calibration: extra(CLAIM.calibration, 'Calibration of cameras and sensors.'),
-      seat_belts: extra(CLAIM.belts, 'Seat belts that were loaded: new, never used.'),
-      child_seats: extra(CLAIM.childSeats, 'Child seats that were in it: needed whichever way.'),
-    },
+    Object.fromEntries(Object.values(CLAIM.EXTRAS).map((one) => [one.key, extra(one)])) as Record<
+      Extra['key'],
+      ReturnType<typeof extra>
+    >,
     'What else has to be done before it is safe, whoever repairs it.',
   );
 };

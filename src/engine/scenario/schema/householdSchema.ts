@@ -1,22 +1,7 @@
-import { HOUSEHOLD, WITHOUT } from '../inputs/specs.ts';
+import * as HOME from '../inputs/householdInputs.ts';
 import type { Units } from '../inputs/units.ts';
 import { list, mapping, maybe, num, words } from './fields.ts';
-
-const pricesRise = (units: Units) => {
-  const rate = () => maybe(num(HOUSEHOLD.pricesRise, units));
-  return mapping(
-    {
-      general: rate(),
-      energy: rate(),
-      insurance: rate(),
-      repairs: rate(),
-      own_hour: rate(),
-      vehicles: rate(),
-      fees: rate(),
-    },
-    'How much prices rise a year, in percent; each family follows "general" unless told.',
-  );
-};
+import { shapeOf } from './groupShape.ts';
 
 /** The household: who is in it, how far it looks ahead, what its money and its time are worth. */
 export const householdSchema = (units: Units) =>
@@ -24,22 +9,17 @@ export const householdSchema = (units: Units) =>
     {
       mechanic: maybe(words('Who does the work at home.')),
       partner: maybe(words('Who shares the decision.')),
-      look_ahead: maybe(num(HOUSEHOLD.lookAhead, units)),
-      money_earns: maybe(num(HOUSEHOLD.moneyEarns, units)),
-      price_of_own_hour: maybe(num(HOUSEHOLD.priceOfOwnHour, units)),
-      day_without: maybe(num(HOUSEHOLD.dayWithout, units)),
-      card_rate: maybe(num(HOUSEHOLD.cardRate, units)),
-      table_price_ratio: maybe(num(HOUSEHOLD.tablePriceRatio, units)),
-      fuel_price: maybe(num(HOUSEHOLD.fuelPrice, units)),
-      power_price: maybe(num(HOUSEHOLD.powerPrice, units)),
-      prices_rise: maybe(pricesRise(units)),
+      ...shapeOf(HOME.HOUSEHOLD, units),
+      ...shapeOf(HOME.HOUSEHOLD_MORE, units),
+      prices_rise: maybe(
+        mapping(
+          shapeOf({ ...HOME.GENERAL_RISE, ...HOME.FAMILIES_RISE }, units),
+          'How much prices rise a year, in percent; each family follows "general" unless told.',
+        ),
+      ),
       at_home: maybe(
         mapping(
-          {
-            share: maybe(num(HOUSEHOLD.ownShare, units)),
-            parts_share: maybe(num(HOUSEHOLD.partsShare, units)),
-            shop_hour: maybe(num(HOUSEHOLD.shopHour, units)),
-          },
+          shapeOf(HOME.AT_HOME, units),
           'Who does the repairs and upkeep that are known only on average.',
         ),
       ),
@@ -49,10 +29,7 @@ export const householdSchema = (units: Units) =>
 
 /** Doing without a vehicle: rides, a rental, a borrowed spare. */
 export const doingWithoutSchema = (units: Units) =>
-  mapping(
-    { a_day: num(WITHOUT.aDay, units), days_a_month: num(WITHOUT.daysAMonth, units) },
-    'What getting by without a vehicle would cost.',
-  );
+  mapping(shapeOf(HOME.WITHOUT, units), 'What getting by without a vehicle would cost.');
 
 /** What is already spent and no longer counts. */
 export const alreadySpentSchema = (units: Units, spec: Parameters<typeof num>[0]) =>

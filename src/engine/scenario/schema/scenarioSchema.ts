@@ -1,9 +1,11 @@
 import * as z from 'zod/mini';
-import { HOUSEHOLD, RUNNING, WORK } from '../inputs/specs.ts';
+import * as HOME from '../inputs/householdInputs.ts';
 import type { Units } from '../inputs/units.ts';
+import * as WORK from '../inputs/workInputs.ts';
 import { chanceSchema, lookSchema, togetherSchema } from './chanceSchema.ts';
 import { claimSchema } from './claimSchema.ts';
 import { date, dateOrMonths, list, mapping, maybe, num, numOr, record, words, yesNo } from './fields.ts';
+import { shapeByUnit, shapeOf } from './groupShape.ts';
 import { alreadySpentSchema, doingWithoutSchema, householdSchema } from './householdSchema.ts';
 import { replacementSchema } from './replacementSchema.ts';
 import { OFFER, type runningShape } from './runningSchema.ts';
@@ -18,7 +20,7 @@ const need = (units: Units) =>
     mapping(
       {
         at_least: numOr(OFFER, units, YES_NO, 'A number, or yes.'),
-        from: maybe(dateOrMonths(WORK.canWait, units, 'From when: a date, or months from now.')),
+        from: maybe(dateOrMonths(WORK.CAN_WAIT, units, 'From when: a date, or months from now.')),
       },
       'What is needed, and from when.',
     ),
@@ -33,16 +35,14 @@ export const scenarioSchema = (units: Units) =>
       note: maybe(words('Anything worth remembering.')),
       invented: maybe(yesNo('Whether this is an invented example.')),
       currency: maybe(words('The currency, three letters of ISO 4217; USD unless told.')),
-      per_dollar: maybe(num(RUNNING.perDollar, units)),
-      miles_a_year: maybe(num(HOUSEHOLD.distanceAYear, { ...units, distance: 'miles' })),
-      km_a_year: maybe(num(HOUSEHOLD.distanceAYear, { ...units, distance: 'km' })),
-      spare_each_month: maybe(num(HOUSEHOLD.spareEachMonth, units)),
-      savings_for_this: maybe(num(HOUSEHOLD.savings, units)),
+      per_dollar: maybe(num(HOME.PER_DOLLAR, units)),
+      ...shapeByUnit(HOME.DISTANCE_A_YEAR, units),
+      ...shapeOf(HOME.FUND, units),
       private: maybe(list(words('A place in this file, such as household.partner.'))),
       household: maybe(householdSchema(units)),
       vehicle: vehicleSchema(units),
       work_needed: maybe(list(jobSchema(units))),
-      already_spent: maybe(alreadySpentSchema(units, WORK.spent)),
+      already_spent: maybe(alreadySpentSchema(units, WORK.SPENT)),
       replacement: z.optional(replacementSchema(units)),
       doing_without: maybe(doingWithoutSchema(units)),
       claim: maybe(claimSchema(units)),

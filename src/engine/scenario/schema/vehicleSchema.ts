@@ -1,7 +1,9 @@
-import { COVER } from '../inputs/claimSpecs.ts';
-import { END, PURCHASE, RUNNING, SALE, WORK } from '../inputs/specs.ts';
+import * as OWNED from '../inputs/ownedInputs.ts';
 import type { Units } from '../inputs/units.ts';
-import { dateOrMonths, list, mapping, maybe, num, oneOf, words, yesNo } from './fields.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
+import * as WORK from '../inputs/workInputs.ts';
+import { dateOrMonths, list, mapping, maybe, oneOf, words, yesNo } from './fields.ts';
+import { shapeOf } from './groupShape.ts';
 import { runningShape } from './runningSchema.ts';
 
 /** One kind of cover for damage to the vehicle itself. */
@@ -9,14 +11,10 @@ const cover = (units: Units, description: string) =>
   maybe(
     mapping(
       {
-        a_year: num(COVER.aYear, units),
-        deductible: num(COVER.deductible, units),
-        chance_a_year: maybe(num(COVER.chanceAYear, units)),
-        mean_loss: maybe(num(COVER.meanLoss, units)),
-        total_share: maybe(num(COVER.totalShare, units)),
+        ...shapeOf(OWNED.COVER, units),
         other_deductible: maybe(
           mapping(
-            { deductible: num(COVER.deductible, units), a_year: num(COVER.aYear, units) },
+            shapeOf({ deductible: OWNED.COVER.deductible, aYear: OWNED.COVER.aYear }, units),
             'Another deductible on offer, with its premium a year.',
           ),
         ),
@@ -26,38 +24,18 @@ const cover = (units: Units, description: string) =>
   );
 
 /** The present vehicle. */
-export const vehicleSchema = (units: Units) => {
-  const due = () => maybe(num(RUNNING.due, units));
-  return mapping(
+export const vehicleSchema = (units: Units) =>
+  mapping(
     {
       ...runningShape(units),
-      odometer: num(RUNNING.odometer, units),
-      price_when_new: num(RUNNING.priceWhenNew, units),
+      ...shapeOf(VEHICLE.PRESENT, units),
       sells_for: mapping(
-        {
-          running: num(SALE.running, units),
-          as_it_stands: num(SALE.asItStands, units),
-          trade_in: maybe(num(SALE.tradeIn, units)),
-          trade_in_mended: maybe(num(SALE.tradeInMended, units)),
-          scrap: maybe(num(SALE.scrap, units)),
-        },
+        shapeOf(OWNED.SALE, units),
         'What it would bring today: three prices that are never mixed.',
       ),
-      insurance_due: due(),
-      registration_due: due(),
-      inspection_due: due(),
-      tax_due: due(),
-      loan: maybe(
-        mapping(
-          {
-            owed: num(SALE.owed, units),
-            apr: num(PURCHASE.apr, units),
-            months_left: num(PURCHASE.monthsLeft, units),
-          },
-          'A loan still running on it.',
-        ),
-      ),
-      storage_a_day: maybe(num(SALE.storage, units)),
+      ...shapeOf(VEHICLE.DUE, units),
+      loan: maybe(mapping(shapeOf(OWNED.LOAN_LEFT, units), 'A loan still running on it.')),
+      ...shapeOf(OWNED.STANDING, units),
       ends: maybe(
         list(
           mapping(
@@ -65,8 +43,7 @@ export const vehicleSchema = (units: Units) => {
               what: words(
                 'What ends it for good: frame rot, an inspection it cannot pass, parts no longer made.',
               ),
-              chance_a_year: num(END.chanceAYear, units),
-              rises_a_year: maybe(num(END.risesAYear, units)),
+              ...shapeOf(OWNED.END, units),
             },
             'Something that may end the vehicle for good, found out at a yearly inspection.',
           ),
@@ -75,12 +52,7 @@ export const vehicleSchema = (units: Units) => {
       ),
       in_a_hurry: maybe(
         mapping(
-          {
-            adds: maybe(num(END.adds, units)),
-            days: maybe(num(END.days, units)),
-            loan_refused: maybe(num(END.refused, units)),
-            refused_costs: maybe(num(END.refusedCosts, units)),
-          },
+          shapeOf(OWNED.HURRY, units),
           'What replacing it in a hurry adds to replacing it in peace, once it has broken down.',
         ),
       ),
@@ -98,11 +70,10 @@ export const vehicleSchema = (units: Units) => {
       recall_stop: maybe(yesNo('Whether an open recall says "do not drive".')),
       structural_rust: maybe(oneOf(['none', 'unknown', 'found'], 'Rust in what carries the vehicle.')),
       must_pass_inspection_by: maybe(
-        dateOrMonths(WORK.canWait, units, 'Date (or months from now) by which it must pass inspection.'),
+        dateOrMonths(WORK.CAN_WAIT, units, 'Date (or months from now) by which it must pass inspection.'),
       ),
       inspection_failed: maybe(yesNo('Whether it has failed its inspection.')),
       lender_requires_cover: maybe(yesNo('Whether a lender asks for full cover.')),
     },
     'The vehicle you have.',
   );
-};

@@ -1,9 +1,10 @@
 import type { MayBeDriven } from '../inputs/inputs.ts';
 import type { Danger } from '../inputs/scenario.ts';
-import { WORK } from '../inputs/specs.ts';
 import type { Units } from '../inputs/units.ts';
+import * as WORK from '../inputs/workInputs.ts';
 import { date, list, mapping, maybe, num, numOr, oneOf, words, yesNo } from './fields.ts';
-import { by, workCost } from './runningSchema.ts';
+import { shapeOf } from './groupShape.ts';
+import { by } from './runningSchema.ts';
 
 /** Every danger a job may hold. */
 export const DANGERS = [
@@ -25,10 +26,10 @@ export const jobSchema = (units: Units) =>
   mapping(
     {
       job: words('The job, in a few words.'),
-      ...workCost(units),
+      ...shapeOf(WORK.WORK_COST, units),
       by: by(),
       can_wait: numOr(
-        WORK.canWait,
+        WORK.CAN_WAIT,
         units,
         { no: 'no', yes: 'yes' },
         'no (not to be driven until done, but to a shop), yes (for ever), or the months it can wait. Never assumed.',
@@ -46,33 +47,24 @@ export const jobSchema = (units: Units) =>
       ),
       not_cured: maybe(
         mapping(
-          { chance: num(WORK.chance, units), ...workCost(units) },
+          shapeOf({ ...WORK.NOT_CURED, ...WORK.WORK_COST }, units),
           'The chance that this does not cure the fault, and what the second attempt costs.',
         ),
       ),
       more_found: maybe(
         mapping(
-          { chance: num(WORK.chance, units), ...workCost(units) },
+          shapeOf({ ...WORK.MORE_FOUND, ...WORK.WORK_COST }, units),
           'The chance of finding more once opened, and what that adds.',
         ),
       ),
       patch: maybe(
         mapping(
-          { ...workCost(units), lasts: num(WORK.lasts, units), by: by() },
+          { ...shapeOf({ ...WORK.WORK_COST, ...WORK.PATCH }, units), by: by() },
           'A cheaper repair that holds for a while.',
         ),
       ),
-      left: maybe(
-        mapping(
-          {
-            a_month: maybe(num(WORK.leftAMonth, units)),
-            value_lost: maybe(num(WORK.valueLost, units)),
-          },
-          'What leaving it undone costs.',
-        ),
-      ),
-      buyer_pays: maybe(num(WORK.buyerPays, units)),
-      days_without: maybe(num(WORK.daysWithout, units)),
+      left: maybe(mapping(shapeOf(WORK.LEFT, units), 'What leaving it undone costs.')),
+      ...shapeOf(WORK.JOB, units),
       renews: maybe(list(words('The name of a component of the vehicle.'))),
       dangers: maybe(list(oneOf(DANGERS, 'A danger of this job.'))),
       qualified_only: maybe(yesNo('Whether only qualified work will do.')),
@@ -80,7 +72,7 @@ export const jobSchema = (units: Units) =>
       quote_ends: maybe(date("The day on which a shop's price ends.")),
       someone_else_pays: maybe(words('Who was asked: recall, guarantee, service contract, cover.')),
       first_time: maybe(yesNo('Whether whoever does it at home does so for the first time.')),
-      already_spent: maybe(num(WORK.spent, units)),
+      already_spent: maybe(num(WORK.SPENT, units)),
     },
     'One job the vehicle needs.',
   );
