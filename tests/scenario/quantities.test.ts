@@ -21,7 +21,7 @@ const TOLD_OTHERWISE = /\.age$|\.sinceDistance$|^household\.tablePriceRatio$/;
 const FIXED = [
   /\.renews\.\d+$/,
   /\.canWait$/,
-  /^replacement\.\d+\.(cover|registration|inspection|tax)\.nextDue$/,
+  /^replacement\.\d+\.\w+\.nextDue$/,
   /\.averageRepairs\.(perDollar|typeFactor|priceRatio)$/,
   // Where all pay one price at the pump it is one number, and a lease's price is what it starts from.
   /\.energy\.price$|\.payment\.startsFrom$/,

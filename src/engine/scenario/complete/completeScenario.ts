@@ -94,7 +94,7 @@ export interface Completed {
 }
 
 /**
- * Every number of a sparse file, from the file or from defaults.ts. What follows from a number of the file follows here,
+ * Every number of a sparse file, from the file or by default. What follows from a number of the file follows here,
  * so whoever wants another number there writes it into the file and completes anew.
  *
  * @param quantities where each number is noted; null: nobody reads them

@@ -1,6 +1,6 @@
 /**
  * Public tables: facts and figures, each with its source. Dollars are of the table's own year; the ratio in
- * defaults.ts carries them to the day of the decision.
+ * householdInputs.ts carries them to the day of the decision.
  */
 
 export type VehicleKind = 'car' | 'suv' | 'truck';
