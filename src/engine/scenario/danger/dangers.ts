@@ -1,7 +1,5 @@
 import type { Danger } from '../inputs/scenario.ts';
-import { CARE_WORDS } from './careWords.ts';
-import type { DangerWords } from './dangerWords.ts';
-import { UNSAFE_WORDS } from './unsafeWords.ts';
+import { careWords, type DangerWords, unsafeWords } from './dangerWords.ts';
 
 const QUALIFIED: readonly Danger[] = ['airbag', 'high-voltage', 'structure'];
 
@@ -41,7 +39,7 @@ const reader = (row: DangerWords): Reader => ({
 let ready: { readonly unsafe: readonly Reader[]; readonly care: readonly Reader[] } | undefined;
 /** Made ready when the first job is read, and once. */
 const readers = () => {
-  ready ??= { unsafe: UNSAFE_WORDS.map(reader), care: CARE_WORDS.map(reader) };
+  ready ??= { unsafe: unsafeWords().map(reader), care: careWords().map(reader) };
   return ready;
 };
 
