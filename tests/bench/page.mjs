@@ -33,12 +33,19 @@ const CHECKOUTS = [
 /** @param {readonly number[]} values */
 const median = (values) => [...values].sort((a, b) => a - b)[Math.floor(values.length / 2)] ?? Number.NaN;
 
-/** A row of the table: what, the figure of each checkout, the first as a multiple of the second. */
-const printRow = (/** @type {string} */ what, /** @type {readonly number[]} */ figures) => {
-  const [first = Number.NaN, second] = figures;
-  const columns = figures.map((figure) => figure.toFixed(1).padStart(10)).join('');
+/**
+ * A row of the table: the median of each checkout, and of the ratios of the first to the second round by round, which a
+ * machine that is busy for a while moves less.
+ *
+ * @param {string} what
+ * @param {readonly (readonly number[])[]} figures round by round, of each checkout
+ */
+const printRow = (what, figures) => {
+  const [first = [], second] = figures;
+  const columns = figures.map((ones) => median(ones).toFixed(1).padStart(10)).join('');
+  const ratio = second && median(first.map((figure, i) => figure / (second[i] ?? Number.NaN)));
   console.log(
-    `  ${what.padEnd(50)}${columns}${second === undefined ? '' : `${(first / second).toFixed(2).padStart(8)} x`}`,
+    `  ${what.padEnd(50)}${columns}${ratio === undefined ? '' : `${ratio.toFixed(2).padStart(8)} x`}`,
   );
 };
 const printHead = (/** @type {string} */ what) => {
@@ -70,7 +77,7 @@ const printSizes = async () => {
     for (const what of /** @type {(keyof typeof sizes[number])[]} */ (Object.keys(sizes[0] ?? {})))
       printRow(
         what,
-        sizes.map((one) => one[what][as] / 1000),
+        sizes.map((one) => [one[what][as] / 1000]),
       );
   }
 };
@@ -145,7 +152,8 @@ if (executablePath !== null) {
       /** @type {Awaited<ReturnType<typeof measured>>[][]} */
       const all = pages.map(() => []);
       for (let round = 0; round < WARM_UP + ROUNDS; round += 1)
-        for (const [i, page] of pages.entries()) {
+        // Who goes first takes turns too.
+        for (const [i, page] of round % 2 ? [...pages.entries()].reverse() : pages.entries()) {
           const one = await measured(page, texts[i] ?? '');
           if (round >= WARM_UP) all[i]?.push(one);
         }
@@ -153,7 +161,7 @@ if (executablePath !== null) {
       for (const what of Object.keys(all[0]?.[0]?.times ?? {}))
         printRow(
           what,
-          all.map((ones) => median(ones.map(({ times }) => times[/** @type {'first answer'} */ (what)]))),
+          all.map((ones) => ones.map(({ times }) => times[/** @type {'first answer'} */ (what)])),
         );
       for (const [i, ones] of all.entries()) console.log(`  ${CHECKOUTS[i]?.name}: ${ones[0]?.answer}`);
     }
