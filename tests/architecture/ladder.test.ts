@@ -127,6 +127,25 @@ const BROKEN: readonly (readonly [what: string, files: Record<string, string>, s
     { 'src/engine/chance/a.ts': '', 'src/engine/policy/a.ts': '', 'src/report/a.ts': '' },
     'one name for several files: src/engine/chance/a.ts and src/engine/policy/a.ts',
   ],
+  [
+    'data apart from the facts',
+    { 'src/engine/chance/a.json': '{}', 'src/engine/chance/b.ts': "import a from './a.json';" },
+    'src/engine/chance/a.json is data, whose place is src/engine/scenario/facts',
+  ],
+  [
+    'facts that are read in two places',
+    {
+      'src/engine/scenario/facts/a.json': '{}',
+      'src/engine/scenario/places/b.ts': "import a from '../facts/a.json' with { type: 'json' };",
+      'src/engine/scenario/danger/c.ts': "import a from '../facts/a.json' with { type: 'json' };",
+    },
+    'src/engine/scenario/facts/a.json is read by src/engine/scenario/places/b.ts and src/engine/scenario/danger/c.ts',
+  ],
+  [
+    'facts that nobody reads',
+    { 'src/engine/scenario/facts/a.json': '{}' },
+    'src/engine/scenario/facts/a.json is read by nobody',
+  ],
   ['a file on no rung', { 'src/engine/misc/a.ts': '' }, 'src/engine/misc/a.ts stands on no rung'],
   [
     'an import of what is not there',

@@ -17,6 +17,8 @@ export interface Rules {
   readonly apart: readonly (readonly [string, string])[];
   /** Package to the folders it may be imported in. A package that is not listed may be imported nowhere. */
   readonly homes: Readonly<Record<string, readonly string[]>>;
+  /** The folder where files of data stand; each is read by one module, which gives it its type. */
+  readonly facts: string;
   /** Folders that must be pure, with what may be in none of their files. */
   readonly pure: readonly string[];
   readonly longest: { readonly lines: number; readonly files: Readonly<Record<string, number>> };
@@ -63,6 +65,16 @@ const rungOf = (path: string, { rungs }: Rules): number | null => {
     .sort((a, b) => b.length - a.length)[0];
   return folder === undefined ? null : rungs.findIndex((rooms) => rooms.includes(folder));
 };
+
+/** Files of data out of place, and those that nobody or several read. */
+const strayFacts = (sources: Sources, imports: readonly Import[], { facts }: Rules): readonly string[] =>
+  [...sources.keys()]
+    .filter((path) => path.endsWith('.json'))
+    .flatMap((path) => {
+      if (!isWithin(path, facts)) return [`${path} is data, whose place is ${facts}`];
+      const readers = imports.filter(({ target }) => target === path).map(({ from }) => from);
+      return readers.length === 1 ? [] : [`${path} is read by ${readers.join(' and ') || 'nobody'}`];
+    });
 
 const linesOf = (source: string): number => source.replace(/\n$/, '').split('\n').length;
 
@@ -149,7 +161,12 @@ export const breaches = (sources: Sources, rules: Rules): readonly string[] => {
     const most = rules.longest.files[path] ?? rules.longest.lines;
     if (lines > most) found.push(`${path} has ${lines} lines; ${most} at most`);
   }
-  return [...found, ...namesakes(sources, rules), ...cycles(sources.keys(), imports)];
+  return [
+    ...found,
+    ...strayFacts(sources, imports, rules),
+    ...namesakes(sources, rules),
+    ...cycles(sources.keys(), imports),
+  ];
 };
 
 /** The code without comments and without the texts of plain strings: a word in a message is no use of it. */

@@ -4,6 +4,7 @@ import type { Rules } from './ladder.ts';
 export const RULES: Rules = {
   rungs: [
     ['src/engine/quantity'],
+    ['src/engine/scenario/facts'],
     ['src/engine/scenario/places'],
     ['src/engine/scenario/text'],
     ['src/engine/scenario/inputs'],
@@ -45,6 +46,7 @@ export const RULES: Rules = {
     arquero: ['src/report/tables', 'src/report/exports'],
     linkedom: ['src/terminal'],
   },
+  facts: 'src/engine/scenario/facts',
   pure: ['src/engine', 'src/report'],
   longest: { lines: 300, files: { 'src/index.ts': 60 } },
 };

@@ -1,5 +1,6 @@
+import type { Sourced } from '../facts/fact.ts';
 import { significant } from '../inputs/units.ts';
-import type { Operator, PlaceRule, Sourced, TotalLossTest } from '../places/placeRule.ts';
+import type { Operator, PlaceRule, TotalLossTest } from '../places/placeRule.ts';
 import { placeByCode } from '../places/places.ts';
 import type { SparseClaim } from '../schema/scenarioSchema.ts';
 

@@ -1,7 +1,5 @@
 import type { Danger } from '../inputs/scenario.ts';
-import { CARE_WORDS } from './careWords.ts';
-import type { DangerWords } from './dangerWords.ts';
-import { UNSAFE_WORDS } from './unsafeWords.ts';
+import { careWords, type DangerWords, unsafeWords } from './dangerWords.ts';
 
 const QUALIFIED: readonly Danger[] = ['airbag', 'high-voltage', 'structure'];
 
@@ -12,17 +10,18 @@ const plain = (text: string): string =>
     .replace(/[^\p{L}\p{N}]+/gu, ' ')
     .trim();
 
-/** Whole words of a plain text: a plural counts too, and "*" is any ending. */
-const anyOf = (words: readonly string[], flags: string): RegExp => {
-  const each = words.map((word) =>
-    word
-      .split(/[ ']/)
-      .map((part) => (part.endsWith('*') ? `${part.slice(0, -1)}\\p{L}*` : part))
-      .join(' ')
-      .replace(/\p{L}$/u, '$&(?:e?s)?'),
-  );
-  return new RegExp(`(?<![\\p{L}\\p{N}])(?:${each.join('|')})(?![\\p{L}\\p{N}])`, flags);
+/** One word as a pattern: a plural counts too, and "*" is any ending in letters. */
+const patternOf = (word: string): string => {
+  const pattern = word.replaceAll("'", ' ').replaceAll('*', '[^ ,\\d]*');
+  return word.endsWith('*') ? pattern : `${pattern}(?:e?s)?`;
 };
+
+/**
+ * Whole words of a plain text, in which only a space or a comma is no letter or digit. To ask for any letter there is
+ * would say the same, and compiling that for every row takes four times as long: a sixth of a cold check.
+ */
+const anyOf = (words: readonly string[], flags?: string): RegExp =>
+  new RegExp(`(?<![^ ,])(?:${words.map(patternOf).join('|')})(?![^ ,])`, flags);
 
 /** A row made ready to read with. */
 interface Reader extends DangerWords {
@@ -33,15 +32,15 @@ interface Reader extends DangerWords {
 
 const reader = (row: DangerWords): Reader => ({
   ...row,
-  named: anyOf(row.words, 'u'),
-  beside: row.with && anyOf(row.with, 'u'),
-  harmless: row.not ? anyOf(row.not, 'gu') : null,
+  named: anyOf(row.words),
+  beside: row.with && anyOf(row.with),
+  harmless: row.not ? anyOf(row.not, 'g') : null,
 });
 
 let ready: { readonly unsafe: readonly Reader[]; readonly care: readonly Reader[] } | undefined;
 /** Made ready when the first job is read, and once. */
 const readers = () => {
-  ready ??= { unsafe: UNSAFE_WORDS.map(reader), care: CARE_WORDS.map(reader) };
+  ready ??= { unsafe: unsafeWords().map(reader), care: careWords().map(reader) };
   return ready;
 };
 

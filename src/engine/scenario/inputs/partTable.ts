@@ -1,3 +1,6 @@
+/** Parts that wear out, from facts/wornParts.json: what each is called, its life and its price. */
+import type { AsRead, Sourced } from '../facts/fact.ts';
+import data from '../facts/wornParts.json' with { type: 'json' };
 import type { Powertrain } from './tables.ts';
 
 /** A part that wears out, as the table of scheduled upkeep has it. */
@@ -10,38 +13,23 @@ export interface TablePart {
   readonly dollars: number;
 }
 
-const part = (
-  names: readonly string[],
-  [combustion, hybrid, plug_in, battery]: readonly [number, number, number, number | null],
-  dollars: number,
-): TablePart => ({ names, miles: { combustion, hybrid, plug_in, battery }, dollars });
+export interface WornParts extends Pick<Sourced, 'evidence'> {
+  readonly about: string;
+  readonly unit: string;
+  readonly date: string;
+  /** What stands in for a part's life. */
+  readonly lifeSource: string;
+  readonly priceSource: string;
+  readonly note: string;
+  readonly parts: readonly TablePart[];
+}
 
-/**
- * What of the table of scheduled upkeep is a part that fails when it is worn (fluids, filters and looks left out).
- * Source: US EPA OMEGA model inputs, maintenance_cost.csv; its averages are those of Argonne ANL/ESD-21/4.
- */
-export const TABLE_PARTS: readonly TablePart[] = [
-  part(['tyres', 'tires', 'a set of tyres', 'a set of tires'], [50_000, 50_000, 50_000, 50_000], 525),
-  part(['brake pads'], [50_000, 66_667, 75_000, 75_000], 350),
-  part(['starter battery', '12 V battery'], [50_000, 50_000, 50_000, 50_000], 175),
-  part(['spark plugs', 'plugs'], [60_000, 120_000, 120_000, null], 225),
-  part(['oxygen sensor', 'lambda sensor'], [80_000, 80_000, 80_000, null], 350),
-  part(['headlight bulbs'], [80_000, 80_000, 80_000, 80_000], 90),
-  part(['timing belt'], [90_000, 110_000, 110_000, null], 750),
-  part(['accessory drive belt', 'drive belt'], [90_000, 110_000, 110_000, null], 165),
-  part(['brake discs', 'brake rotors'], [100_000, 125_000, 150_000, 150_000], 500),
-  part(
-    ['shocks and struts', 'shock absorbers', 'shocks', 'struts', 'dampers'],
-    [100_000, 100_000, 100_000, 100_000],
-    1000,
-  ),
-  part(['brake calipers', 'calipers'], [150_000, 187_500, 225_000, 225_000], 1000),
-];
+const WORN: AsRead<WornParts> = data;
 
-export const PART_LIFE_SOURCE =
-  'US EPA OMEGA model inputs, maintenance_cost.csv: the distance after which it is replaced on schedule stands in for its typical life';
-export const PART_PRICE_SOURCE =
-  "US EPA OMEGA model inputs, maintenance_cost.csv: a shop's price in 2019 dollars, carried to today's";
+export const TABLE_PARTS: readonly TablePart[] = WORN.parts;
+
+export const PART_LIFE_SOURCE = WORN.lifeSource;
+export const PART_PRICE_SOURCE = WORN.priceSource;
 
 const partCalled = (name: string): TablePart | undefined => {
   const wanted = name.trim().toLowerCase();

@@ -1,58 +1,49 @@
 /**
- * Public tables: facts and figures, each with its source. Dollars are of the table's own year; the ratio in
- * householdInputs.ts carries them to the day of the decision.
+ * Public tables: facts and figures, each with its source in facts/publicTables.json. Dollars are of the table's own
+ * year; the ratio in householdInputs.ts carries them to the day of the decision.
  */
+import type { AsRead, Fact } from '../facts/fact.ts';
+import data from '../facts/publicTables.json' with { type: 'json' };
 
 export type VehicleKind = 'car' | 'suv' | 'truck';
 export type Powertrain = 'combustion' | 'hybrid' | 'plug_in' | 'battery';
+type ByKind<T> = Readonly<Record<VehicleKind, T>>;
+type ByPowertrain<T> = Readonly<Record<Powertrain, T>>;
+
+export interface PublicTables {
+  readonly upkeep: Fact<ByPowertrain<number>>;
+  readonly repairs: Fact<{
+    readonly byKind: ByKind<number>;
+    readonly byPowertrain: ByPowertrain<number>;
+    readonly a: readonly number[];
+    /** Added to a for each year after the last that is listed. */
+    readonly aRisesAYearAfter: number;
+    readonly b: number;
+    readonly highestPriceNew: number;
+  }>;
+  readonly decline: Fact<number>;
+  readonly repairPrices2019: Fact<number>;
+  readonly repairPrices2025July: Fact<number>;
+  readonly milesAYear: Fact<ByKind<readonly number[]>>;
+}
+
+const TABLES: AsRead<PublicTables> = data;
 
 /** The price year of the upkeep and repair tables. */
 export const TABLE_PRICE_YEAR = 2019;
 
-/**
- * Average scheduled upkeep by powertrain, 2019 dollars a mile, a shop doing it.
- * Source: Argonne National Laboratory, ANL/ESD-21/4 (2021), as reported by the US Department of Energy.
- */
-export const UPKEEP_PER_MILE_2019: Readonly<Record<Powertrain, number>> = {
-  combustion: 0.101,
-  hybrid: 0.094,
-  plug_in: 0.09,
-  battery: 0.061,
-};
+/** Average scheduled upkeep by powertrain, 2019 dollars a mile, a shop doing it. */
+export const UPKEEP_PER_MILE_2019: ByPowertrain<number> = TABLES.upkeep.value;
 
-export const UPKEEP_SOURCE =
-  'Argonne ANL/ESD-21/4 (2021) as reported by the US Department of Energy: average scheduled upkeep, 2019 dollars a mile';
+export const UPKEEP_SOURCE = TABLES.upkeep.source;
 
-/** Multipliers of the repair curve by type. Source: US EPA OMEGA model inputs, repair_cost.csv (from Argonne). */
-export const REPAIR_BY_KIND: Readonly<Record<VehicleKind, number>> = { car: 1, suv: 0.91, truck: 0.7 };
+/** Multipliers of the repair curve by type. */
+export const REPAIR_BY_KIND: ByKind<number> = TABLES.repairs.value.byKind;
 
-/** Multipliers of the repair curve by powertrain. Source: as above. */
-export const REPAIR_BY_POWERTRAIN: Readonly<Record<Powertrain, number>> = {
-  combustion: 1,
-  hybrid: 0.91,
-  plug_in: 0.86,
-  battery: 0.67,
-};
+/** Multipliers of the repair curve by powertrain. */
+export const REPAIR_BY_POWERTRAIN: ByPowertrain<number> = TABLES.repairs.value.byPowertrain;
 
-/**
- * The repair curve: dollars a mile = type factor x a(age) x exp(b x price when new), the price capped.
- * Source: US EPA OMEGA model inputs, repair_cost.csv and repair_cost.py, labelled as from Argonne ANL/ESD-21/4.
- */
-const REPAIR_CURVE = {
-  /** a(0) to a(4); the zeros of the first two years are the maker's guarantee. */
-  byAge: [0, 0, 0.00333, 0.01, 0.0167],
-  /** Added to a for each year after the fourth. */
-  perYearAfter: 0.00333,
-  /** b, for each dollar of the price when new. */
-  perDollarNew: 2e-5,
-  /** The price when new, in 2019 dollars, beyond which the curve stands still. */
-  highestPriceNew: 100_000,
-  /** The data behind it reach so many years; older ages continue its last line. */
-  dataYears: 10,
-} as const;
-
-export const REPAIR_SOURCE =
-  'US EPA OMEGA model inputs, repair_cost.csv, from Argonne ANL/ESD-21/4: rests on ten years of data and on the price when new; continued in a straight line beyond';
+export const REPAIR_SOURCE = TABLES.repairs.source;
 
 /**
  * Repairs nobody named, a shop doing them: 2019 dollars a mile.
@@ -67,40 +58,23 @@ export const repairRatePerMile2019 = (
   priceWhenNewInDollars2019: number,
   typeFactor: number,
 ): number => {
-  const { byAge, perYearAfter, perDollarNew, highestPriceNew } = REPAIR_CURVE;
+  const { a: byAge, aRisesAYearAfter, b, highestPriceNew } = TABLES.repairs.value;
   const last = byAge.length - 1;
   const year = Math.max(0, Math.floor(age));
-  const a = byAge[year] ?? (byAge[last] ?? 0) + (year - last) * perYearAfter;
-  return typeFactor * a * Math.exp(perDollarNew * Math.min(priceWhenNewInDollars2019, highestPriceNew));
+  const a = byAge[year] ?? (byAge[last] ?? 0) + (year - last) * aRisesAYearAfter;
+  return typeFactor * a * Math.exp(b * Math.min(priceWhenNewInDollars2019, highestPriceNew));
 };
 
-/** Compound decline of market value a year. Source: US EPA OMEGA sample input, average_depreciation_rate. */
-export const DECLINE_A_YEAR = 0.149;
+/** Compound decline of market value a year. */
+export const DECLINE_A_YEAR = TABLES.decline.value;
 
-/**
- * BLS consumer price index, motor vehicle maintenance and repair (1982-84 = 100): 2025-07 as shown by a data mirror of
- * series CWSR0000SETD; 2019 from memory.
- */
-export const REPAIR_PRICE_INDEX = { of2019: 293, of2025July: 440.04 } as const;
+/** Consumer price index of motor vehicle maintenance and repair (1982-84 = 100). */
+export const REPAIR_PRICE_INDEX = {
+  of2019: TABLES.repairPrices2019.value,
+  of2025July: TABLES.repairPrices2025July.value,
+} as const;
 
-/**
- * Miles driven in a year by age (index: whole years, the last one for all older) and type.
- * Source: US EPA OMEGA model inputs, annual_vmt_fixed_by_age (start year 2019), combustion.
- */
-export const MILES_A_YEAR: Readonly<Record<VehicleKind, readonly number[]>> = {
-  car: [
-    15922, 15379, 14864, 14378, 13917, 13481, 13068, 12677, 12305, 11952, 11615, 11294, 10986, 10690, 10405,
-    10129, 9860, 9597, 9338, 9081, 8826, 8570, 8313, 8051, 7785, 7511, 7229, 6938, 6635, 6319,
-  ],
-  suv: [
-    16234, 15805, 15383, 14966, 14557, 14153, 13756, 13366, 12982, 12605, 12234, 11870, 11512, 11161, 10816,
-    10477, 10146, 9820, 9501, 9189, 8883, 8583, 8290, 8004, 7724, 7450, 7183, 6923, 6669, 6421,
-  ],
-  truck: [
-    18964, 17986, 17076, 16231, 15449, 14726, 14060, 13448, 12886, 12372, 11903, 11476, 11088, 10737, 10418,
-    10131, 9871, 9635, 9421, 9226, 9047, 8882, 8726, 8577, 8433, 8290, 8146, 7998, 7842, 7676, 7497, 7302,
-    7089, 6853, 6593, 6305, 5987,
-  ],
-};
+/** Miles driven in a year by age (index: whole years, the last one for all older) and type. */
+export const MILES_A_YEAR: ByKind<readonly number[]> = TABLES.milesAYear.value;
 
-export const MILES_SOURCE = 'US EPA OMEGA model inputs: miles a year by age and type, from 2019';
+export const MILES_SOURCE = TABLES.milesAYear.source;

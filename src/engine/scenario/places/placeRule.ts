@@ -3,18 +3,7 @@
  * written out in a scenario. Percentages are whole numbers of a hundred, as statutes write them, so that a threshold is
  * met or missed exactly.
  */
-
-/**
- * How well a row is known. `read`: the text of the law or the agency was read, some through republishers. `secondary`:
- * a chart or summary that names the law. `memory`: recalled. `stated`: written in the household's own file.
- */
-export type Evidence = 'read' | 'secondary' | 'memory' | 'stated';
-
-/** Where a fact comes from: the law it names, and how well that is known. */
-export interface Sourced {
-  readonly source: string;
-  readonly evidence: Evidence;
-}
+import type { Sourced } from '../facts/fact.ts';
 
 /** Whether the line itself is over it (`>=`) or only what lies beyond (`>`); statutes differ. */
 export type Operator = '>=' | '>' | 'not known';

@@ -1,11 +1,10 @@
 import type { TotalLoss, Undecided } from '../../../engine/cashflow/contracts/settlement/totalLoss.ts';
+import type { Evidence, Sourced } from '../../../engine/scenario/facts/fact.ts';
 import type { ClaimFacts } from '../../../engine/scenario/inputs/claim.ts';
 import {
-  type Evidence,
   type LeftOut,
   type Operator,
   type PlaceRule,
-  type Sourced,
   toBeChecked,
 } from '../../../engine/scenario/places/placeRule.ts';
 import { listed } from '../sentence.ts';

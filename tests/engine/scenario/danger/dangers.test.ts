@@ -1,7 +1,7 @@
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
 import { dangersOf, needsQualified, unsafeToLeave } from '../../../../src/engine/scenario/danger/dangers.ts';
-import { UNSAFE_WORDS } from '../../../../src/engine/scenario/danger/unsafeWords.ts';
+import { unsafeWords } from '../../../../src/engine/scenario/danger/dangerWords.ts';
 
 const what = (job: string): string | undefined => unsafeToLeave(job, undefined)?.what;
 
@@ -240,7 +240,7 @@ describe('cautions for the work', () => {
 
 describe('the table', () => {
   const readme = readFileSync(new URL('../../../../README.md', import.meta.url), 'utf8');
-  const rows = UNSAFE_WORDS.map(
+  const rows = unsafeWords().map(
     ({ what, words, with: beside }) =>
       `| ${what} | \`${words.join(', ')}\` | ${beside ? `\`${beside.join(', ')}\`` : ''} |`,
   );

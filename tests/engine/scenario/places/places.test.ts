@@ -1,15 +1,8 @@
 import { describe, expect, it } from 'vitest';
-import {
-  type PlaceRule,
-  type Sourced,
-  toBeChecked,
-} from '../../../../src/engine/scenario/places/placeRule.ts';
-import {
-  GENERAL_RULES,
-  PLACES,
-  PLACES_STATEMENT,
-  placeByCode,
-} from '../../../../src/engine/scenario/places/places.ts';
+import type { Sourced } from '../../../../src/engine/scenario/facts/fact.ts';
+import { GENERAL_RULES } from '../../../../src/engine/scenario/places/claimCustoms.ts';
+import { type PlaceRule, toBeChecked } from '../../../../src/engine/scenario/places/placeRule.ts';
+import { PLACES, PLACES_STATEMENT, placeByCode } from '../../../../src/engine/scenario/places/places.ts';
 
 const factsOf = (place: PlaceRule): readonly Sourced[] =>
   [place.totalLoss, place.neverAgain, place.settlement, place.tradeIn, place.fault, ...place.notes].flatMap(
