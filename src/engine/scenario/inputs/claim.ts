@@ -23,7 +23,7 @@ export interface ComparedVehicle {
 export type EstimateKind = 'parts' | 'labour' | 'supplement' | 'other' | Exclude<LeftOut, 'sales tax'>;
 
 /** One line: an amount, or hours at the insurer's rate. Exactly one of the two is there. Before tax. */
-export interface ClaimLine extends Pick<Numbers<typeof CLAIM.LINE>, 'amount' | 'betterment'> {
+export interface ClaimLine extends Omit<Numbers<typeof CLAIM.LINE>, 'hours' | 'rate'> {
   readonly what: string;
   readonly kind: EstimateKind;
   readonly labour: { readonly hours: number; readonly rate: number } | null;
@@ -31,7 +31,7 @@ export interface ClaimLine extends Pick<Numbers<typeof CLAIM.LINE>, 'amount' | '
 }
 
 export interface ClaimEstimate
-  extends Pick<Numbers<typeof CLAIM.ESTIMATE>, 'tax'>,
+  extends Omit<Numbers<typeof CLAIM.ESTIMATE>, 'total'>,
     Numbers<typeof CLAIM.SHOP> {
   readonly lines: readonly ClaimLine[];
   readonly supplement: Numbers<typeof CLAIM.SUPPLEMENT>;

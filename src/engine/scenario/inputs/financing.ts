@@ -2,9 +2,8 @@ import type { Numbers } from './declared.ts';
 import type * as PURCHASE from './purchaseInputs.ts';
 
 /** What is paid besides the price of a replacement, and how it is paid for: a part of the engine's inputs. */
-export interface Fee {
+export interface Fee extends Numbers<typeof PURCHASE.FEE> {
   readonly name: string;
-  readonly amount: number;
   readonly financed: boolean;
   /** Whether Regulation Z counts it as a finance charge. */
   readonly financeCharge: boolean;

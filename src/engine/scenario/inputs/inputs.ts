@@ -32,7 +32,7 @@ export interface Inputs {
 export interface Household
   extends Numbers<typeof HOME.HOUSEHOLD>,
     Numbers<typeof HOME.FUND>,
-    Pick<Numbers<typeof HOME.HOUSEHOLD_MORE>, 'cardRate'> {
+    Omit<Numbers<typeof HOME.HOUSEHOLD_MORE>, 'tablePriceRatio' | 'fuelPrice' | 'powerPrice'> {
   readonly distanceAYear: number;
   readonly pricesRise: PricesRise;
   readonly atHome: Numbers<typeof HOME.AT_HOME>;
@@ -51,17 +51,12 @@ export interface WorkCost extends Numbers<typeof WORK.WORK_COST> {
 
 /** How the market value moves; nominal. */
 export type ValueLaw =
-  | {
+  | ({
       readonly kind: 'decline';
-      /** Compound decline a year. */
-      readonly perYear: number;
       /** Further decline in money for each unit of distance driven. */
       readonly perDistance: number;
-    }
-  | {
-      readonly kind: 'points';
-      readonly points: readonly { readonly month: number; readonly value: number }[];
-    };
+    } & Numbers<typeof VEHICLE.DECLINE>)
+  | { readonly kind: 'points'; readonly points: readonly Numbers<typeof VEHICLE.POINT>[] };
 
 export interface UpkeepItem extends WorkCost, Numbers<typeof WORK.UPKEEP_ITEM>, Numbers<typeof WORK.SINCE> {
   readonly name: string;
@@ -129,7 +124,7 @@ export interface RunningCosts
   };
   readonly components: readonly Component[];
   /** Repairs cost nothing while both last; 0 for none. Counted from the purchase (or from month 0). */
-  readonly guarantee: { readonly months: number; readonly distance: number };
+  readonly guarantee: Numbers<typeof VEHICLE.GUARANTEE> & { readonly distance: number };
   readonly value: ValueLaw;
   readonly selling: Numbers<typeof VEHICLE.SELLING>;
 }
@@ -183,6 +178,7 @@ export interface Job extends WorkCost, Numbers<typeof WORK.JOB> {
 
 export interface Replacement
   extends RunningCosts,
+    Numbers<typeof VEHICLE.BOUGHT>,
     Numbers<typeof PURCHASE.SALES_TAX>,
     Omit<Numbers<typeof PURCHASE.OFFER>, 'downPayment'>,
     Numbers<typeof PURCHASE.FIRST_YEAR> {
@@ -195,7 +191,7 @@ export interface Replacement
   /** Voluntary: part of the cost, never a finance charge. */
   readonly addOns: readonly Fee[];
   readonly payment: Payment;
-  readonly oneOffs: readonly { readonly name: string; readonly month: number; readonly amount: number }[];
+  readonly oneOffs: readonly ({ readonly name: string } & Numbers<typeof PURCHASE.ONE_OFF>)[];
 }
 
 export type DoingWithout = Numbers<typeof HOME.WITHOUT>;

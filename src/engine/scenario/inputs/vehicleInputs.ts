@@ -154,6 +154,7 @@ export const GUARANTEE_DISTANCE = byUnit(
 
 /** How its value falls. */
 export const DECLINE = {
+  /** Compound decline a year. */
   perYear: usual(
     'a_year',
     bounded(WITHIN_ALL, spec('rate a year', 0, 0.9, 'guess', 'how fast its value falls')),
