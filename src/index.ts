@@ -39,5 +39,6 @@ export { EXPECTED, type Future } from './engine/plans/vehicle/context.ts';
 export type { Setting } from './engine/evaluation/evaluate.ts';
 export type { Evaluated } from './engine/evaluation/project.ts';
 export { SCRAMBLES } from './engine/scenario/inputs/scenario.ts';
-export { decide, decideAtAverage, evaluate, simulateScramble, withChances } from './library/decision.ts';
+export { decide, decideAtAverage, evaluate, firstAnswer } from './library/decision.ts';
+export { simulateScramble, withChances, withTips } from './library/decision.ts';
 export type { Decision, OptionResult } from './engine/answer/decision.ts';

@@ -12,7 +12,7 @@ import { guarded } from './guarded.ts';
 import { facts, inputs, scenario } from './scenario.ts';
 import { all, calls, choice, holds, list, optional, row, terms, text, type Want, whole } from './wants.ts';
 
-const drawn = row({ luckOf: calls, turnsOut: calls, lasting: calls });
+const drawn = row({ luckOf: calls, turnsOut: calls });
 
 const future: Want = (value, at) => {
   row({ kind: choice('expected', 'drawn') })(value, at);
@@ -81,6 +81,18 @@ const draws: Want = all(
           scramble === i && from === 0 && to === all[0]?.to && seed === all[0]?.seed,
       ),
   ),
+);
+
+/**
+ * The first answer: ways, ledgers, the pair; the verdict provisional. A few milliseconds. Errors as of `evaluate`.
+ */
+export const firstAnswer = guarded('firstAnswer', { scenario, version: text }, deciding.firstAnswer);
+
+/** That answer with every place where it tips and how far each number swings it. Errors as of `evaluate`. */
+export const withTips = guarded(
+  'withTips',
+  { scenario, first: row({ options: list(row({})), verdict: row({}) }) },
+  deciding.withTips,
 );
 
 /** The answer at average inputs, before any future is drawn; `version` is printed with it. Errors as of `evaluate`. */

@@ -125,7 +125,7 @@ const written: Want = all(
 );
 
 /** A whole number is tried at every value it may take. */
-const MOST_VALUES = 1000;
+const MOST_VALUES = 2000;
 
 const quantity: Want = all(
   row({

@@ -1,21 +1,30 @@
 import type { Decision } from '../engine/answer/decision.ts';
 import { answerChapter } from './chapters/answer.ts';
+import { arithmeticChapter } from './chapters/arithmetic.ts';
+import { assumedChapter } from './chapters/assumed.ts';
+import { changeChapter } from './chapters/change.ts';
+import { beforeSigningChapter } from './chapters/claim/beforeSigning.ts';
 import { insurersMoneyChapter } from './chapters/claim/courses.ts';
+import { coverChapter } from './chapters/claim/cover.ts';
+import { offerChapter } from './chapters/claim/offer.ts';
+import { comparedChapter } from './chapters/compared.ts';
 import { findOutChapter } from './chapters/findOut.ts';
 import { howSureChapter } from './chapters/howSure.ts';
 import { lumpyChapter } from './chapters/lumpy.ts';
 import { methodChapter } from './chapters/method.ts';
 import { monthsChapter } from './chapters/months.ts';
-import { chapter } from './chapters/page.ts';
+import { chapter, type Page } from './chapters/page.ts';
+import { paymentChapter } from './chapters/payment.ts';
 import { walkAwayChapter } from './chapters/walkAway.ts';
+import { whenChapter } from './chapters/when.ts';
+import { workChapter } from './chapters/work.ts';
 import type { DrawingDocument } from './charts/dom.ts';
-import { type Draft, draftOf, pageOf } from './draft.ts';
 import { generator } from './embed.ts';
+import { figure } from './figure.ts';
+import { formatsFor } from './format.ts';
 import { html, raw } from './markup/html.ts';
 import { withoutPrivate } from './privacy.ts';
 import { styleSheet } from './style/sheet.ts';
-
-export { draftReport } from './draft.ts';
 
 export interface ReportContext {
   /** Where charts are drawn: linkedom's document, or a browser's. */
@@ -31,35 +40,29 @@ const POLICY =
 /**
  * One self-contained HTML file: the answer first, then the questions people ask, each with its figure, its table one
  * tap below, and its assumptions in the margin. The same decision gives the same bytes.
- *
- * @param draft of the same decision at average inputs; null: nothing was written beforehand
  */
-export const renderReport = (
-  decision: Decision,
-  { document, scenarioText }: ReportContext,
-  draft: Draft | null = null,
-): string => {
+export const renderReport = (decision: Decision, { document, scenarioText }: ReportContext): string => {
   const d = withoutPrivate(decision);
-  const page = pageOf(d, document);
-  const drafted = draft ?? draftOf(page);
+  const format = formatsFor(d.facts);
+  const page: Page = { d, format, figure: figure(document, format) };
   // A chapter about futures is left out where none were drawn.
   const chapters = [
     insurersMoneyChapter(page),
-    drafted.offer,
-    drafted.beforeSigning,
-    drafted.assumed,
-    monthsChapter(page, drafted.yearly),
-    drafted.payment,
+    offerChapter(page),
+    beforeSigningChapter(page),
+    assumedChapter(page),
+    monthsChapter(page),
+    paymentChapter(page),
     howSureChapter(page),
     lumpyChapter(page),
-    drafted.change,
+    changeChapter(page),
     findOutChapter(page),
-    drafted.when,
+    whenChapter(page),
     walkAwayChapter(page),
-    drafted.compared,
-    drafted.cover,
-    drafted.work,
-    drafted.arithmetic,
+    comparedChapter(page),
+    coverChapter(page),
+    workChapter(page),
+    arithmeticChapter(page),
     methodChapter(page, scenarioText),
   ].filter((c) => c !== null);
   return html`<!doctype html>

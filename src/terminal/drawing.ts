@@ -1,12 +1,13 @@
 import type { Scenario } from '../engine/scenario/inputs/scenario.ts';
 import type { DrawSetting, ScrambleDraws } from '../engine/simulation/draws.ts';
-import type { Crew, Effects } from './effects.ts';
+import type { Crew } from './effects.ts';
 import { MOST } from './futures.ts';
-import { joining } from './joining.ts';
 import { grouped } from './number.ts';
 
 /** The engine's part in drawing futures. */
-export interface Simulator {
+export interface Drawing {
+  /** How many independent sets of points there are. */
+  readonly scrambles: number;
   readonly simulate: (scenario: Scenario, setting: DrawSetting) => ScrambleDraws;
   /** One set with the further points of the same set after its first ones. */
   readonly joined: (first: ScrambleDraws, further: ScrambleDraws) => ScrambleDraws;
@@ -16,20 +17,15 @@ export interface Simulator {
   readonly drawnForOthers: (scenario: Scenario, draws: readonly ScrambleDraws[]) => Scenario | null;
 }
 
-/** What is to be known before anything is drawn, and where the engine's part comes from. */
-export interface Drawing {
-  /** How many independent sets of points there are. */
-  readonly scrambles: number;
-  /** The crew has an engine of its own and begins while this thread's is still loading. */
-  readonly load: () => Promise<Simulator>;
-}
-
-/** Whoever waits for the draws, and does something else till then. */
-export interface Waiting {
+/** Who draws, and who hears of it. */
+export interface Hands {
+  readonly crew: Crew;
+  /** Settles when this thread has nothing else to do: from then on it draws too. */
+  readonly free: Promise<unknown>;
+  /** Gives a signal to stop its turn between two sets, and the crew's messages theirs. */
+  readonly pause: () => Promise<void>;
   /** Hears how far it is, in words. */
   readonly say: (line: string) => void;
-  /** Settles when this thread has nothing else to do. */
-  readonly free: Promise<unknown>;
 }
 
 /** How often the number of futures may be doubled before what is printed counts as settled as it will get. */
@@ -44,56 +40,46 @@ const DOUBLINGS = 3;
  */
 export const drawFutures = async (
   asked: Scenario,
-  { scrambles, load }: Drawing,
-  crew: Crew,
-  clock: Pick<Effects, 'later'>,
-  { say, free }: Waiting,
+  { scrambles, simulate, joined, settled, drawnForOthers }: Drawing,
+  { crew, free, pause, say }: Hands,
 ): Promise<{ readonly scenario: Scenario; readonly draws: readonly ScrambleDraws[] }> => {
   const { seed, futures } = asked.facts.chance;
   let scenario = asked;
-  const pause = (): Promise<void> => new Promise((done) => void clock.later(0, done));
 
   const stretch = async (from: number, to: number): Promise<ScrambleDraws[]> => {
     const settings = Array.from({ length: scrambles }, (_, scramble) => ({ seed, scramble, from, to }));
-    const draws: (ScrambleDraws | undefined)[] = settings.map(() => undefined);
-    let sets = 0;
+    const draws = new Map<number, ScrambleDraws>();
     const tell = (): void =>
-      say(`Drawing futures: ${grouped(scrambles * from + sets * (to - from))} of ${grouped(scrambles * to)}`);
-    const oneMore = (): void => {
-      sets += 1;
+      say(
+        `Drawing futures: ${grouped(scrambles * from + draws.size * (to - from))} of ${grouped(scrambles * to)}`,
+      );
+    const came = (place: number, drawn: ScrambleDraws): void => {
+      draws.set(place, drawn);
       tell();
     };
-    tell();
-    const here = async (setting: DrawSetting): Promise<ScrambleDraws> => {
-      // Between two sets a signal to stop must get its turn.
+    const here = async (place: number, setting: DrawSetting): Promise<void> => {
       await pause();
-      return (await load()).simulate(scenario, setting);
+      came(place, simulate(scenario, setting));
     };
-    const { joins, came, forget } = joining(clock, settings.length, free);
-    try {
-      await crew.draw(scenario, settings, { draw: here, joins }, (place, drawn, at) => {
-        draws[place] = drawn;
-        came(at);
-        oneMore();
-      });
-    } finally {
-      forget();
-    }
-    const whole: ScrambleDraws[] = [];
-    for (const [place, setting] of settings.entries()) {
-      let drawn = draws[place];
-      if (drawn === undefined) {
-        drawn = await here(setting);
-        oneMore();
+    const taken = new Int32Array(new SharedArrayBuffer(4));
+    const ownShare = async (): Promise<void> => {
+      await free;
+      for (;;) {
+        const place = Atomics.add(taken, 0, 1);
+        const setting = settings[place];
+        if (setting === undefined) return;
+        await here(place, setting);
       }
-      whole.push(drawn);
-    }
-    return whole;
+    };
+    tell();
+    await Promise.all([crew.draw({ scenario, settings, taken }, came), ownShare()]);
+    const broken = [...settings.entries()].filter(([place]) => !draws.has(place));
+    for (const [place, setting] of broken) await here(place, setting);
+    return settings.map((_, place) => draws.get(place) as ScrambleDraws);
   };
 
   let each = futures / scrambles;
   let draws = await stretch(0, each);
-  const { settled, joined, drawnForOthers } = await load();
   const others = drawnForOthers(scenario, draws);
   if (others !== null) {
     scenario = others;

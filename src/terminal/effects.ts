@@ -30,30 +30,20 @@ export interface Effects {
   readonly crew: () => Crew;
 }
 
-/** This thread's own share in drawing. */
-export interface Here {
-  readonly draw: (setting: DrawSetting) => Promise<ScrambleDraws>;
-  /** When it joins the others. Where there are none it does not wait. */
-  readonly joins: Promise<void>;
+/** What is to be drawn, and the count, shared by all who draw, of the sets that somebody has taken already. */
+export interface Asked {
+  readonly scenario: Scenario;
+  readonly settings: readonly DrawSetting[];
+  readonly taken: Int32Array;
 }
 
-/** Hears of draws by their setting's place, and when they were there by the clock `now`: this thread may be busy then. */
-export type Drawn = (place: number, draws: ScrambleDraws, at: number) => void;
-
-/** Those who draw futures. How many they are, and who draws what, changes no figure. */
+/** Those who draw futures beside this thread. How many they are, and who draws what, changes no figure. */
 export interface Crew {
   /**
-   * Hands out one scramble after another to whoever is free, this thread among them, and tells each as it comes, in any
-   * order, by its place among `settings`. Resolves when nothing more will come: what nobody could draw is then missing.
-   *
-   * @param here null where this thread has other things to do
+   * Each of them takes one set after another until none is left; `drawn` hears of each as it comes, by its setting's
+   * place. Resolves when nothing more will come: what broke one of them is then missing.
    */
-  readonly draw: (
-    scenario: Scenario,
-    settings: readonly DrawSetting[],
-    here: Here | null,
-    drawn: Drawn,
-  ) => Promise<void>;
+  readonly draw: (asked: Asked, drawn: (place: number, draws: ScrambleDraws) => void) => Promise<void>;
   /** Sends them home, whatever they are at. */
   readonly end: () => void;
 }

@@ -33,8 +33,7 @@ const carryOut = async (argv: readonly string[], effects: Screen): Promise<numbe
     await effects.err(`${asked.misuse.map(visible).join('\n')}\nAll there is: stillworth --help\n`);
     return EXIT.misuse;
   }
-  // Each command is loaded when it is asked for: none waits for what only another needs, and those who draw start while
-  // their command is still loading.
+  // Each command is loaded when it is asked for: none waits for what only another needs.
   switch (asked.command) {
     case 'help':
       await effects.out(helpText(effects.version));
@@ -46,16 +45,8 @@ const carryOut = async (argv: readonly string[], effects: Screen): Promise<numbe
       return (await import('./commands/new.ts')).newCommand(asked.file, effects);
     case 'check':
       return (await import('./commands/check.ts')).checkCommand(asked.file, effects);
-    case 'report': {
-      const { file, options } = asked;
-      // Called in before it is known whether there is anything to draw: starting takes them as long as reading does.
-      const crew = options.futures === 0 ? null : effects.crew();
-      try {
-        return await (await import('./commands/report.ts')).reportCommand(file, options, crew, effects);
-      } finally {
-        crew?.end();
-      }
-    }
+    case 'report':
+      return (await import('./commands/report.ts')).reportCommand(asked.file, asked.options, effects);
     case 'bill': {
       const { file, component, amount, options } = asked;
       const bill = { file, component, amount, json: options.json };

@@ -89,7 +89,8 @@ describe('the built worker', () => {
     const crew = callCrew(pathToFileURL(resolve('dist/worker.js')), size);
     const drawn: (ScrambleDraws | undefined)[] = settings.map(() => undefined);
     try {
-      await crew.draw(scenario, settings, null, (place, draws) => {
+      const taken = new Int32Array(new SharedArrayBuffer(4));
+      await crew.draw({ scenario, settings, taken }, (place, draws) => {
         drawn[place] = draws;
       });
     } finally {

@@ -4,7 +4,7 @@ import { describe, expect, it } from 'vitest';
 import type { OptionResult } from '../../src/engine/answer/decision.ts';
 import type { ByReading } from '../../src/engine/cashflow/posting.ts';
 import { presentCostOf } from '../../src/engine/evaluation/project.ts';
-import { type Context, EXPECTED, type Future } from '../../src/engine/plans/vehicle/context.ts';
+import { EXPECTED, type Future, unrounded } from '../../src/engine/plans/vehicle/context.ts';
 import type { Claim, ClaimFacts, ClaimLine } from '../../src/engine/scenario/inputs/claim.ts';
 import { compare } from '../../src/engine/scenario/inputs/comparables.ts';
 import { ctxOf, type Hit, named, results, sumOf, viewOf, waysFor } from '../engine/plans/collision/asked.ts';
@@ -191,7 +191,7 @@ describe('order decides nothing', () => {
       const ways = waysFor(one).open;
       const costs = (future: Future, order: typeof ways): [string, ByReading<number>][] => {
         // What is worked out once in a future is shared by all courses that are asked in it.
-        const ctx: Context = { ...ctxOf(one, future), rounding: 'unrounded' };
+        const ctx = unrounded(ctxOf(one, future));
         return order
           .map((way): [string, ByReading<number>] => [way.id, presentCostOf(way.build(ctx), ctx)])
           .sort(([a], [b]) => (a < b ? -1 : 1));
@@ -200,7 +200,7 @@ describe('order decides nothing', () => {
         kind: 'drawn',
         luckOf: () => ({ exponential: () => 1e9, quantile: () => 0.5 }),
         recall: new Map(),
-        lasting: () => null,
+        turns: null,
         turnsOut: () => turnsOut,
         givenUpIn: null,
         atMean: null,

@@ -3,7 +3,7 @@ import { readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { breakEvenOf, everywhere } from '../../src/engine/analysis/breakEven.ts';
-import { cheaperCost, leastCosts, rivalsAt } from '../../src/engine/analysis/leastCosts.ts';
+import { cheaperCost, comparisonFrom, leastCosts } from '../../src/engine/analysis/leastCosts.ts';
 import { contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
 import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import { typingOf } from '../../src/engine/scenario/file/rewrite.ts';
@@ -31,18 +31,20 @@ const unitAt = (inputs: Inputs, facts: Facts): number =>
   1e-4 * cheaperCost(leastCosts(contextOf(inputs, facts, EXPECTED, 'unrounded')));
 
 /** Every fourth number of a file, typed in as a person would. */
-const ofFile = (scenario: Scenario): string[] =>
-  scenario.quantities
+const ofFile = (scenario: Scenario): string[] => {
+  const compare = comparisonFrom(scenario);
+  return scenario.quantities
     .filter(({ known, integer }, i) => !known && !integer && i % 4 === 0)
     .flatMap((quantity) => {
       const typing = typingOf(scenario, quantity);
       const rivals = (value: number): Rivals => {
         const ground = typing?.at(value);
         if (!ground) throw new Error(`${quantity.path} cannot be ${value}`);
-        return rivalsAt(ground);
+        return compare(ground);
       };
       return typing ? instead(quantity, rivals, unitAt(scenario.inputs, scenario.facts)) : [];
     });
+};
 
 /** Numbers of any household that may be many times what they are. */
 const KEYS = [
@@ -62,6 +64,7 @@ const KEYS = [
 
 const ofInputs = (inputs: Inputs): { readonly wrong: string[]; readonly tips: number } => {
   const facts = factsOf(inputs);
+  const compare = comparisonFrom({ inputs, facts });
   let tips = 0;
   const wrong = KEYS.flatMap((key) => {
     let value: number;
@@ -72,7 +75,7 @@ const ofInputs = (inputs: Inputs): { readonly wrong: string[]; readonly tips: nu
     }
     if (value <= 0) return [];
     const rivals = (x: number): Rivals => {
-      const at = rivalsAt({ inputs: withInput(inputs, key, x), facts });
+      const at = compare({ inputs: withInput(inputs, key, x), facts });
       if (x === value && at.first.length > 0) tips += 1;
       return at;
     };

@@ -175,7 +175,7 @@ const figuresAt = ({ inputs: of, facts }: Household, horizon: number, reading: R
       for (const { payment } of mayEnd ? inputs.replacement : [])
         if (payment.kind === 'loan') notes.push(payment.apr);
       const interest = (owed: number, nominal: number): number => owed * (v * (1 + nominal / 12) - 1);
-      const owed = plan.owedAt(before);
+      const owed = plan.owedAt(ctx, before);
       low += Math.min(...notes.map((note) => interest(owed, note)));
       high += Math.max(...notes.map((note) => interest(owed, note)));
       for (const { short } of onCard) either(Math.abs(interest(short[reading], household.cardRate)));

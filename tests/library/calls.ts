@@ -72,6 +72,7 @@ export const CALLS: Functions = {
     library.EXPECTED,
     { facts: scenario.facts, rounding: 'unrounded', only: [decision.options[0]?.id] },
   ],
+  firstAnswer: [scenario, '0'],
   futureValue: [without('future')],
   inUnits: [12_345],
   learn: [belief, 3, 2.5],
@@ -122,6 +123,7 @@ export const CALLS: Functions = {
   startingScenario: ['2026-11-25'],
   toCents: [12.345],
   parseScenario: ['vehicle: {}', { file: 'a.yaml', today: '2026-11-25' }],
+  withTips: [scenario, library.firstAnswer(scenario, '0')],
   withChances: [scenario, decision, draws],
 };
 

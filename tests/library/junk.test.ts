@@ -8,7 +8,15 @@ import { CALLS, call } from './calls.ts';
 
 const names = Object.keys(CALLS) as (keyof typeof CALLS)[];
 /** These take a scenario, and some seconds for a few hundred of it. */
-const SLOW: readonly string[] = ['decide', 'decideAtAverage', 'evaluate', 'simulateScramble', 'withChances'];
+const SLOW: readonly string[] = [
+  'decide',
+  'decideAtAverage',
+  'evaluate',
+  'firstAnswer',
+  'simulateScramble',
+  'withChances',
+  'withTips',
+];
 
 const JUNK: readonly unknown[] = [
   Number.NaN,

@@ -7,7 +7,7 @@ import { decision } from './fixture.ts';
 const c = (n: number): Cents => n as Cents;
 const agreeing: Decision = {
   ...decision,
-  difference: { counted: c(424_291), cash: c(450_557), shop: c(311_846) },
+  difference: { counted: c(347_508), cash: c(397_592), shop: c(211_846) },
   verdict: { ...decision.verdict, readingsDisagree: false },
 };
 const verdictOf = (d: Decision): string => answerLines(d)[1] ?? '';
@@ -16,13 +16,13 @@ describe('the answer in a few lines', () => {
   it('reads like this', () => {
     expect(answerLines(agreeing)).toMatchInlineSnapshot(`
       [
-        "Don't drive it until the front brakes are done ($140 in parts).",
-        "Keeping the 2009 wagon costs about $4,200 less over five years ($77 a month) if Ren does the work; about $3,100 less at shop prices.",
-        "Mend it and keep it: about $20,300 over five years, in today's money; works out at $368 a month.",
-        "Sell it as it stands, take the 2021 hatchback: about $24,500 over five years, in today's money; works out at $445 a month.",
-        "What would tip it first: repairs nobody named, 2009 wagon: $2,690 a year instead of $1,900 a year (× 1.41).",
-        "3 of 21 numbers decide this; one is a guess.",
-        "Savings left the day after: $1,100 if kept; none, $20 borrowed if handed on.",
+        "Don't drive it until this is done: front brakes ($140).",
+        "Keeping the 2009 wagon costs about $3,500 less over five years ($64 a month) if Ren does the work; about $2,100 less at shop prices.",
+        "Mend it and keep it: about $21,300 over five years, in today's money; works out at $392 a month.",
+        "Sell it as it stands, and get the 2021 hatchback: about $24,800 over five years, in today's money; works out at $456 a month.",
+        "What would tip it first: price with all fees, 2021 hatchback: $10,800 instead of $13,900 (÷ 1.28).",
+        "3 of 46 numbers decide this; two are guesses.",
+        "Savings left the day after: $1,100 if kept; none, $150 borrowed if handed on.",
         "Not counted: crash protection; the dog fits in the back.",
       ]
     `);
@@ -34,7 +34,7 @@ describe('the answer in a few lines', () => {
     expect(lines[1]).toBe(
       'Who does the work decides this. With own time counted and cash alone, keeping costs less; with a shop doing everything, handing it on does.',
     );
-    expect(lines[2]).toContain('about $4,200 less');
+    expect(lines[2]).toContain('about $3,500 less');
   });
 
   it('says who is to be believed when only own time makes the difference', () => {
@@ -43,7 +43,9 @@ describe('the answer in a few lines', () => {
   });
 
   it('says what the vehicle itself says about safety where no notice does', () => {
-    expect(answerLines({ ...decision, notices: [] })[0]).toBe('It is not to be driven as it stands.');
+    expect(
+      answerLines({ ...decision, facts: { ...decision.facts, mayBeDriven: false }, notices: [] })[0],
+    ).toBe('It is not to be driven as it stands.');
   });
 
   it('never shows a bare minus', () => {
@@ -74,7 +76,7 @@ describe('the answer in a few lines', () => {
       verdict: { ...agreeing.verdict, kind: 'close', settledBy: [settling] },
     };
     expect(verdictOf(close)).toMatch(
-      /^Too close to call\. On today's numbers keeping the 2009 wagon costs about \$4,200 less/,
+      /^Too close to call\. On today's numbers keeping the 2009 wagon costs about \$3,500 less/,
     );
     expect(verdictOf(close)).toContain("is nobody's quote");
     const same: Decision = { ...close, verdict: { ...close.verdict, cheaper: 'same' } };

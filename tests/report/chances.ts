@@ -60,7 +60,7 @@ const ways: readonly WayChances[] = [
   way('keep/patched', 'Patch it and keep it', 20_870, [-4080, -330, 4790], e(0.259, 0.004)),
   way(
     'replace/2021-hatchback/mended/private',
-    'Mend it, sell it, take the 2021 hatchback',
+    'Mend it, then sell it privately, and get the 2021 hatchback',
     23_640,
     [-1640, -90, 1830],
     e(0.104, 0.003),
@@ -73,15 +73,15 @@ const ways: readonly WayChances[] = [
     e(0.0052, 0.0006),
   ),
   way(
-    'replace/2021-hatchback/as-it-stands',
-    'Sell it as it stands, take the 2021 hatchback',
+    'replace/2021-hatchback/as-it-stands/as-it-stands',
+    'Sell it as it stands, and get the 2021 hatchback',
     24_370,
     [-1620, -80, 1790],
     e(0.0708, 0.003),
   ),
   way(
-    'replace/2021-hatchback/trade-in',
-    'Trade it in for the 2021 hatchback',
+    'replace/2021-hatchback/as-it-stands/trade-in',
+    'Trade it in, and get the 2021 hatchback',
     24_634,
     [-1620, -80, 1790],
     e(0, 0),
@@ -129,8 +129,8 @@ const lumpy: readonly LumpyWay[] = [
     withoutIncome: { months: 3, mustPay: 730, dry: e(0.176, 0.004) },
   },
   {
-    id: 'replace/2021-hatchback/as-it-stands',
-    label: 'Sell it as it stands, take the 2021 hatchback',
+    id: 'replace/2021-hatchback/as-it-stands/as-it-stands',
+    label: 'Sell it as it stands, and get the 2021 hatchback',
     regularAMonth: 446,
     worstMonth: { middle: 1710, bad: 1980 },
     worstYear: { middle: 6930, bad: 7610 },
@@ -171,7 +171,7 @@ export const chances: Chances = {
   exactGuesses: 6,
   pair: {
     keep: 'keep',
-    replace: 'replace/2021-hatchback/as-it-stands',
+    replace: 'replace/2021-hatchback/as-it-stands/as-it-stands',
     keepCheaper: e(1 - below(0), 0.004),
     mean: e(MEAN, 45),
     low: e(point(0.1), 90),
@@ -287,8 +287,8 @@ export const chances: Chances = {
     against: [
       { id: 'keep', label: 'Mend it and keep it', saves: e(430, 22) },
       {
-        id: 'replace/2021-hatchback/as-it-stands',
-        label: 'Sell it as it stands, take the 2021 hatchback',
+        id: 'replace/2021-hatchback/as-it-stands/as-it-stands',
+        label: 'Sell it as it stands, and get the 2021 hatchback',
         saves: e(4410, 46),
       },
       { id: 'fixed', label: 'Replace after 24 months whatever happens', saves: e(3760, 40) },

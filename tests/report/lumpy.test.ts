@@ -97,9 +97,10 @@ describe('the lumpy money', () => {
   });
 
   it('says what standing about costs where it cannot move', () => {
-    const work = decision.work.map((view) => ({ ...view, mayBeDriven: 'no' as const }));
-    expect(words).not.toContain('It stands until it is mended');
-    expect(chapterOf({ ...withChances, work })).toMatch(
+    const driven = (mayBeDriven: 'to_the_shop' | 'no'): string =>
+      chapterOf({ ...withChances, work: decision.work.map((view) => ({ ...view, mayBeDriven })) });
+    expect(driven('to_the_shop')).not.toContain('It stands until it is mended');
+    expect(driven('no')).toMatch(
       /It stands until it is mended\. Storage and rides run from the first day on.*and it can't be driven on while the money is saved/,
     );
   });

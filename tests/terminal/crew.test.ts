@@ -1,6 +1,6 @@
 import { afterEach, describe, expect, it } from 'vitest';
 import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
-import type { DrawSetting, ScrambleDraws } from '../../src/engine/simulation/draws.ts';
+import type { DrawSetting } from '../../src/engine/simulation/draws.ts';
 import type { Crew } from '../../src/terminal/effects.ts';
 import { callCrew } from '../../src/terminal/node/crew.ts';
 
@@ -26,7 +26,8 @@ const drawn = async (size: number, does: object, program = WORKER): Promise<Map<
 };
 const drawnBy = async (by: Crew, does: object = {}): Promise<Map<number, Said>> => {
   const found = new Map<number, Said>();
-  await by.draw(does as Scenario, SETTINGS, null, (place: number, draws: ScrambleDraws) => {
+  const taken = new Int32Array(new SharedArrayBuffer(4));
+  await by.draw({ scenario: does as Scenario, settings: SETTINGS, taken }, (place, draws) => {
     expect(found.has(place)).toBe(false);
     found.set(place, draws as unknown as Said);
   });
@@ -63,33 +64,6 @@ describe('worker threads', () => {
     expect((await drawn(2, {}, nowhere)).size).toBe(0);
     expect((await drawn(2, {}, new URL('https://stillworth.invalid/worker.js'))).size).toBe(0);
     expect((await drawn(0, {})).size).toBe(0);
-  });
-
-  it('share the work with this thread, which draws all of it where none can start', async () => {
-    for (const size of [0, 1]) {
-      crew = callCrew(WORKER, size);
-      const found = new Map<number, DrawSetting>();
-      const draw = async (setting: DrawSetting) => ({ setting }) as unknown as ScrambleDraws;
-      const here = { draw, joins: Promise.resolve() };
-      await crew.draw({} as Scenario, SETTINGS, here, (place, draws) => {
-        found.set(place, (draws as unknown as Said).setting);
-      });
-      expect(SETTINGS.map((_, place) => found.get(place))).toEqual(SETTINGS);
-      crew.end();
-    }
-  });
-
-  it('leave this thread nothing where it joins too late', async () => {
-    crew = callCrew(WORKER, 1);
-    const here = {
-      draw: () => Promise.reject(new Error('this thread drew')),
-      joins: new Promise<void>(() => {}),
-    };
-    const found: number[] = [];
-    await crew.draw({} as Scenario, SETTINGS, here, (place) => {
-      found.push(place);
-    });
-    expect(found.sort((a, b) => a - b)).toEqual([...SETTINGS.keys()]);
   });
 
   it('stop at whatever they are when sent home', async () => {

@@ -17,15 +17,13 @@ const drawing = (settledAt: number, others: Scenario | null = null): Drawing => 
   let looks = 0;
   return {
     scrambles: 4,
-    load: async () => ({
-      simulate: (_, setting) => simulate(setting),
-      joined: (first, further) => said(`${textOf(first)}, ${textOf(further)}`),
-      drawnForOthers: () => others,
-      settled: () => {
-        looks += 1;
-        return looks > settledAt;
-      },
-    }),
+    simulate: (_, setting) => simulate(setting),
+    joined: (first, further) => said(`${textOf(first)}, ${textOf(further)}`),
+    drawnForOthers: () => others,
+    settled: () => {
+      looks += 1;
+      return looks > settledAt;
+    },
   };
 };
 
@@ -33,13 +31,14 @@ const drawing = (settledAt: number, others: Scenario | null = null): Drawing => 
 const scenario = (futures: number): Scenario =>
   ({ facts: { chance: { seed: 9, futures } } }) as unknown as Scenario;
 
-/** Draws some of the settings, the last first, and leaves those of `missing` undone. */
-const crewThat = (missing: readonly number[]): Crew => ({
-  draw: async (_scenario, settings, _here, drawn) => {
-    for (const place of [...settings.keys()].reverse()) {
+/** Takes all sets, or the first so many, draws the last first, and leaves those of `missing` undone. */
+const crewThat = (missing: readonly number[], most = Number.POSITIVE_INFINITY): Crew => ({
+  draw: async ({ settings, taken }, drawn) => {
+    const mine = settings.slice(0, most);
+    Atomics.add(taken, 0, mine.length);
+    for (const [place, setting] of [...mine.entries()].reverse()) {
       await Promise.resolve();
-      const setting = settings[place];
-      if (setting && !missing.includes(place)) drawn(place, simulate(setting), 0);
+      if (!missing.includes(place)) drawn(place, simulate(setting));
     }
   },
   end: () => {},
@@ -47,9 +46,11 @@ const crewThat = (missing: readonly number[]): Crew => ({
 
 const drawn = async (crew: Crew, futures: number, settledAt: number, others: Scenario | null = null) => {
   const lines: string[] = [];
-  const found = await drawFutures(scenario(futures), drawing(settledAt, others), crew, world().effects, {
-    say: (line) => void lines.push(line),
+  const found = await drawFutures(scenario(futures), drawing(settledAt, others), {
+    crew,
     free: Promise.resolve(),
+    pause: () => Promise.resolve(),
+    say: (line) => void lines.push(line),
   });
   return { scenario: found.scenario, draws: found.draws.map(textOf), lines };
 };
@@ -58,10 +59,29 @@ describe('drawing futures', () => {
   it.each([
     ['by a crew that finishes in any order', crewThat([])],
     ['by a crew that leaves some undone', crewThat([0, 2])],
+    ['by a crew that takes only the first', crewThat([], 1)],
     ['by nobody but this thread', NOBODY],
   ])('puts the sets in their order, %s', async (_, crew) => {
     const { draws } = await drawn(crew, 4096, 0);
     expect(draws).toEqual(['9/0: 0-1024', '9/1: 0-1024', '9/2: 0-1024', '9/3: 0-1024']);
+  });
+
+  it('leaves the sets to the crew until this thread is free, then takes what is left', async () => {
+    const lines: string[] = [];
+    let isFree = (): void => {};
+    const found = drawFutures(scenario(4096), drawing(0), {
+      crew: crewThat([], 3),
+      free: new Promise<void>((done) => {
+        isFree = done;
+      }),
+      pause: () => Promise.resolve(),
+      say: (line) => void lines.push(line),
+    });
+    await new Promise((done) => setTimeout(done));
+    expect(lines.at(-1)).toBe('Drawing futures: 3,072 of 4,096');
+    isFree();
+    expect((await found).draws).toHaveLength(4);
+    expect(lines.at(-1)).toBe('Drawing futures: 4,096 of 4,096');
   });
 
   it('draws once more where other ways turn out best on average, and says for which it drew', async () => {

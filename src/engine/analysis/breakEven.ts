@@ -147,6 +147,19 @@ const slopeAt = ({ value, min, max, integer }: Quantity, f: DifferenceAt): numbe
   return high > low ? (f(high) - f(low)) / (high - low) : 0;
 };
 
+/** Tips that lie as far apart as this are equally far: the last digit of a root decides no order. */
+const EQUALLY_FAR = 1e-9;
+
+/** The number that tips nearest to today's value first; of equally near ones by key. */
+export const byNearness = (a: BreakEven, b: BreakEven): number => {
+  const [near, far] = [nearestTip(a), nearestTip(b)];
+  return near === far || Math.abs(near - far) < EQUALLY_FAR
+    ? a.quantity.key < b.quantity.key
+      ? -1
+      : 1
+    : near - far;
+};
+
 /**
  * How far today's value is from the nearest place where the answer tips (see `howFar`); Infinity if it never does. Where
  * the two ways only touch, nothing tips.

@@ -5,6 +5,7 @@ import { thresholdOf } from '../plans/collision/eligibility.ts';
 import { claimOf, settled } from '../plans/collision/settlement.ts';
 import { type Context, contextOf, EXPECTED, unrounded } from '../plans/vehicle/context.ts';
 import type { Way } from '../plans/vehicle/option.ts';
+import { leastOf } from '../quantity/least.ts';
 import { withInput } from '../scenario/inputs/lens.ts';
 import { crossings } from '../valuation/crossings.ts';
 import type { ClaimTip } from './collisionViews.ts';
@@ -19,12 +20,10 @@ const cheapestOf = (
   ways: readonly Way[],
   ctx: Context,
 ): { readonly way: Way; readonly cost: number } | null =>
-  ways
-    .map((way) => ({ way, cost: costAt(way, ctx, null, 0) }))
-    .reduce<{ way: Way; cost: number } | null>(
-      (best, one) => (best && best.cost <= one.cost ? best : one),
-      null,
-    );
+  leastOf(
+    ways.map((way) => ({ way, cost: costAt(way, ctx, null, 0) })),
+    ({ cost }) => cost,
+  );
 
 const under = (ways: readonly Way[], ...ids: readonly string[]): Way[] =>
   ways.filter((way) => ids.some((id) => way.id.startsWith(`${id}/`)));

@@ -1,8 +1,11 @@
 import type { ByReading, Reading } from '../cashflow/posting.ts';
 import { comparedWays } from '../evaluation/options.ts';
 import { presentCostOf } from '../evaluation/project.ts';
-import { type Context, contextOf, EXPECTED, expectedOnce, inFuture } from '../plans/vehicle/context.ts';
+import { keysApart } from '../evaluation/recording.ts';
+import { recordingsOf, type Tape } from '../evaluation/tape.ts';
+import { type Context, contextOf, EXPECTED, inFuture } from '../plans/vehicle/context.ts';
 import type { Ground } from '../scenario/file/rewrite.ts';
+import type { Facts } from '../scenario/inputs/scenario.ts';
 import type { Rivals } from '../valuation/leastCrossings.ts';
 
 /** The least that each side costs, in one reading or in each; null where a side has no open way. */
@@ -27,7 +30,7 @@ const lower = (a: ByReading<number> | null, b: ByReading<number>): ByReading<num
 export const leastCosts = (ctx: Context): Sides<ByReading<number>> => {
   let keep: ByReading<number> | null = null;
   let replace: ByReading<number> | null = null;
-  const once = inFuture(expectedOnce(), ctx);
+  const once = inFuture(EXPECTED, ctx);
   for (const way of comparedWays(once)) {
     const cost = presentCostOf(way.build(once), once);
     if (way.side === 'keep') keep = lower(keep, cost);
@@ -36,15 +39,37 @@ export const leastCosts = (ctx: Context): Sides<ByReading<number>> => {
   return { keep, replace };
 };
 
-/** What every way that is compared costs at these numbers, unrounded and own time counted; the sides choose anew. */
-export const rivalsAt = ({ inputs, facts }: Ground): Rivals => {
-  const once = contextOf(inputs, facts, expectedOnce(), 'unrounded');
-  const [ids, keep, replace]: [string[], number[], number[]] = [[], [], []];
-  for (const way of comparedWays(once)) {
-    ids.push(way.id);
-    (way.side === 'keep' ? keep : replace).push(presentCostOf(way.build(once), once).counted);
-  }
-  return { open: ids.join(' '), first: keep, second: replace, lead: leadOf(keep, replace) };
+/** What every way that is compared costs at other numbers than the base's, unrounded and own time counted. */
+export type CompareAt = (ground: Ground, apart?: readonly string[]) => Rivals;
+
+/**
+ * Compares ways at numbers near those of a base: what nothing moves is added up once. The sides choose anew at each.
+ *
+ * @returns a function of the numbers, and of the inputs in which they differ from the base's, where that is known
+ */
+export const comparisonFrom = ({ inputs, facts }: Ground): CompareAt => {
+  const recordings = recordingsOf(contextOf(inputs, facts, EXPECTED, 'unrounded'));
+  const tapes = new Map<string, Tape>();
+  const tapeFor = (keys: readonly string[]): Tape => {
+    const name = keys.join(' ');
+    const tape = tapes.get(name) ?? recordings.moving(keys);
+    tapes.set(name, tape);
+    return tape;
+  };
+  const sameFacts = (other: Facts): boolean =>
+    other === facts ||
+    (keysApart(facts.jobs, other.jobs).length === 0 && keysApart(facts.claim, other.claim).length === 0);
+  return (ground, apart) => {
+    const ctx = contextOf(ground.inputs, ground.facts, EXPECTED, 'unrounded');
+    const tape = sameFacts(ground.facts) ? tapeFor(apart ?? keysApart(inputs, ground.inputs)) : null;
+    const [ids, keep, replace]: [string[], number[], number[]] = [[], [], []];
+    for (const way of comparedWays(ctx)) {
+      const cost = tape ? tape.costOf(tape.planOf(way, ctx), ctx) : presentCostOf(way.build(ctx), ctx);
+      ids.push(way.id);
+      (way.side === 'keep' ? keep : replace).push(cost.counted);
+    }
+    return { open: ids.join(' '), first: keep, second: replace, lead: leadOf(keep, replace) };
+  };
 };
 
 const leadOf = (keep: readonly number[], replace: readonly number[]): number =>

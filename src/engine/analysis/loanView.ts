@@ -1,11 +1,10 @@
-import { loanSchedule } from '../cashflow/contracts/amortisation.ts';
+import { type LoanTerms, loanSchedule } from '../cashflow/contracts/amortisation.ts';
 import { marketValue } from '../cashflow/contracts/marketValue.ts';
-import { type PurchaseTerms, purchaseFigures } from '../cashflow/contracts/purchase.ts';
+import { purchaseFigures } from '../cashflow/contracts/purchase.ts';
 import type { OptionResult } from '../evaluation/optionResult.ts';
 import type { Context } from '../plans/vehicle/context.ts';
-import type { Financing, Plan } from '../plans/vehicle/plan.ts';
+import type { Plan } from '../plans/vehicle/plan.ts';
 import { addCents, type Cents, inUnits, lessCents, NIL, toCents } from '../quantity/money.ts';
-import type { Replacement } from '../scenario/inputs/inputs.ts';
 import { aprOfLoan } from '../valuation/apr.ts';
 
 export interface LoanView {
@@ -36,28 +35,22 @@ export interface LoanView {
   }[];
 }
 
-const scheduleOf = (deal: Replacement, terms: PurchaseTerms, financing: Financing, extraMonths = 0) => {
-  if (deal.payment.kind !== 'loan') return null;
-  const { apr, months, firstPayment, interestDuringDelay } = deal.payment;
-  return loanSchedule({
-    principal: toCents(purchaseFigures(terms).advance),
-    notePerYear: financing === 'low rate' ? (deal.lowRateInstead ?? apr) : apr,
-    payments: months + extraMonths,
-    firstPaymentMonth: firstPayment,
-    delayInterest: interestDuringDelay ? 'charged' : 'free',
+const scheduleOf = (loan: LoanTerms<number>, extraMonths = 0) =>
+  loanSchedule({
+    ...loan,
+    principal: toCents(loan.principal),
+    payments: loan.payments + extraMonths,
   });
-};
 
 /** The loan behind the cheapest way of getting one replacement; null where it is not bought with one. */
 export const loanView = (plan: Plan, results: readonly OptionResult[], ctx: Context): LoanView | null => {
   const index = plan.replacement;
   const deal = index === null ? undefined : ctx.inputs.replacement[index];
-  if (index === null || !deal || !plan.purchase || deal.payment.kind !== 'loan') return null;
-  const { terms, financing } = plan.purchase;
-  const figures = purchaseFigures(terms);
-  const schedule = scheduleOf(deal, terms, financing);
-  const longer = scheduleOf(deal, terms, financing, 12);
-  if (!schedule || !longer || figures.advance === 0) return null;
+  const loan = plan.purchase?.loan(ctx);
+  if (index === null || !deal || !plan.purchase || !loan || loan.principal === 0) return null;
+  const figures = purchaseFigures(plan.purchase.terms(ctx));
+  const schedule = scheduleOf(loan);
+  const longer = scheduleOf(loan, 12);
   const total = (of: 'payment' | 'interest', rows = schedule.rows): Cents =>
     rows.reduce((sum, row) => addCents(sum, row[of]), NIL);
   const apr = aprOfLoan({
@@ -85,8 +78,8 @@ export const loanView = (plan: Plan, results: readonly OptionResult[], ctx: Cont
     name: ctx.facts.replacementNames[index] as string,
     amountFinanced: toCents(figures.advance - figures.prepaidFinanceCharge),
     payment: schedule.payment,
-    months: deal.payment.months,
-    noteRate: financing === 'low rate' ? (deal.lowRateInstead ?? deal.payment.apr) : deal.payment.apr,
+    months: loan.payments,
+    noteRate: loan.notePerYear,
     apr: apr.status === 'one' ? apr.apr : apr.status === 'several' ? apr.nearestZero : null,
     totalOfPayments: total('payment'),
     interest: total('interest'),
@@ -94,7 +87,7 @@ export const loanView = (plan: Plan, results: readonly OptionResult[], ctx: Cont
     monthsUnderWater: balance.filter(({ owed, value: worth }) => lessCents(owed, worth) > 0).length,
     owedAtHorizon: schedule.owed[ctx.horizon] ?? NIL,
     longer: {
-      months: deal.payment.months + 12,
+      months: loan.payments + 12,
       payment: longer.payment,
       totalOfPayments: total('payment', longer.rows),
     },

@@ -7,6 +7,7 @@ import { billed, spread, workOf } from '../plans/vehicle/repairs.ts';
 import { keepingFrom } from '../policy/course.ts';
 import { costAhead, NEVER, type Part, stateOf } from '../policy/part.ts';
 import { limitOver } from '../policy/repairLimit.ts';
+import { leastOf } from '../quantity/least.ts';
 import { LONGEST_HORIZON } from '../quantity/month.ts';
 import type { Component } from '../scenario/inputs/inputs.ts';
 import type { Scenario } from '../scenario/inputs/scenario.ts';
@@ -79,11 +80,10 @@ const unnamedBills = (ctx: Context): Bills => {
 const pairOf = (ctx: Context): Pair | null => {
   const { open } = waysOf(ctx);
   const cheapest = (side: Way['side']): Way | null =>
-    open
-      .filter((way) => way.side === side)
-      .map((way) => ({ way, cost: presentCostOf(way.build(ctx), ctx).counted }))
-      .reduce<{ way: Way; cost: number } | null>((a, b) => (a && a.cost <= b.cost ? a : b), null)?.way ??
-    null;
+    leastOf(
+      open.filter((way) => way.side === side),
+      (way) => presentCostOf(way.build(ctx), ctx).counted,
+    );
   const [keep, replace] = [cheapest('keep'), cheapest('replace')];
   return keep && replace ? { keep, replace } : null;
 };

@@ -4,9 +4,16 @@ import { contextOf, EXPECTED } from '../plans/vehicle/context.ts';
 import { bothTyped, type Typing, typedIn, typingOf } from '../scenario/file/rewrite.ts';
 import type { Quantity, Scenario } from '../scenario/inputs/scenario.ts';
 import type { Rivals } from '../valuation/leastCrossings.ts';
-import { breakEvenOf, type DifferenceAt, nearestTip, type RivalsAt, statusOf } from './breakEven.ts';
+import { breakEvenOf, byNearness, type DifferenceAt, type RivalsAt, statusOf } from './breakEven.ts';
 import { breakEvenLine } from './breakEvenLine.ts';
-import { cheaperCost, differenceBetween, leastCosts, rivalsAt, type Sides } from './leastCosts.ts';
+import {
+  type CompareAt,
+  cheaperCost,
+  comparisonFrom,
+  differenceBetween,
+  leastCosts,
+  type Sides,
+} from './leastCosts.ts';
 import type { BreakEven, BreakEvenLine, Swing } from './sensitivityView.ts';
 import { swingOf, widestFirst } from './swings.ts';
 
@@ -17,8 +24,6 @@ export interface Sensitivity {
   readonly swings: readonly Swing[];
   readonly line: BreakEvenLine | null;
 }
-
-export const NOTHING_MOVES: Sensitivity = { breakEvens: [], swings: [], line: null };
 
 type Costs = Sides<ByReading<number>>;
 
@@ -54,15 +59,22 @@ interface Moving {
 const nothingTyped = (today: number): Rivals => ({ open: '', first: [], second: [], lead: today });
 
 /** None where a number cannot be typed, or where typing what stands there changes the answer. */
-const movedBy = (scenario: Scenario, quantity: Quantity, today: number, grain: number): Moving[] => {
+const movedBy = (
+  scenario: Scenario,
+  quantity: Quantity,
+  compare: CompareAt,
+  today: number,
+  grain: number,
+): Moving[] => {
   const typing = typingOf(scenario, quantity);
   if (typing === null) return [];
+  const place = typing.place === null ? undefined : [typing.place];
   const known = new Map<number, Rivals>();
   const rivals: RivalsAt = (value) => {
     const before = known.get(value);
     if (before) return before;
     const ground = typing.at(value);
-    const now = ground ? rivalsAt(ground) : nothingTyped(today);
+    const now = ground ? compare(ground, place) : nothingTyped(today);
     known.set(value, now);
     return now;
   };
@@ -125,8 +137,9 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
   const grain = grainOf(sides);
   const unit = ROOT * cheaperCost(sides);
   const today = differenceBetween(sides, 'counted');
+  const compare = comparisonFrom(scenario);
   const moving = scenario.quantities.flatMap((quantity) =>
-    quantity.known ? [] : movedBy(scenario, quantity, today, grain),
+    quantity.known ? [] : movedBy(scenario, quantity, compare, today, grain),
   );
   const swings = widestFirst(
     moving.map(({ typing, f }) => swingOf(typing.quantity, f)),
@@ -139,12 +152,10 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
   const [across, upwards] = [x, y].map((one) => moving.find(({ typing }) => typing.quantity === one)?.typing);
   const bothAt = (a: Typing, b: Typing) => (aValue: number, bValue: number) => {
     const ground = bothTyped(scenario, a, aValue, b, bValue);
-    return ground ? rivalsAt(ground) : nothingTyped(today);
+    return ground ? compare(ground) : nothingTyped(today);
   };
   return {
-    breakEvens: breakEvens.sort(
-      (a, b) => nearestTip(a) - nearestTip(b) || (a.quantity.key < b.quantity.key ? -1 : 1),
-    ),
+    breakEvens: breakEvens.sort(byNearness),
     swings,
     line:
       across && upwards

@@ -7,7 +7,6 @@ import { type Cents, toCents } from '../quantity/money.ts';
 import { discountFactor, effective, effectivePerYear, nominal, type Rate } from '../quantity/rate.ts';
 import type { Ground } from '../scenario/file/rewrite.ts';
 import type { Inputs, RunningCosts, WorkCost } from '../scenario/inputs/inputs.ts';
-import { copyOf } from '../scenario/inputs/lens.ts';
 import { differenceAt } from './leastCosts.ts';
 
 /** By how much keeping would be the cheaper if something went differently. */
@@ -75,7 +74,7 @@ const costFrom =
  * it stays as it was.
  */
 const shopFrom = ({ inputs, facts }: Ground): WhatIfs['shopFrom'] => {
-  const noCard = copyOf({ ...inputs, household: { ...inputs.household, savings: null } });
+  const noCard = { ...inputs, household: { ...inputs.household, savings: null } };
   const rate = effective(inputs.household.moneyEarns);
   const [ctx, without] = [inputs, noCard].map((of) => contextOf(of, facts, EXPECTED, 'unrounded'));
   if (!ctx || !without) return [];
@@ -111,8 +110,7 @@ const dearerMoney = (inputs: Inputs, noteRate: number | null): number | null => 
  * @param grain what is no difference, in currency units
  */
 export const whatIfs = ({ inputs, facts }: Ground, noteRate: number | null, grain: number): WhatIfs => {
-  // Put together by spreads they would be of another kind to the compiler than all that was evaluated before them.
-  const difference = (other: Inputs): number => differenceAt({ inputs: copyOf(other), facts });
+  const difference = (other: Inputs): number => differenceAt({ inputs: other, facts });
   const at = (other: Inputs): Cents => toCents(difference(other));
   const notCured = difference(withNothingCured(inputs));
   const matters =

@@ -4,7 +4,7 @@ import { leaseView } from '../analysis/leaseView.ts';
 import { leastCosts } from '../analysis/leastCosts.ts';
 import type { LoanView } from '../analysis/loanView.ts';
 import { loanView } from '../analysis/loanView.ts';
-import { grainOf, NOTHING_MOVES, sensitivityOf } from '../analysis/sensitivity.ts';
+import { grainOf, sensitivityOf } from '../analysis/sensitivity.ts';
 import { whatIfs } from '../analysis/whatIf.ts';
 import type { OptionResult } from '../evaluation/optionResult.ts';
 import { waysOf } from '../evaluation/options.ts';
@@ -54,13 +54,12 @@ const noteRateOf = (payments: readonly LoanView[], bestReplace: OptionResult | n
   payments.find(({ replacement }) => replacement === bestReplace?.replacement)?.noteRate ?? null;
 
 /**
- * A complete scenario in, the answer at average inputs out: every way with its ledger, the verdict, where it tips, and
- * what the page must say. Pure: the same scenario gives the same decision. Nothing is drawn. Where it tips is asked of the
- * file it was read from: one with other inputs than its file's, or without a file, has no such answers.
+ * The first answer to a complete scenario: every way with its ledger, the pair, and what the page must say. A few
+ * milliseconds: nothing is moved and nothing drawn, so its verdict goes by the ledger alone, and is provisional.
  *
  * @param version of the program, for the report to name
  */
-export const decideAtAverage = (scenario: Scenario, version: string): Decision => {
+export const firstAnswer = (scenario: Scenario, version: string): Decision => {
   const { inputs, facts, quantities } = scenario;
   const ctx = contextOf(inputs, facts, EXPECTED, 'to the cent');
   const smooth = unrounded(ctx);
@@ -75,12 +74,9 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
   const bestIn = bestInReadings(options);
   const { keep: bestKeep, replace: bestReplace } = bestIn.counted;
   const difference = differenceOf(bestIn);
-  const sides = leastCosts(smooth);
-  const grain = grainOf(sides);
-  const { breakEvens, swings, line } = difference ? sensitivityOf(scenario, sides) : NOTHING_MOVES;
+  const grain = grainOf(leastCosts(smooth));
   const payments = paymentsOf(plans, options, ctx);
   const leases = inputs.replacement.flatMap((_, index) => leaseView(index, ctx) ?? []);
-  const hourTips = breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour');
   return {
     version,
     facts,
@@ -93,15 +89,17 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
     bestIn,
     difference,
     grain,
-    verdict: verdictOf(bestIn.counted, difference, breakEvens, swings, grain),
+    tier: 'first',
+    verdict: verdictOf(bestIn.counted, difference, [], [], grain),
     crossing: bestKeep && bestReplace ? crossingOf(bestKeep, bestReplace) : null,
-    breakEvens,
-    breakEvenLine: line,
-    swings,
-    ownHourTips: hourTips?.roots[0]?.at ?? null,
-    ...(difference
-      ? whatIfs(scenario, noteRateOf(payments, bestReplace), grain)
-      : { doubleHours: null, ifNotCured: null, shopFrom: [], atLoanRate: null }),
+    breakEvens: [],
+    breakEvenLine: null,
+    swings: [],
+    ownHourTips: null,
+    doubleHours: null,
+    ifNotCured: null,
+    shopFrom: [],
+    atLoanRate: null,
     payments,
     leases,
     replaceLater,
@@ -140,3 +138,31 @@ export const decideAtAverage = (scenario: Scenario, version: string): Decision =
     cover: coverView(inputs, facts),
   };
 };
+
+/**
+ * A first answer with what each number does to it: every place where it tips, how far each number swings it, what would
+ * be if. Where it tips is asked of the file it was read from: one with other inputs than its file's, or without a file,
+ * has no such answers.
+ */
+export const withTips = (scenario: Scenario, first: Decision): Decision => {
+  const { difference, bestIn, bestReplace, payments, grain } = first;
+  const told: Decision = { ...first, tier: 'tips' };
+  if (!difference) return told;
+  const { inputs, facts } = scenario;
+  const sides = leastCosts(contextOf(inputs, facts, EXPECTED, 'unrounded'));
+  const { breakEvens, swings, line } = sensitivityOf(scenario, sides);
+  const hourTips = breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour');
+  return {
+    ...told,
+    breakEvens,
+    swings,
+    breakEvenLine: line,
+    ownHourTips: hourTips?.roots[0]?.at ?? null,
+    ...whatIfs(scenario, noteRateOf(payments, bestReplace), grain),
+    verdict: verdictOf(bestIn.counted, difference, breakEvens, swings, grain),
+  };
+};
+
+/** Both at once: the whole answer at average inputs, pure; the same scenario gives the same decision. */
+export const decideAtAverage = (scenario: Scenario, version: string): Decision =>
+  withTips(scenario, firstAnswer(scenario, version));

@@ -13,7 +13,7 @@ import { type Subject, subjectOf } from '../simulation/studyDesign.ts';
 import { decideAtAverage } from './atAverage.ts';
 import type { Decision, Verdict } from './decision.ts';
 
-export { decideAtAverage } from './atAverage.ts';
+export { decideAtAverage, firstAnswer, withTips } from './atAverage.ts';
 
 /** A month's payment for the best replacement, by loan or lease; null where it is bought without one. */
 const paymentOf = ({ bestReplace, payments, leases }: Decision): number | null => {
@@ -95,6 +95,7 @@ const withPair = (scenario: Scenario, decision: Decision, draws: readonly Scramb
     ...decision,
     bestKeep: best(chances.pair?.keep, decision.bestKeep),
     bestReplace: best(chances.pair?.replace, decision.bestReplace),
+    tier: 'futures',
     chances,
     verdict: verdictWith(decision.verdict, chances.pair),
     walkAway,

@@ -84,6 +84,8 @@ export interface Decision extends WhatIfs {
   readonly difference: ByReading<Cents> | null;
   /** Differences below this many currency units are none: a 40,000th of the cheaper cost. */
   readonly grain: number;
+  /** How much of it has been worked out: the verdict is provisional until futures are drawn, where any are asked for. */
+  readonly tier: 'first' | 'tips' | 'futures';
   readonly verdict: Verdict;
   /** From this month on one side stays cheaper, counted cumulatively; null: from the start or never. */
   readonly crossing: { readonly month: number; readonly cheaper: 'keep' | 'replace' } | null;
@@ -110,8 +112,3 @@ export interface Decision extends WhatIfs {
   /** Cover for the present vehicle itself; null where its premium was not told apart. */
   readonly cover: CoverView | null;
 }
-
-/** All of a decision that drawn futures leave as it is. Who is cheaper, and how surely, is not among it. */
-export type Certain = Omit<Decision, 'chances' | 'walkAway' | 'verdict'> & {
-  readonly verdict: Omit<Verdict, 'kind' | 'cheaper'>;
-};

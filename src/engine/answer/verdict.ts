@@ -1,4 +1,4 @@
-import { nearestTip } from '../analysis/breakEven.ts';
+import { byNearness, nearestTip } from '../analysis/breakEven.ts';
 import { FIFTH, HALF } from '../analysis/relativeDistance.ts';
 import type { BreakEven, Swing } from '../analysis/sensitivityView.ts';
 import { isFelt } from '../analysis/swings.ts';
@@ -23,7 +23,7 @@ export const verdictOf = (
   swings: readonly Swing[],
   grain: number,
 ): Verdict => {
-  const byDistance = [...breakEvens].sort((a, b) => nearestTip(a) - nearestTip(b));
+  const byDistance = [...breakEvens].sort(byNearness);
   // How far ahead to look is chosen, not found out: it decides nothing that anybody could settle.
   const deciding = byDistance.filter((one) => nearestTip(one) <= HALF && one.quantity.mark !== 'choice');
   const counts = {

@@ -1,5 +1,5 @@
 import { remember } from '../quantity/remember.ts';
-import type { Category, Line } from './posting.ts';
+import type { Category, Line, Role } from './posting.ts';
 
 /**
  * A line of what goes by one name in the scenario.
@@ -7,7 +7,14 @@ import type { Category, Line } from './posting.ts';
  * @param at where it stands below that name's path
  * @param nth its place, where it stands in a list
  */
-export type LineOf = (category: Category, what: string, at: string, reason: string, nth?: number) => Line;
+export type LineOf = (
+  category: Category,
+  what: string,
+  at: string,
+  reason: string,
+  nth?: number,
+  role?: Role,
+) => Line;
 
 interface Kept {
   readonly what: string;
@@ -25,7 +32,7 @@ export const linesOf = remember(
     const kept: Kept[] = [];
     // One future asks for them in the order that the one before did: the next one wanted comes after the last one found.
     let next = 0;
-    return (category, what, at, reason, nth) => {
+    return (category, what, at, reason, nth, role) => {
       for (let looked = 0; looked < kept.length; looked++) {
         const one = kept[next] as Kept;
         next = next + 1 < kept.length ? next + 1 : 0;
@@ -34,12 +41,14 @@ export const linesOf = remember(
           one.at === at &&
           one.nth === nth &&
           one.line.reason === reason &&
-          one.line.category === category
+          one.line.category === category &&
+          one.line.role === role
         )
           return one.line;
       }
       const place = nth === undefined ? at : `${at}[${nth}]`;
-      const line = { category, what: `${what}, ${name}`, path: `${path}.${place}`, reason };
+      const words = { category, what: `${what}, ${name}`, path: `${path}.${place}`, reason };
+      const line: Line = role === undefined ? words : { ...words, role };
       kept.push({ what, at, nth, line });
       return line;
     };

@@ -4,28 +4,56 @@
  */
 import type { Levels } from './levels.ts';
 
+/** What rules ask of a category, whatever its rows are called. */
+interface Kind {
+  /** It does not come every month: a fund is kept for it. */
+  readonly inLumps: boolean;
+  /** It is paid or comes once, and is no bill that one lives on from income. */
+  readonly once: boolean;
+  /** A bought vehicle pays it for the year that begins. */
+  readonly inAdvance: boolean;
+}
+
+const kind = (...is: readonly (keyof Kind)[]): Kind => ({
+  inLumps: is.includes('inLumps'),
+  once: is.includes('once'),
+  inAdvance: is.includes('inAdvance'),
+});
+
 /**
- * What a posting is for: the rows of the printed ledger, in the order in which every table and chart names them. The
- * only list of them: the type is made from it, so what can be posted can be printed.
+ * What a posting is for, and what kind of money that is: the rows of the printed ledger, in the order in which every table
+ * and chart names them. The only list of them: the type is made from it, so what can be posted can be printed.
  */
-export const CATEGORIES = [
+export const KINDS = {
   /** What insurers pay for a collision, and refunds. */
-  'settlement',
-  'work needed now',
-  'buying',
-  'loan',
-  'lease',
-  'selling the old one',
-  'energy',
-  'insurance',
-  'registration, tax, inspection',
-  'parking',
-  'scheduled upkeep',
-  'repairs',
-  'getting about without it',
-  "what we'd own at the end",
-] as const;
-export type Category = (typeof CATEGORIES)[number];
+  settlement: kind('once'),
+  'work needed now': kind('inLumps', 'once'),
+  buying: kind('inLumps', 'once'),
+  loan: kind('once'),
+  lease: kind('once'),
+  'selling the old one': kind('inLumps', 'once'),
+  energy: kind(),
+  insurance: kind('inAdvance'),
+  'registration, tax, inspection': kind('inAdvance'),
+  parking: kind(),
+  'scheduled upkeep': kind('inLumps'),
+  repairs: kind('inLumps'),
+  'getting about without it': kind(),
+  "what we'd own at the end": kind(),
+} as const satisfies Record<string, Kind>;
+export type Category = keyof typeof KINDS;
+export const CATEGORIES = Object.keys(KINDS) as readonly Category[];
+
+/** What a posting is besides its category, for a rule that has to tell it from the others of it. */
+export type Role =
+  /** The failures of a component that the household named. */
+  | 'named failures'
+  /** A present loan paid off by a sale. */
+  | 'loan paid off'
+  /** Lent until a sale pays, or paid back from it: no payment that comes every month. */
+  | 'bridge'
+  /** What the vehicle that is there at the horizon would bring. */
+  | 'owned';
 
 /** The three readings of one plan: own time counted, cash alone, a shop doing everything. */
 export type Reading = 'counted' | 'cash' | 'shop';
@@ -41,6 +69,7 @@ export interface Line {
   readonly path: string;
   /** Why it falls when and as it does. */
   readonly reason: string;
+  readonly role?: Role;
 }
 
 /**
@@ -69,11 +98,6 @@ export interface Sink {
    * where nobody asks: most sinks do not.
    */
   readonly stands: ((month: number, stops: number, days: number) => void) | null;
-  /**
-   * Takes contracts that several plans share as a whole, for a sink that wants no line of them. False: it does not take
-   * these, and is shown every posting.
-   */
-  readonly whole?: ((bundle: Bundle) => boolean) | undefined;
 }
 
 /** Money that is the same whoever does the work. */
@@ -94,21 +118,3 @@ export const postMoneySeries = (
 
 /** A contract projects itself into postings. Plans are lists of contracts; putting two together is concatenation. */
 export type Contract = (sink: Sink) => void;
-
-/** What a bundle comes to for a solver: its present cost, and what it posts by itself, not as a series, in its month. */
-export interface BundleSum {
-  /** The discount factors it was added up with. */
-  readonly factors: Float64Array;
-  readonly present: ByReading<number>;
-  readonly posted: ByReading<number>;
-}
-
-/** Contracts that several plans share: whoever wants only what they come to adds them up once. */
-export interface Bundle {
-  /** The month in which its contracts begin: the only one whose cash anybody asks for. */
-  readonly month: number;
-  readonly contracts: readonly Contract[];
-  /** No luck touches it: it is the same in one future after another. */
-  readonly lasts: boolean;
-  sum: BundleSum | null;
-}

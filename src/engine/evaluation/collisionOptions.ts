@@ -3,9 +3,11 @@ import { deedClosed, settlementClosed } from '../plans/collision/eligibility.ts'
 import { COURSES, type Course, keepCourse, laterCourse } from '../plans/collision/retention.ts';
 import { type Context, unrounded } from '../plans/vehicle/context.ts';
 import { replacementClosed } from '../plans/vehicle/openOptions.ts';
-import type { Way, Ways } from '../plans/vehicle/option.ts';
+import { type Way, type Ways, wayOf } from '../plans/vehicle/option.ts';
 import type { ClosedWay } from '../plans/vehicle/optionIdentity.ts';
 import { capital, months, replacementIds } from '../plans/vehicle/optionNames.ts';
+import type { Plan } from '../plans/vehicle/plan.ts';
+import { leastOf } from '../quantity/least.ts';
 import type { Inputs } from '../scenario/inputs/inputs.ts';
 import type { Facts } from '../scenario/inputs/scenario.ts';
 import { presentCostOf } from './project.ts';
@@ -35,7 +37,7 @@ const bestLater = (course: Course, ctx: Context): Later | null => {
     const { counted } = presentCostOf(laterCourse(course, index, month, '', '', smooth), smooth);
     looked.push({ index, month, cost: counted });
   };
-  const cheapest = () => looked.toSorted((a, b) => a.cost - b.cost)[0];
+  const cheapest = () => leastOf(looked, ({ cost }) => cost);
   for (let index = 0; index < ctx.inputs.replacement.length; index++)
     for (let month = step; month < ctx.horizon; month += step) look(index, month);
   const near = cheapest();
@@ -59,9 +61,21 @@ const courseClosed = (course: Course, ctx: Context): string | null =>
 const asked = ({ how, deed }: Course, ctx: Context): boolean =>
   how !== null || deed !== 'rebuild' || ctx.facts.claim?.pays === 'nobody';
 
+const keptAfter = (ctx: Context, course: Course, id: string, label: string): Plan =>
+  keepCourse(course, id, label, ctx);
+
+const replacedAfter = (
+  ctx: Context,
+  course: Course,
+  index: number,
+  month: number,
+  id: string,
+  label: string,
+): Plan => laterCourse(course, index, month, id, label, ctx);
+
 const kept = (course: Course): Way => {
   const { id, label } = { id: `${course.id}/keep`, label: `${course.label}, and keep it` };
-  return { id, side: 'keep', label, treatments: null, build: (at) => keepCourse(course, id, label, at) };
+  return wayOf({ id, side: 'keep', label, treatments: null }, keptAfter, course, id, label);
 };
 
 /** The courses that keep it to the end, and those that replace it today. */
@@ -96,12 +110,8 @@ export const claimWays = (ctx: Context): Ways => {
       id: `${id}/later/${replacementIds(ctx.facts.replacementNames)[index]}/${month}`,
       label: `${label}, and get the ${name} after ${months(month)}`,
     };
-    open.push({
-      ...later,
-      side: 'later',
-      treatments: null,
-      build: (at) => laterCourse(course, index, month, later.id, later.label, at),
-    });
+    const about = { ...later, side: 'later', treatments: null } as const;
+    open.push(wayOf(about, replacedAfter, course, index, month, later.id, later.label));
   }
   for (const going of goings(ctx)) {
     const ways = goingWays(going, ctx);

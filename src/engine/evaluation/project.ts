@@ -1,9 +1,10 @@
 import { cardCredit, cardGrowth, cardUntilPaid } from '../cashflow/contracts/card.ts';
 import { type Levels, levelAt } from '../cashflow/levels.ts';
-import type { Bundle, BundleSum, ByReading, Line, Reading, Sink } from '../cashflow/posting.ts';
+import type { ByReading, Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
 import { type MonthlyFlows, monthlySink } from '../cashflow/sinks.ts';
 import type { Context } from '../plans/vehicle/context.ts';
-import type { Plan } from '../plans/vehicle/plan.ts';
+import type { AwaitedFrom, Plan } from '../plans/vehicle/plan.ts';
+import { contractsOf, type Piece, recipe } from '../plans/vehicle/recipe.ts';
 import type { Awaited } from '../plans/vehicle/selling.ts';
 import { discountFactor, effective } from '../quantity/rate.ts';
 import { remember } from '../quantity/remember.ts';
@@ -29,7 +30,7 @@ const discounting = remember(
 const prefixes = new WeakMap<Levels, WeakMap<Float64Array, Float64Array>>();
 
 /** What 1 a month at a family's price levels is worth today, summed from month 1 to m; index is the month. */
-const presentUpTo = (levels: Levels, v: Float64Array): Float64Array => {
+export const presentUpTo = (levels: Levels, v: Float64Array): Float64Array => {
   const known = prefixes.get(levels)?.get(v);
   if (known) return known;
   const sums = new Float64Array(v.length);
@@ -40,44 +41,51 @@ const presentUpTo = (levels: Levels, v: Float64Array): Float64Array => {
   return sums;
 };
 
-/** Posts what would be owned and owed at the horizon: V(H) and what is unearned as receipts, debt as a cost. */
-const postEnd = (plan: Plan, sink: Sink, horizon: number): void => {
-  const line = (what: string, path: string, reason: string): Line => ({
-    category: "what we'd own at the end",
-    what,
-    path,
-    reason,
-  });
-  const cash = plan.valueAt(horizon, 'cash');
-  if (cash !== 0) {
-    const owned = line(
-      plan.vehicleAtEnd,
-      'value',
-      'what selling it then would bring, net of its cost and hours',
-    );
+const END = "what we'd own at the end";
+
+const atEnd = (what: string, path: string, reason: string): Line => ({ category: END, what, path, reason });
+
+/** What the vehicle that is there at the horizon would bring, as a receipt. */
+const ownedAtEnd = (ctx: Context, plan: Plan): Contract => {
+  const { horizon } = ctx;
+  const why = 'what selling it then would bring, net of its cost and hours';
+  const owned: Line = { ...atEnd(plan.vehicleAtEnd, 'value', why), role: 'owned' };
+  return (sink) => {
+    const value = plan.valueAt(ctx, horizon);
+    const [cash, counted] = [value('cash'), value('counted')];
     // Selling takes the same own hours whoever mends it.
-    const counted = plan.valueAt(horizon, 'counted');
-    sink.post(owned, horizon, -counted, -cash, -counted);
-  }
-  const toCome = (reading: Reading): number => plan.toCome(horizon, reading);
-  const inCash = toCome('cash');
-  const inCounted = toCome('counted');
-  if (inCash !== 0 || inCounted !== 0)
-    sink.post(
-      line(
-        'paid ahead, or not paid to us yet',
-        'to come',
-        'the unused part of yearly bills; a price whose buyer has not paid yet',
-      ),
-      horizon,
-      -inCounted,
-      -inCash,
-      -toCome('shop'),
-    );
-  const owed = plan.owedAt(horizon);
-  if (owed !== 0)
-    sink.post(line('still owed on it', 'loan', 'the debt of the last day'), horizon, owed, owed, owed);
+    if (cash !== 0) sink.post(owned, horizon, -counted, -cash, -counted);
+  };
 };
+
+/** What is paid ahead then, or has not been paid to us yet. */
+const toComeAtEnd = (ctx: Context, plan: Plan): Contract => {
+  const { horizon } = ctx;
+  const why = 'the unused part of yearly bills; a price whose buyer has not paid yet';
+  const line = atEnd('paid ahead, or not paid to us yet', 'to come', why);
+  return (sink) => {
+    const toCome = plan.toCome(ctx, horizon);
+    const [cash, counted] = [toCome('cash'), toCome('counted')];
+    if (cash !== 0 || counted !== 0) sink.post(line, horizon, -counted, -cash, -toCome('shop'));
+  };
+};
+
+/** The debt of the last day, as a cost. */
+const owedAtEnd = (ctx: Context, plan: Plan): Contract => {
+  const { horizon } = ctx;
+  const line = atEnd('still owed on it', 'loan', 'the debt of the last day');
+  return (sink) => {
+    const owed = plan.owedAt(ctx, horizon);
+    if (owed !== 0) sink.post(line, horizon, owed, owed, owed);
+  };
+};
+
+/** What would be owned and owed at the horizon, before there are numbers. */
+export const endPieces = (plan: Plan): Piece[] => [
+  recipe((ctx) => [ownedAtEnd(ctx, plan)]),
+  recipe((ctx) => [toComeAtEnd(ctx, plan)]),
+  recipe((ctx) => [owedAtEnd(ctx, plan)]),
+];
 
 /** What went on the card, and when: on the first day, and at a later change of vehicle. */
 export interface OnCard {
@@ -101,111 +109,121 @@ export const bridgedBy = (
   return Math.min(missing, brings / cardGrowth(cardRate, awaited.comes - awaited.begun));
 };
 
-/** What the first day takes, and what of the money went on a card. */
-interface Day {
-  readonly cash: ByReading<number>;
-  readonly onCard: readonly OnCard[];
-}
-
 /** Cash that savings do not cover, with own hands and with a shop doing the work. */
 type Missing = Pick<ByReading<number>, 'cash' | 'shop'>;
 
-const add = (to: Record<Reading, number>, more: ByReading<number>): void => {
-  to.counted += more.counted;
-  to.cash += more.cash;
-  to.shop += more.shop;
+/** What the days of a plan take in cash, posted by itself: what recurs is lived on, not saved for. */
+export interface DaysCash {
+  /** The first day, what belongs to a change of vehicle on that day left out. */
+  readonly today: Missing;
+  /** What a change of vehicle takes on its day. */
+  readonly change: Missing;
+}
+
+/**
+ * The card for cash that savings do not cover on the first day and at a later change of vehicle; spare money is saved up
+ * till then.
+ */
+export const cardFor = (
+  plan: Pick<Plan, 'changeOver' | 'awaited'>,
+  { today, change: later }: DaysCash,
+  ctx: Context,
+): { readonly onCard: readonly OnCard[]; readonly contracts: readonly Contract[] } => {
+  const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
+  const onCard: OnCard[] = [];
+  const contracts: Contract[] = [];
+  if (savings === null) return { onCard, contracts };
+  const change = plan.changeOver;
+  // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
+  // What a change lacks may be bridged; what the first day lacks besides is no part of it.
+  const put = (
+    month: number,
+    { cash, shop }: Missing,
+    awaitedFrom: AwaitedFrom,
+    mayBeBridged: Missing = { cash, shop },
+  ): void => {
+    const awaited = awaitedFrom(ctx);
+    const bridge = {
+      cash: bridgedBy(awaited, 'cash', Math.min(cash, mayBeBridged.cash), cardRate),
+      shop: bridgedBy(awaited, 'shop', Math.min(shop, mayBeBridged.shop), cardRate),
+    };
+    const rest = { cash: Math.max(0, cash - bridge.cash), shop: Math.max(0, shop - bridge.shop) };
+    const until = awaited?.comes ?? month;
+    onCard.push({
+      month,
+      short: { counted: rest.cash, cash: rest.cash, shop: rest.shop },
+      bridged: { counted: bridge.cash, cash: bridge.cash, shop: bridge.shop },
+      until,
+    });
+    contracts.push(
+      cardCredit(rest.cash, rest.shop, cardRate, month, ctx.horizon),
+      cardUntilPaid(bridge.cash, bridge.shop, cardRate, month, until, ctx.horizon),
+    );
+  };
+  const lacks = ({ cash, shop }: Missing): boolean => cash > 0 || shop > 0;
+  const first =
+    change?.month === 0 ? { cash: today.cash + later.cash, shop: today.shop + later.shop } : today;
+  const missing = { cash: first.cash - savings, shop: first.shop - savings };
+  // What the first day left over is there too; what it lacked is on the card already.
+  const lacking = (reading: 'cash' | 'shop', month: number): number =>
+    later[reading] + Math.min(0, today[reading] - savings) - spareEachMonth * month;
+  const lackingAt = (month: number): Missing => ({
+    cash: lacking('cash', month),
+    shop: lacking('shop', month),
+  });
+  if (lacks(missing)) {
+    if (change?.month === 0) put(0, missing, change.awaited, lackingAt(0));
+    else put(0, missing, plan.awaited);
+  }
+  if (change && change.month > 0) {
+    const then = lackingAt(change.month);
+    if (lacks(then)) put(change.month, then, change.awaited);
+  }
+  return { onCard, contracts };
 };
 
 /** A sink that passes everything on and adds up what is posted by itself, not as a series, in one month. */
 const watched = (sink: Sink, month: number) => {
-  const cash = { counted: 0, cash: 0, shop: 0 };
-  const { whole } = sink;
+  const cash = { cash: 0, shop: 0 };
   const watching: Sink = {
     post(line, at, counted, inCash, shop) {
       if (at === month) {
-        cash.counted += counted;
         cash.cash += inCash;
         cash.shop += shop;
       }
       sink.post(line, at, counted, inCash, shop);
     },
-    // A series is what recurs: energy, upkeep, payments. It is lived on, not saved for.
     series: sink.series,
     time: sink.time,
     stands: sink.stands,
-    whole:
-      whole &&
-      ((bundle) => {
-        if (!whole(bundle)) return false;
-        if (bundle.month === month && bundle.sum !== null) add(cash, bundle.sum.posted);
-        return true;
-      }),
   };
   return { cash, sink: watching };
 };
 
-/**
- * Projects a plan into a sink: its contracts, the card for cash that savings do not cover on the first day and at a
- * later change of vehicle (spare money is saved up till then), and its end.
- */
+/** What the first day takes in cash, and what of the money went on a card. */
+interface Day {
+  readonly cash: Missing;
+  readonly onCard: readonly OnCard[];
+}
+
+/** Projects a plan into a sink: its contracts, the card, and its end. */
 export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
   const change = plan.changeOver;
   const today = watched(sink, 0);
-  for (const contract of plan.contracts) contract(today.sink);
-  const before = { ...today.cash };
-  const later = change?.month === 0 ? today : watched(sink, change?.month ?? 0);
-  for (const contract of change?.contracts ?? []) contract(later.sink);
-  const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
-  const onCard: OnCard[] = [];
-  if (savings !== null) {
-    // Own hours are no cash: the card carries what the same hands have to pay, in both readings with own hands.
-    // What a change lacks may be bridged; what the first day lacks besides is no part of it.
-    const put = (
-      month: number,
-      { cash, shop }: Missing,
-      awaited: Awaited | null,
-      mayBeBridged: Missing = { cash, shop },
-    ): void => {
-      const bridge = {
-        cash: bridgedBy(awaited, 'cash', Math.min(cash, mayBeBridged.cash), cardRate),
-        shop: bridgedBy(awaited, 'shop', Math.min(shop, mayBeBridged.shop), cardRate),
-      };
-      const rest = { cash: Math.max(0, cash - bridge.cash), shop: Math.max(0, shop - bridge.shop) };
-      const until = awaited?.comes ?? month;
-      onCard.push({
-        month,
-        short: { counted: rest.cash, cash: rest.cash, shop: rest.shop },
-        bridged: { counted: bridge.cash, cash: bridge.cash, shop: bridge.shop },
-        until,
-      });
-      cardCredit(rest.cash, rest.shop, cardRate, month, ctx.horizon)(sink);
-      cardUntilPaid(bridge.cash, bridge.shop, cardRate, month, until, ctx.horizon)(sink);
-    };
-    const missing = { cash: today.cash.cash - savings, shop: today.cash.shop - savings };
-    // What the first day left over is there too; what it lacked is on the card already.
-    const lacking = (first: number, at: number, month: number): number =>
-      at + Math.min(0, first - savings) - spareEachMonth * month;
-    if (change === null || change.month > 0) put(0, missing, plan.awaited);
-    else
-      put(0, missing, change.awaited, {
-        cash: lacking(before.cash, today.cash.cash - before.cash, 0),
-        shop: lacking(before.shop, today.cash.shop - before.shop, 0),
-      });
-    if (change && change.month > 0)
-      put(
-        change.month,
-        {
-          cash: lacking(today.cash.cash, later.cash.cash, change.month),
-          shop: lacking(today.cash.shop, later.cash.shop, change.month),
-        },
-        change.awaited,
-      );
-  }
-  postEnd(plan, sink, ctx.horizon);
-  return { cash: today.cash, onCard };
+  for (const contract of contractsOf(plan.pieces, ctx)) contract(today.sink);
+  const later = watched(sink, change?.month ?? 0);
+  for (const contract of contractsOf(change?.pieces ?? [], ctx)) contract(later.sink);
+  const { onCard, contracts } = cardFor(plan, { today: today.cash, change: later.cash }, ctx);
+  for (const contract of contracts) contract(sink);
+  for (const atTheEnd of [ownedAtEnd, toComeAtEnd, owedAtEnd]) atTheEnd(ctx, plan)(sink);
+  const cash =
+    change?.month === 0
+      ? { cash: today.cash.cash + later.cash.cash, shop: today.cash.shop + later.cash.shop }
+      : today.cash;
+  return { cash, onCard };
 };
 
-/** Adds up present costs; `besides` is shown every posting as well, or what it takes as a whole. */
+/** Adds up present costs; `besides` is shown every posting as well. */
 const presentSink = (
   sum: Record<Reading, number>,
   v: Float64Array,
@@ -228,37 +246,11 @@ const presentSink = (
   },
   time: null,
   stands: besides?.stands ?? null,
-  whole(bundle) {
-    if (besides !== null && !besides.whole?.(bundle)) return false;
-    add(sum, bundleSum(bundle, v).present);
-    return true;
-  },
 });
 
-/** A bundle's sum at these factors, worked out once. */
-const bundleSum = (bundle: Bundle, v: Float64Array): BundleSum => {
-  if (bundle.sum?.factors === v) return bundle.sum;
-  const present = { counted: 0, cash: 0, shop: 0 };
-  const posted = { counted: 0, cash: 0, shop: 0 };
-  const sink = presentSink(present, v, {
-    post(_line, month, counted, cash, shop) {
-      if (month !== bundle.month) return;
-      posted.counted += counted;
-      posted.cash += cash;
-      posted.shop += shop;
-    },
-    series: () => undefined,
-    stands: null,
-    // One within another, which other plans or futures share as well.
-    whole(inner) {
-      if (inner.month === bundle.month) add(posted, bundleSum(inner, v).posted);
-      return true;
-    },
-  });
-  for (const contract of bundle.contracts) contract(sink);
-  bundle.sum = { factors: v, present, posted };
-  return bundle.sum;
-};
+/** What 1 in each month 0..H is worth on the day of the decision. */
+export const discountsOf = (ctx: Context): Float64Array =>
+  discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
 
 /**
  * Net present cost of a plan, unrounded: all that a solver asks of it, so nothing else is kept.
@@ -266,9 +258,8 @@ const bundleSum = (bundle: Bundle, v: Float64Array): BundleSum => {
  * @param besides a sink that is shown every posting as well, for what else somebody wants to know of it
  */
 export const presentCostOf = (plan: Plan, ctx: Context, besides: Sink | null = null): ByReading<number> => {
-  const v = discounting(ctx.inputs.household.moneyEarns, ctx.horizon);
   const sum = { counted: 0, cash: 0, shop: 0 };
-  project(plan, presentSink(sum, v, besides), ctx);
+  project(plan, presentSink(sum, discountsOf(ctx), besides), ctx);
   return sum;
 };
 

@@ -4,8 +4,10 @@ import { allDone } from '../plans/vehicle/keepPlan.ts';
 import { presentClosed, replacementClosed } from '../plans/vehicle/openOptions.ts';
 import { presentUnearnedAt } from '../plans/vehicle/paidAhead.ts';
 import { holdPresent, presentValueAt } from '../plans/vehicle/presentVehicle.ts';
+import { contractsOf } from '../plans/vehicle/recipe.ts';
 import { laterPlan } from '../plans/vehicle/replaceLaterPlan.ts';
 import { netValue } from '../plans/vehicle/selling.ts';
+import { leastOf } from '../quantity/least.ts';
 import { effective, perPeriod } from '../quantity/rate.ts';
 import { averageCostOfOwning } from '../valuation/economicLife.ts';
 import { presentCostOf } from './project.ts';
@@ -37,13 +39,13 @@ export const replaceLaterCurve = (index: number, ctx: Context): ReplaceLater | n
   const serves = ({ month }: { readonly month: number }): boolean =>
     (month === 0 || presentClosed(month, ctx) === null) &&
     (month === ctx.horizon || replacementClosed(index, month, ctx) === null);
-  const [first, ...others] = curve.filter(serves);
-  if (!first) return null;
+  const best = leastOf(curve.filter(serves), ({ netPresentCost }) => netPresentCost);
+  if (!best) return null;
   return {
     replacement: index,
     name: ctx.facts.replacementNames[index] as string,
     curve,
-    best: others.reduce((best, here) => (here.netPresentCost < best.netPresentCost ? here : best), first),
+    best,
   };
 };
 
@@ -56,11 +58,12 @@ export const replaceLaterCurve = (index: number, ctx: Context): ReplaceLater | n
 export const presentEconomicLife = (ctx: Context): EconomicLife => {
   const done = allDone(ctx);
   const sink = monthlySink(ctx.horizon);
-  for (const contract of holdPresent(done, ctx.horizon, null, ctx)) contract(sink);
+  const held = holdPresent(done, ctx.horizon, ctx, 'without its loan');
+  for (const contract of contractsOf(held, ctx)) contract(sink);
   const { vehicle } = ctx.inputs;
   const values = Array.from({ length: ctx.horizon + 1 }, (_, m) => {
     const price = presentValueAt(done, m, ctx.horizon, ctx);
-    const value = m === 0 ? price : netValue(vehicle, price, m, 'counted', ctx);
+    const value = m === 0 ? price : netValue(vehicle, price, m, ctx)('counted');
     return value + presentUnearnedAt(m, ctx);
   });
   const byMonths = averageCostOfOwning({
@@ -73,6 +76,6 @@ export const presentEconomicLife = (ctx: Context): EconomicLife => {
   const curve = byMonths
     .map((averageCost, i) => ({ months: i + 1, averageCost }))
     .filter(({ months }) => months % 12 === 0 || ctx.horizon < 12);
-  const best = curve.reduce((least, here) => (here.averageCost < least.averageCost ? here : least));
+  const best = leastOf(curve, ({ averageCost }) => averageCost) as (typeof curve)[number];
   return { name: ctx.facts.vehicleName, curve, best };
 };

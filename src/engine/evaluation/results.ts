@@ -5,6 +5,7 @@ import { postingSink } from '../cashflow/sinks.ts';
 import type { Context } from '../plans/vehicle/context.ts';
 import type { Plan } from '../plans/vehicle/plan.ts';
 import { savingsLowest } from '../plans/vehicle/savings.ts';
+import { leastOf } from '../quantity/least.ts';
 import { type Cents, inUnits, lessCents, NIL, toCents } from '../quantity/money.ts';
 import { discountFactor, effective } from '../quantity/rate.ts';
 import { cumulative } from '../valuation/breakEvenPeriod.ts';
@@ -35,8 +36,8 @@ const costIfStopped = (evaluated: Evaluated, ctx: Context): number[] => {
         const bridge = m < until ? bridged.counted * cardGrowth(cardRate, m - month) : 0;
         return total + short.counted * cardOwed(cardRate, m - month) + bridge;
       }, 0);
-    const owned = plan.valueAt(m, 'counted') + plan.toCome(m, 'counted');
-    return sum + (plan.owedAt(m) + card - owned) * discountFactor(rate, m);
+    const owned = plan.valueAt(ctx, m)('counted') + plan.toCome(ctx, m)('counted');
+    return sum + (plan.owedAt(ctx, m) + card - owned) * discountFactor(rate, m);
   });
 };
 
@@ -73,7 +74,7 @@ export const resultOf = (plan: Plan, ctx: Context): OptionResult => {
     hours: { onTheDay: hours[0] as number, total: hours.reduce((sum, h) => sum + h, 0) },
     valueAtEnd: (0 -
       ledgerTotal(
-        end.filter((row) => row.path === 'value'),
+        end.filter((row) => row.role === 'owned'),
         'amount',
         'counted',
       )) as Cents,
@@ -103,12 +104,10 @@ export const cheapest = (
   side: OptionResult['side'],
   reading: Reading = 'counted',
 ): OptionResult | null =>
-  results
-    .filter((result) => result.side === side)
-    .reduce<OptionResult | null>(
-      (best, one) => (best && best.netPresentCost[reading] <= one.netPresentCost[reading] ? best : one),
-      null,
-    );
+  leastOf(
+    results.filter((result) => result.side === side),
+    ({ netPresentCost }) => netPresentCost[reading],
+  );
 
 /** The best of each side, chosen anew in each reading. */
 export const bestInReadings = (results: readonly OptionResult[]): ByReading<Best> =>

@@ -22,14 +22,10 @@ export const remember = <A extends readonly unknown[], R>(
 };
 
 /** The same of one number, for who asks for the same one several times on end. */
-export const latest = (compute: (at: number) => number): ((at: number) => number) => {
-  let asked = Number.NaN;
-  let result = 0;
+export const latest = <T>(compute: (at: number) => T): ((at: number) => T) => {
+  let known: { readonly at: number; readonly result: T } | null = null;
   return (at) => {
-    if (at !== asked) {
-      result = compute(at);
-      asked = at;
-    }
-    return result;
+    if (known?.at !== at) known = { at, result: compute(at) };
+    return known.result;
   };
 };

@@ -1,16 +1,12 @@
-import { presentCostOf } from '../evaluation/project.ts';
-import { type Context, contextOf, EXPECTED, inFuture } from '../plans/vehicle/context.ts';
+import { type Context, contextOf, inFuture } from '../plans/vehicle/context.ts';
 import type { Way } from '../plans/vehicle/option.ts';
-import type { Plan } from '../plans/vehicle/plan.ts';
-import { walkPlan } from '../plans/vehicle/retirement.ts';
-import { remember } from '../quantity/remember.ts';
 import type { Scenario } from '../scenario/inputs/scenario.ts';
 import { type Detail, detailFor } from './cashDetail.ts';
 import { type DetailDraws, detailDraws, type Fund, fanMonths, record, recordAlike } from './cashDraws.ts';
 import { type Counted, drawnOf, expectedOf, failsWithinMonths } from './failureCounts.ts';
 import { followRule } from './followRule.ts';
-import { type Drawer, drawerOf, type Group } from './futureDrawer.ts';
-import { type JointInputs, jointInputs } from './jointInputs.ts';
+import type { Drawer, Group } from './futureDrawer.ts';
+import { type Study, studyFor, studyOf } from './study.ts';
 import { type Subject, subjectOf } from './studyDesign.ts';
 
 export { SCRAMBLES } from '../scenario/inputs/scenario.ts';
@@ -60,15 +56,9 @@ const CHECKED = 128;
 /** Which of the details is which. */
 const [KEEP, REPLACE, RULE] = [0, 1, 2] as const;
 
-/** What one run of draws reads and writes: made once, filled future by future. */
-interface Run {
-  readonly subject: Subject;
-  readonly drawer: Drawer;
-  readonly joint: JointInputs;
-  /** A context of the inputs where none of them moves; null where some do. */
-  readonly unmoved: Context | null;
+/** What one run of draws fills future by future. */
+interface Run extends Study {
   readonly fan: readonly number[];
-  readonly ways: readonly Way[];
   /** Where the event of a look is seen; undefined where the component is not kept. By look. */
   readonly looked: readonly (Counted | null | undefined)[];
   /** Of the best keep, the best replace and the rule, filled anew for each future. */
@@ -84,21 +74,15 @@ interface Run {
 
 const columns = <T>(of: readonly T[], n: number): Float64Array[] => of.map(() => new Float64Array(n));
 
-const runFor = (subject: Subject, n: number, drawer: Drawer): Run => {
-  const { scenario, unknowns, options, fixed, rule, horizon } = subject;
+const runOf = (study: Study, n: number): Run => {
+  const { subject, ways } = study;
+  const { scenario, unknowns, rule, horizon } = subject;
   const { looks } = scenario.facts.chance;
-  const joint = jointInputsOf(subject);
   const fan = fanMonths(horizon);
-  const ways = [...options, ...(fixed ? [fixed] : [])];
   const has = [subject.keep !== null, subject.replace !== null, rule !== null];
   return {
-    subject,
-    drawer,
-    joint,
-    unmoved:
-      unknowns.ranged.length === 0 ? contextOf(joint.inputs, scenario.facts, EXPECTED, 'unrounded') : null,
+    ...study,
     fan,
-    ways,
     looked: looks.map(({ component }) =>
       subject.counted.find((one) => one?.part.vehicle === 'vehicle' && one.part.component === component),
     ),
@@ -119,11 +103,8 @@ const runFor = (subject: Subject, n: number, drawer: Drawer): Run => {
 };
 
 /** Moves to a draw, a group of it taken from the other draw of the same number. */
-const contextAt = (run: Run, draw: number, group: Group | 'all' | null): Context => {
-  const { subject, drawer, joint } = run;
+const contextAt = ({ subject, drawer, joint }: Run, draw: number, group: Group | 'all' | null): Context => {
   const future = drawer.moveTo(draw, group);
-  // Where no input moves, all that contracts share stays as it is.
-  if (run.unmoved !== null) return inFuture(future, run.unmoved);
   joint.setTo(drawer.ranged);
   return contextOf(joint.inputs, subject.scenario.facts, future, 'unrounded');
 };
@@ -151,11 +132,13 @@ const drawUnknowns = (run: Run, i: number, ctx: Context): void => {
   });
 };
 
-/** What a plan costs; its details go into one of the three. */
-const costOf = (run: Run, plan: Plan, which: 0 | 1 | 2 | null, ctx: Context): number => {
-  const detail = which === null ? null : (run.scratch[which] as Detail);
-  detail?.clear();
-  return presentCostOf(plan, ctx, detail?.sink).counted;
+/** What a way costs; its details go into one of the three. */
+const costOf = ({ tape, scratch, same }: Run, way: Way, which: 0 | 1 | 2 | null, ctx: Context): number => {
+  const compiled = tape.planOf(way, ctx);
+  if (which === null) return tape.costOf(compiled, ctx).counted;
+  const detail = scratch[which] as Detail;
+  detail.startFrom(same(compiled));
+  return tape.costOf(compiled, ctx, detail.sink).counted;
 };
 
 /** What one of the three costs by month goes into its own draws. */
@@ -184,7 +167,7 @@ const drawWays = (run: Run, i: number, ctx: Context): void => {
   const { keep, replace, horizon } = run.subject;
   run.ways.forEach((way, w) => {
     const which = w === keep ? KEEP : w === replace ? REPLACE : null;
-    (run.out.costs[w] as Float64Array)[i] = costOf(run, way.build(ctx), which, ctx);
+    (run.out.costs[w] as Float64Array)[i] = costOf(run, way, which, ctx);
   });
   note(run, i, KEEP, horizon, ctx);
   note(run, i, REPLACE, 0, ctx);
@@ -208,20 +191,21 @@ const drawRule = (run: Run, i: number, ctx: Context): void => {
     const { month, how } = walk;
     out.walkedIn[i] = month;
     const at: Context = how === 'broken' ? inFuture(drawer.givenUp(month), ctx) : ctx;
-    cost[i] = costOf(run, walkPlan(replacement, month, how, treatments, at), RULE, at);
+    const walking = run.walking(month, how);
+    if (walking) cost[i] = costOf(run, walking, RULE, at);
     note(run, i, RULE, month, ctx);
   } else if (ruleWay === options[keep]) {
     cost[i] = (out.costs[keep] as Float64Array)[i] as number;
     noteRuleAs(run, i, KEEP);
   } else {
-    cost[i] = costOf(run, ruleWay.build(ctx), RULE, ctx);
+    cost[i] = costOf(run, ruleWay, RULE, ctx);
     note(run, i, RULE, horizon, ctx);
   }
 };
 
 /** How many failures are expected at this draw's inputs; a renewal equation is solved at a few draws alone. */
 const noteExpected = (run: Run, few: boolean, ctx: Context): void => {
-  if (run.unmoved !== null) return;
+  if (run.joint.moved.length === 0) return;
   run.subject.counted.forEach((counted, p) => {
     if (counted && (few || counted.part.component < 0)) run.expected[p]?.push(expectedOf(counted, ctx));
   });
@@ -235,7 +219,7 @@ const drawMixed = (run: Run, i: number, draw: number): void => {
   const drawn = (w: number): number => (out.costs[w] as Float64Array)[i] as number;
   const differenceAt = (group: Group | 'all'): number => {
     const ctx = contextAt(run, draw, group);
-    const cost = (w: number): number => presentCostOf((options[w] as Way).build(ctx), ctx).counted;
+    const cost = (w: number): number => costOf(run, options[w] as Way, null, ctx);
     return cost(replace) - cost(keep);
   };
   mixed.own.push(drawn(replace) - drawn(keep));
@@ -254,32 +238,11 @@ const drawOne = (run: Run, i: number, draw: number): void => {
   if (draw % MIXED === 0) drawMixed(run, i, draw);
 };
 
-/** One copy of the inputs serves one scramble after another: each future sets every ranged number anew. */
-const jointInputsOf = remember(
-  ({ scenario, unknowns }: Subject) => jointInputs(scenario.inputs, unknowns.ranged),
-  ([a], [b]) => a === b,
-  1,
-);
-
-/** One source of futures serves one scramble after another: what is made anew has to be compiled anew. */
-const drawerFor = remember(
-  (subject: Subject) => {
-    const { still } = jointInputsOf(subject);
-    return drawerOf(subject.scenario, subject.unknowns, 0, 0, { still });
-  },
-  ([a], [b]) => a === b,
-  1,
-);
-
 /** Draws futures for a subject that is prepared already, unless told otherwise from scrambled points. */
-export const drawFutures = (
-  subject: Subject,
-  setting: DrawSetting,
-  drawer = drawerFor(subject),
-): ScrambleDraws => {
+export const drawFutures = (subject: Subject, setting: DrawSetting, drawer?: Drawer): ScrambleDraws => {
   const { seed, scramble, from, to } = setting;
-  drawer.restart(seed, scramble);
-  const run = runFor(subject, to - from, drawer);
+  const run = runOf(drawer ? studyOf(subject, drawer) : studyFor(subject), to - from);
+  run.drawer.restart(seed, scramble);
   for (let i = 0; i < to - from; i++) drawOne(run, i, from + i);
   const { own, other, groups } = run.mixed;
   return {

@@ -1,8 +1,8 @@
 import { paceOf, restartsOf } from '../plans/vehicle/clocks.ts';
 import type { Context } from '../plans/vehicle/context.ts';
 import { expectedFailures } from '../plans/vehicle/expectedFailures.ts';
+import { presentSpan } from '../plans/vehicle/held.ts';
 import type { Treatments } from '../plans/vehicle/neededWork.ts';
-import { presentSpan } from '../plans/vehicle/presentVehicle.ts';
 import { failuresDrawn, unnamedDrawn } from '../plans/vehicle/repairs.ts';
 import { boughtSpan, type Span } from '../plans/vehicle/span.ts';
 import { averageOverAll, leftOf } from '../plans/vehicle/unnamedRepairs.ts';

@@ -2,8 +2,8 @@ import { type Happened, splitOfUnnamed } from '../cashflow/contracts/failures.ts
 import { restartsOf } from '../plans/vehicle/clocks.ts';
 import type { Context } from '../plans/vehicle/context.ts';
 import { endsIn } from '../plans/vehicle/endOfLife.ts';
+import { presentSpan } from '../plans/vehicle/held.ts';
 import type { Treatments } from '../plans/vehicle/neededWork.ts';
-import { presentSpan } from '../plans/vehicle/presentVehicle.ts';
 import { failuresDrawn, unnamedDrawn } from '../plans/vehicle/repairs.ts';
 import type { WalksAs } from '../plans/vehicle/retirement.ts';
 import { guaranteedMonths } from '../plans/vehicle/runningCosts.ts';

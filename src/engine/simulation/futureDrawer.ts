@@ -3,11 +3,10 @@ import { MOST_DIMENSIONS } from '../chance/directions.ts';
 import type { Luck } from '../chance/failureTimes.ts';
 import { type Points, scrambledSobol } from '../chance/sobol.ts';
 import { contextOf, type DrawnFuture, EXPECTED } from '../plans/vehicle/context.ts';
-import type { Memory, ReadsOfAny, Recalled } from '../plans/vehicle/memory.ts';
+import type { Memory } from '../plans/vehicle/memory.ts';
 import { copulaOf } from '../quantity/rankCorrelation.ts';
 import type { Scenario } from '../scenario/inputs/scenario.ts';
 import { luckNamesOf } from './luckNames.ts';
-import type { Still } from './still.ts';
 import type { PartLuck, Unknowns } from './unknowns.ts';
 
 /** A group of unknowns that count as one: a number, numbers that go together, or all the luck of a part. */
@@ -82,8 +81,6 @@ interface Sampling {
    * pseudo-random sampling.
    */
   readonly most?: number;
-  /** Of the inputs that are evaluated in the futures: what lasts from one to the next. Nothing does unless told. */
-  readonly still?: Still;
 }
 
 /** A source of futures from one scramble of the points. */
@@ -92,7 +89,7 @@ export const drawerOf = (
   unknowns: Unknowns,
   firstSeed: number,
   scramble: number,
-  { most = MOST_DIMENSIONS, still = () => null }: Sampling = {},
+  { most = MOST_DIMENSIONS }: Sampling = {},
 ): Drawer => {
   const { ranged, turns, parts } = unknowns;
   let seed = firstSeed;
@@ -183,30 +180,14 @@ export const drawerOf = (
       : uniformAt(seed, from.draw(), turnStreams[t] as number, 0);
   };
   const atMean = contextOf(scenario.inputs, scenario.facts, EXPECTED, 'unrounded');
-  const kept = new Map<ReadsOfAny, Map<object, Recalled[] | null>>();
-  const lasting: DrawnFuture['lasting'] = (thing, reads) => {
-    let known = kept.get(reads);
-    if (known === undefined) {
-      known = new Map();
-      kept.set(reads, known);
-    }
-    const its = known.get(thing);
-    if (its !== undefined) return its;
-    const stays = still(thing, reads);
-    // Of what is no part of the inputs there is a new one in every future.
-    if (stays === null) return null;
-    const first: Recalled[] | null = stays ? [] : null;
-    known.set(thing, first);
-    return first;
-  };
   // Made at one place, so that all are of one kind to the optimizing compiler.
   const futureWith = (recall: Memory, givenUpIn: number | null): DrawnFuture => ({
     kind: 'drawn',
     luckOf,
     recall,
-    lasting,
     turnsOut,
     givenUpIn,
+    turns: null,
     atMean,
   });
   let future = futureWith(new Map(), null);

@@ -2,7 +2,6 @@ import { lawOf } from '../plans/vehicle/rangeLaws.ts';
 import type { Inputs } from '../scenario/inputs/inputs.ts';
 import { copyOf } from '../scenario/inputs/lens.ts';
 import type { Quantity } from '../scenario/inputs/scenario.ts';
-import { type Still, stillIn } from './still.ts';
 
 type Tree = Record<string, unknown>;
 
@@ -14,8 +13,8 @@ export interface JointInputs {
   readonly inputs: Inputs;
   /** Sets every ranged number to the value at its place in its range. */
   readonly setTo: (places: Float64Array) => void;
-  /** What of these inputs stays as it is whatever the places. */
-  readonly still: Still;
+  /** Dotted keys of every number that is set. */
+  readonly moved: readonly string[];
 }
 
 /** Where a number stands: the object that holds it, and its key there. */
@@ -46,7 +45,7 @@ export const jointInputs = (base: Inputs, ranged: readonly Quantity[]): JointInp
   const moved = ranged.flatMap((quantity) => movesOf(quantity).map(({ key }) => key));
   return {
     inputs,
-    still: stillIn(inputs, moved),
+    moved,
     setTo: (at) => {
       each.forEach(({ quantity, law, places }, r) => {
         const value = allowed(quantity, law.quantile(at[r] as number));

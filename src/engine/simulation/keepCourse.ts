@@ -1,6 +1,6 @@
 import { owedAt } from '../cashflow/contracts/loan.ts';
 import { levelAt } from '../cashflow/levels.ts';
-import type { Line, Sink } from '../cashflow/posting.ts';
+import type { Sink } from '../cashflow/posting.ts';
 import type { Context } from '../plans/vehicle/context.ts';
 import { nextAfterEnd } from '../plans/vehicle/endMixture.ts';
 import { chanceOfEnd } from '../plans/vehicle/endOfLife.ts';
@@ -8,14 +8,11 @@ import type { Treatments } from '../plans/vehicle/neededWork.ts';
 import { presentClosed, replacementClosed } from '../plans/vehicle/openOptions.ts';
 import { presentUnearnedAt } from '../plans/vehicle/paidAhead.ts';
 import { holdPresent, presentLoan } from '../plans/vehicle/presentVehicle.ts';
+import { contractsOf } from '../plans/vehicle/recipe.ts';
 import { valueWalking, type WalksAs } from '../plans/vehicle/retirement.ts';
 import { type Course, weightsOf } from '../policy/course.ts';
 import { discountFactor, effective } from '../quantity/rate.ts';
 import { replacingFrom } from './replacementCost.ts';
-
-/** A bill of a named component: the parts say what those cost, by their clocks. */
-const isNamedRepair = (line: Line): boolean =>
-  line.category === 'repairs' && line.path.startsWith('vehicle.components[');
 
 /** What holding the present vehicle takes, own time counted, its named components' failures left out; by month. */
 interface Holding {
@@ -36,7 +33,8 @@ const holdingOf = (treatments: Treatments, ctx: Context): Holding => {
     post(line, month, counted, cash) {
       if (month === 0) firstDayCash += cash;
       else if (line.category === 'work needed now') add(ifKeptOn, month, counted);
-      else if (!isNamedRepair(line)) add(running, month, counted);
+      // The parts say what named failures cost, by their clocks.
+      else if (line.role !== 'named failures') add(running, month, counted);
     },
     series(_line, from, to, levels, counted) {
       for (let m = from; m <= to; m++) add(running, m, counted * levelAt(levels, m));
@@ -44,7 +42,7 @@ const holdingOf = (treatments: Treatments, ctx: Context): Holding => {
     time: null,
     stands: null,
   };
-  for (const contract of holdPresent(treatments, ctx.horizon, presentLoan(ctx), ctx)) contract(sink);
+  for (const contract of contractsOf(holdPresent(treatments, ctx.horizon, ctx), ctx)) contract(sink);
   return { running, ifKeptOn, firstDayCash };
 };
 
@@ -82,7 +80,7 @@ export const coursesOf = (treatments: Treatments, replacement: number, ctx: Cont
     if (closed(month, until)) return Number.POSITIVE_INFINITY;
     if (month < until) return replacing(month, how, until);
     // On the last day it is only sold: what is owned and owed then.
-    const owned = valueWalking(until, how, treatments, 'counted', ctx) + presentUnearnedAt(until, ctx);
+    const owned = valueWalking(until, how, treatments, ctx)('counted') + presentUnearnedAt(until, ctx);
     return (loan ? owedAt(loan, until) : 0) - owned;
   };
   return {

@@ -1,9 +1,8 @@
 import { presentCostOf } from '../evaluation/project.ts';
+import { keptPlan } from '../plans/options/keepOptions.ts';
 import type { Context } from '../plans/vehicle/context.ts';
-import { mayEnd } from '../plans/vehicle/endMixture.ts';
-import { keepPlan } from '../plans/vehicle/keepPlan.ts';
 import type { Treatments } from '../plans/vehicle/neededWork.ts';
-import type { Way } from '../plans/vehicle/option.ts';
+import { type Way, wayOf } from '../plans/vehicle/option.ts';
 import { laterPlan, laterTreatments } from '../plans/vehicle/replaceLaterPlan.ts';
 
 /** What following the rule of the repair limit is called, beside the options. */
@@ -11,12 +10,7 @@ export const RULE = { id: 'right-to-walk', label: 'Keep it, and walk away when a
 
 const heldOn = (treatments: Treatments): Way => {
   const work = treatments.includes('wait') ? 'left' : 'mended';
-  return {
-    ...RULE,
-    side: 'keep',
-    treatments,
-    build: (at) => mayEnd(keepPlan(RULE.id, RULE.label, work, treatments, at), at.horizon, treatments, at),
-  };
+  return wayOf({ ...RULE, side: 'keep', treatments }, keptPlan, RULE.id, RULE.label, work, treatments);
 };
 
 /**

@@ -1,11 +1,12 @@
 import { cardCredit, cardUntilPaid } from '../cashflow/contracts/card.ts';
 import { levelAt } from '../cashflow/levels.ts';
-import type { Category, Contract, Sink } from '../cashflow/posting.ts';
+import { type Contract, KINDS, type Sink } from '../cashflow/posting.ts';
 import { bridgedBy } from '../evaluation/project.ts';
 import { replacedAt } from '../plans/vehicle/changeOver.ts';
 import type { Context } from '../plans/vehicle/context.ts';
 import { leasesUntil } from '../plans/vehicle/leases.ts';
 import type { Treatments } from '../plans/vehicle/neededWork.ts';
+import { contractsOf } from '../plans/vehicle/recipe.ts';
 import { soldWalking, type WalksAs } from '../plans/vehicle/retirement.ts';
 import type { Awaited } from '../plans/vehicle/selling.ts';
 
@@ -22,9 +23,6 @@ interface Change {
   readonly awaited: Awaited | null;
   readonly owedAt: (month: number) => number;
 }
-
-/** Yearly bills of a bought vehicle are paid for the year that begins, so none is paid on the day the look ends. */
-const IN_ADVANCE: ReadonlySet<Category> = new Set<Category>(['insurance', 'registration, tax, inspection']);
 
 /**
  * What replacing the present vehicle at the end of month k costs from there on, if the look ends at month `until`: the
@@ -54,7 +52,7 @@ export const replacingFrom = (
   const changeAt = (month: number, how: WalksAs): Change => {
     const known = kept[how][month];
     if (known) return known;
-    const sold = soldWalking(month, how, treatments, ctx);
+    const sold = soldWalking(month, how, treatments);
     const plan = replacedAt(replacement, month, treatments, [], sold, ctx);
     const upTo = new Float64Array(horizon + 1);
     const yearAhead = new Float64Array(horizon + 1);
@@ -64,7 +62,8 @@ export const replacingFrom = (
         if (m === month) cashThen += cash;
         if (line.category === 'lease') return;
         upTo[m] = (upTo[m] as number) + counted * v(m);
-        if (IN_ADVANCE.has(line.category)) yearAhead[m] = (yearAhead[m] as number) + counted * v(m);
+        // The bill for a year that begins on the day the look ends is not paid.
+        if (KINDS[line.category].inAdvance) yearAhead[m] = (yearAhead[m] as number) + counted * v(m);
       },
       series(line, from, to, levels, counted) {
         if (line.category === 'lease') return;
@@ -73,15 +72,15 @@ export const replacingFrom = (
       time: null,
       stands: null,
     };
-    for (const contract of plan.changeOver?.contracts ?? []) contract(sink);
+    for (const contract of contractsOf(plan.changeOver?.pieces ?? [], ctx)) contract(sink);
     for (let m = 1; m <= horizon; m++) upTo[m] = (upTo[m] as number) + (upTo[m - 1] as number);
     const change = {
       upTo,
       yearAhead,
       cashThen,
-      ownedAt: (at: number) => plan.valueAt(at, 'counted') + plan.toCome(at, 'counted', true),
-      awaited: plan.changeOver?.awaited ?? null,
-      owedAt: plan.owedAt,
+      ownedAt: (at: number) => plan.valueAt(ctx, at)('counted') + plan.toCome(ctx, at, true)('counted'),
+      awaited: plan.changeOver?.awaited(ctx) ?? null,
+      owedAt: (at: number) => plan.owedAt(ctx, at),
     };
     kept[how][month] = change;
     return change;

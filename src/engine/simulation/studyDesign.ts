@@ -2,8 +2,10 @@ import { waysOf } from '../evaluation/options.ts';
 import { presentCostOf } from '../evaluation/project.ts';
 import { replaceLaterCurve } from '../evaluation/replacementTiming.ts';
 import { type Context, contextOf, EXPECTED } from '../plans/vehicle/context.ts';
-import type { Way } from '../plans/vehicle/option.ts';
+import { type Way, wayOf } from '../plans/vehicle/option.ts';
+import type { Plan } from '../plans/vehicle/plan.ts';
 import { laterPlan } from '../plans/vehicle/replaceLaterPlan.ts';
+import { leastOf } from '../quantity/least.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Scenario } from '../scenario/inputs/scenario.ts';
 import { detailFor } from './cashDetail.ts';
@@ -101,13 +103,13 @@ export const cheapestOf = (
   options: readonly Way[],
   costs: readonly number[],
   side: Way['side'],
-): number | null => {
-  let best: number | null = null;
-  options.forEach((way, i) => {
-    if (way.side === side && (best === null || (costs[i] as number) < (costs[best] as number))) best = i;
-  });
-  return best;
-};
+): number | null =>
+  leastOf(
+    options.flatMap((way, i) => (way.side === side ? [i] : [])),
+    (i) => costs[i] as number,
+  );
+
+const replacedIn = (ctx: Context, index: number, month: number): Plan => laterPlan(index, month, ctx);
 
 const prepare = (scenario: Scenario): Subject => {
   const { inputs, facts } = scenario;
@@ -127,13 +129,17 @@ const prepare = (scenario: Scenario): Subject => {
   const month = curve?.best.month ?? 0;
   const fixed: Way | null =
     replacement !== null && month > 0 && month < ctx.horizon
-      ? {
-          id: 'fixed',
-          side: 'later',
-          label: `Replace it in month ${month}, whatever comes`,
-          treatments: null,
-          build: (at) => laterPlan(replacement, month, at),
-        }
+      ? wayOf(
+          {
+            id: 'fixed',
+            side: 'later',
+            label: `Replace it in month ${month}, whatever comes`,
+            treatments: null,
+          },
+          replacedIn,
+          replacement,
+          month,
+        )
       : null;
   const keepWay = keep === null ? null : (options[keep] as Way);
   const ruleWay =

@@ -4,17 +4,14 @@ import { type Html, html } from '../markup/html.ts';
 import { ledgerByMonth, ledgerByYear, ledgerLines } from '../tables/ledger.ts';
 import { folded } from '../tables/table.ts';
 import { sunkSentence } from '../words/facts.ts';
-import { block, type CertainPage, type Chapter, key, notes, paragraphs, pick } from './page.ts';
+import { block, type Chapter, key, notes, type Page, paragraphs, pick } from './page.ts';
 
-const way = (
-  { d }: CertainPage,
-  option: OptionResult,
-): Html => html`<h3>${key(option.side)}${option.label}</h3>
+const way = ({ d }: Page, option: OptionResult): Html => html`<h3>${key(option.side)}${option.label}</h3>
 ${ledgerByYear(option, d.horizon)}
 ${folded('The lines behind these totals, with their reasons', ledgerLines(option))}${folded(`Every cost, line by line: ${counted(option.ledger.length, 'posting')}`, ledgerByMonth(option))}`;
 
 /** Every cost of the two best ways, by year and category, each total traceable to its postings. */
-export const arithmeticChapter = (page: CertainPage): Chapter => {
+export const arithmeticChapter = (page: Page): Chapter => {
   const { d, format } = page;
   const ways = [d.bestKeep, d.bestReplace].filter((o) => o !== null);
   const totals = ways.map((o) => ledgerCents(o.netPresentCost.counted));

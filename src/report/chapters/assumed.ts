@@ -6,7 +6,7 @@ import { noticesAt } from '../words/facts.ts';
 import { markWords } from '../words/marks.ts';
 import { capital, listed } from '../words/sentence.ts';
 import { weightiest } from '../words/tipping.ts';
-import { block, type CertainPage, type Chapter, paragraphs } from './page.ts';
+import { block, type Chapter, type Page, paragraphs } from './page.ts';
 
 const MARKS: readonly Mark[] = ['quoted', 'measured', 'guess', 'table', 'choice'];
 const said: Readonly<Record<Mark, string>> = {
@@ -17,7 +17,7 @@ const said: Readonly<Record<Mark, string>> = {
   choice: 'our choice',
 };
 
-const assumptions = ({ format }: CertainPage, caption: string, of: readonly Quantity[]) =>
+const assumptions = ({ format }: Page, caption: string, of: readonly Quantity[]) =>
   table({
     caption,
     kind: 'wordy',
@@ -39,7 +39,7 @@ const groups: readonly (readonly [string, RegExp])[] = [
 ];
 
 /** Whose numbers the answer rests on; every one of them, with its source. */
-export const assumedChapter = (page: CertainPage): Chapter => {
+export const assumedChapter = (page: Page): Chapter => {
   const { d } = page;
   const counts = MARKS.map(
     (mark) => [d.quantities.filter((q) => q.mark === mark).length, said[mark]] as const,

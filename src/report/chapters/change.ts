@@ -8,11 +8,11 @@ import { type Cell, folded, table } from '../tables/table.ts';
 import { decidingSentence, differenceWords, noticesAt, ownHoursSentence } from '../words/facts.ts';
 import { markWords } from '../words/marks.ts';
 import { bare, bareUnit, timesToday, tipAt, tipsNearestFirst, tipWords } from '../words/tipping.ts';
-import { block, type CertainPage, type Chapter, notes, paragraphs } from './page.ts';
+import { block, type Chapter, notes, type Page, paragraphs } from './page.ts';
 
 const SHOWN = 8;
 
-const swingsFigure = ({ d, format, figure }: CertainPage): Html | null => {
+const swingsFigure = ({ d, format, figure }: Page): Html | null => {
   if (!d.difference || d.swings.length === 0) return null;
   const most = d.swings.filter((s) => isFelt(s, d.grain)).slice(0, SHOWN);
   const [first] = most;
@@ -73,7 +73,7 @@ const tippingFinding = (
   return `At today's ${x.label}, it tips when ${y.label} is ${tipAt(y, at, format)}.`;
 };
 
-const lineFigure = ({ d, format, figure }: CertainPage): Html | null => {
+const lineFigure = ({ d, format, figure }: Page): Html | null => {
   const line = d.breakEvenLine;
   if (!line) return null;
   const points = line.points.flatMap((p) => (p.y === null ? [] : [{ x: p.x, y: p.y }]));
@@ -108,7 +108,7 @@ const rootWords = (q: BreakEven['quantity'], root: BreakEven['roots'][number], f
   return html`${kind}${tipAt(q, root.at, format)} <small>${timesToday(q, root)}</small>`;
 };
 
-const tipCells = ({ format }: CertainPage, b: BreakEven): Cell[] => {
+const tipCells = ({ format }: Page, b: BreakEven): Cell[] => {
   const q = b.quantity;
   const where =
     b.status === 'always'
@@ -126,7 +126,7 @@ const tipCells = ({ format }: CertainPage, b: BreakEven): Cell[] => {
   ];
 };
 
-const tipTable = (page: CertainPage, caption: string, of: readonly BreakEven[]): Html =>
+const tipTable = (page: Page, caption: string, of: readonly BreakEven[]): Html =>
   table({
     caption,
     kind: 'wordy',
@@ -136,7 +136,7 @@ const tipTable = (page: CertainPage, caption: string, of: readonly BreakEven[]):
   });
 
 /** With a shop taking over: one sentence where the answer stays the same, else month by month. */
-const shopTakesOver = ({ d, format }: Pick<CertainPage, 'd' | 'format'>): string | null => {
+const shopTakesOver = ({ d, format }: Pick<Page, 'd' | 'format'>): string | null => {
   const [first] = d.shopFrom;
   if (!first) return null;
   if (d.shopFrom.every((s) => Math.sign(s.difference) === Math.sign(first.difference)))
@@ -149,7 +149,7 @@ const shopTakesOver = ({ d, format }: Pick<CertainPage, 'd' | 'format'>): string
 };
 
 /** The same answer asked again with one thing otherwise: slower hands, no cure, a shop from some month on. */
-const whatIf = ({ d, format }: CertainPage): readonly string[] => {
+const whatIf = ({ d, format }: Page): readonly string[] => {
   return [
     d.doubleHours !== null && `At double the own hours, ${differenceWords(d.doubleHours, format)}.`,
     ownHoursSentence(d, format),
@@ -162,7 +162,7 @@ const whatIf = ({ d, format }: CertainPage): readonly string[] => {
 };
 
 /** What would tip the answer: one number at a time, two together, and what one's own hands are worth. */
-export const changeChapter = (page: CertainPage): Chapter => {
+export const changeChapter = (page: Page): Chapter => {
   const { d, format } = page;
   const tips = tipsNearestFirst(d);
   const near = tips.slice(0, 6);

@@ -7,16 +7,16 @@ import { cashWords, savingsShown, savingsWords } from '../words/facts.ts';
 import { cheapestFirst } from '../words/optionWords.ts';
 import { capital } from '../words/sentence.ts';
 import { costOf, monthlyOf } from '../words/verdict.ts';
-import { block, type CertainPage, type Chapter, key, notes, pick } from './page.ts';
+import { block, type Chapter, key, notes, type Page, pick } from './page.ts';
 
 const IN_PICTURE = 10;
 
-const endWords = ({ format }: CertainPage, o: OptionResult): string => {
+const endWords = ({ format }: Page, o: OptionResult): string => {
   const owns = format.round(o.valueAtEnd / 100);
   return o.owedAtEnd > 0 ? `${owns}, with ${format.round(o.owedAtEnd / 100)} owed` : owns;
 };
 
-const waysTable = (page: CertainPage, options: readonly OptionResult[], caption: string): Html => {
+const waysTable = (page: Page, options: readonly OptionResult[], caption: string): Html => {
   const { d, format } = page;
   const savings = savingsShown(d);
   const head = [
@@ -47,7 +47,7 @@ const waysTable = (page: CertainPage, options: readonly OptionResult[], caption:
   });
 };
 
-const waysFigure = (page: CertainPage, options: readonly OptionResult[]): Html => {
+const waysFigure = (page: Page, options: readonly OptionResult[]): Html => {
   const { d, format, figure } = page;
   const shown = options.slice(0, IN_PICTURE);
   const rows = shown.map((o) => ({
@@ -68,7 +68,7 @@ const waysFigure = (page: CertainPage, options: readonly OptionResult[]): Html =
 };
 
 /** The cheapest way of handing on now for each way of letting the old one go. */
-const lettingGo = ({ d, format }: CertainPage, options: readonly OptionResult[]): Html | null => {
+const lettingGo = ({ d, format }: Page, options: readonly OptionResult[]): Html | null => {
   const seen = new Map<string, OptionResult>();
   for (const o of options)
     if (o.side === 'replace' && o.letGo !== null && !seen.has(o.letGo)) seen.set(o.letGo, o);
@@ -86,7 +86,7 @@ const lettingGo = ({ d, format }: CertainPage, options: readonly OptionResult[])
 };
 
 /** All ways side by side, the closed ones with what closes them. */
-export const comparedChapter = (page: CertainPage): Chapter => {
+export const comparedChapter = (page: Page): Chapter => {
   const { d, format } = page;
   const options = cheapestFirst(d.options);
   const [best] = options;

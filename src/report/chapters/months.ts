@@ -11,7 +11,7 @@ import { table } from '../tables/table.ts';
 import { keeping, replacementName, replacing, shortSide } from '../words/optionWords.ts';
 import { capital } from '../words/sentence.ts';
 import { costOf, howMuchLess } from '../words/verdict.ts';
-import { block, type CertainPage, type Chapter, notes, type Page, pick, theReplacement } from './page.ts';
+import { block, type Chapter, notes, type Page, pick, theReplacement } from './page.ts';
 
 /** What comes in stands on a scale of its own and would flatten everything that is paid. */
 const RECEIPTS: readonly Category[] = ['selling the old one', "what we'd own at the end"];
@@ -96,10 +96,8 @@ const cumulativeFigure = (page: Page, pair: Pair): Html => {
   });
 };
 
-/** Where the money goes year by year; null where there are not two ways to set beside each other. */
-export const yearlyFigure = ({ d, format, figure }: CertainPage): Html | null => {
-  const [keep, replace] = [d.bestKeep, d.bestReplace];
-  if (!keep || !replace) return null;
+/** Where the money goes year by year. */
+const yearlyFigure = ({ d, format, figure }: Page, [keep, replace]: Pair): Html => {
   const sides = {
     keep: byCategoryAndYear(keep.ledger, d.horizon),
     replace: byCategoryAndYear(replace.ledger, d.horizon),
@@ -151,7 +149,7 @@ export const yearlyFigure = ({ d, format, figure }: CertainPage): Html | null =>
 };
 
 /** Both courses month by month, and by category year by year. */
-export const monthsChapter = (page: Page, yearly: Html | null): Chapter => {
+export const monthsChapter = (page: Page): Chapter => {
   const { d, format } = page;
   const { bestKeep, bestReplace } = d;
   const r = theReplacement(d);
@@ -176,7 +174,7 @@ export const monthsChapter = (page: Page, yearly: Html | null): Chapter => {
               6,
             ),
             cumulativeFigure(page, [bestKeep, bestReplace]),
-            yearly,
+            yearlyFigure(page, [bestKeep, bestReplace]),
           )}`
         : block(
             html`<p>There are not two open ways to set beside each other; what the open ones cost is said below.</p>`,

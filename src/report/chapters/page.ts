@@ -1,4 +1,4 @@
-import type { Certain, Decision } from '../../engine/answer/decision.ts';
+import type { Decision } from '../../engine/answer/decision.ts';
 import type { Quantity } from '../../engine/scenario/inputs/scenario.ts';
 import type { Figure } from '../figure.ts';
 import type { Formats } from '../format.ts';
@@ -6,15 +6,12 @@ import { type Html, html } from '../markup/html.ts';
 import { markWords } from '../words/marks.ts';
 import { bare } from '../words/tipping.ts';
 
-/** What every chapter is given: the whole decision, or what of it no drawn future touches. */
-export interface Page<D extends Certain = Decision> {
-  readonly d: D;
+/** What every chapter is given. */
+export interface Page {
+  readonly d: Decision;
   readonly format: Formats;
   readonly figure: (f: Figure) => Html;
 }
-
-/** The page of a chapter that can be written before any future is drawn. */
-export type CertainPage = Page<Certain>;
 
 export interface Chapter {
   readonly id: string;
@@ -27,14 +24,14 @@ export interface Chapter {
 export const key = (side: string): Html => html`<i class="key ${side}" aria-hidden="true"></i>`;
 
 /** Numbers whose keys match, in the order asked for; `#` stands for any position. */
-export const pick = (d: Certain, ...keys: readonly string[]): readonly Quantity[] =>
+export const pick = (d: Decision, ...keys: readonly string[]): readonly Quantity[] =>
   keys.flatMap((wanted) => {
     const like = new RegExp(`^${wanted.replaceAll('.', '\\.').replaceAll('#', '\\d+')}$`);
     return d.quantities.filter((q) => like.test(q.key));
   });
 
 /** The position of the replacement the page is about, for keys such as `replacement.0.price`. */
-export const theReplacement = (d: Certain): string => `replacement.${d.bestReplace?.replacement ?? 0}`;
+export const theReplacement = (d: Decision): string => `replacement.${d.bestReplace?.replacement ?? 0}`;
 
 const note = (q: Quantity, format: Formats): Html =>
   html`<li><b>${format.quantity(q)}</b> ${q.label} <span class="mark ${q.mark}">${markWords[q.mark]}${q.isDefault && ', filled in'}</span>${q.source !== '' && html` <small>${q.source}</small>`}${q.range && html` <small>likely ${bare(q, q.range.likely, format)}, 1 in 10 below ${bare(q, q.range.low, format)}, 1 in 10 above ${bare(q, q.range.high, format)}</small>`}</li>`;

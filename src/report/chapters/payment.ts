@@ -5,7 +5,7 @@ import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';
 import { noticesAt } from '../words/facts.ts';
 import { listed } from '../words/sentence.ts';
-import { block, type CertainPage, type Chapter, notes, paragraphs, pick } from './page.ts';
+import { block, type Chapter, notes, type Page, paragraphs, pick } from './page.ts';
 
 const rates = (loan: LoanView): string =>
   loan.apr === null
@@ -19,7 +19,7 @@ const underWater = (loan: LoanView): string =>
     ? 'At no time is more owed than it would bring.'
     : `For ${counted(loan.monthsUnderWater, 'month')} more is owed than it would bring: to sell, you'd pay in.`;
 
-const balanceFigure = ({ format, figure }: CertainPage, loan: LoanView): Html => {
+const balanceFigure = ({ format, figure }: Page, loan: LoanView): Html => {
   const rows = loan.balance.map((b) => ({ month: b.month, owed: b.owed / 100, value: b.value / 100 }));
   return figure({
     id: `balance-${loan.replacement}`,
@@ -37,7 +37,7 @@ const balanceFigure = ({ format, figure }: CertainPage, loan: LoanView): Html =>
   });
 };
 
-const one = (page: CertainPage, loan: LoanView): Html => {
+const one = (page: Page, loan: LoanView): Html => {
   const { d, format } = page;
   const r = `replacement.${loan.replacement}`;
   const exact = (cents: number): string => format.money(cents / 100);
@@ -84,7 +84,7 @@ const one = (page: CertainPage, loan: LoanView): Html => {
   )}`;
 };
 
-const leased = ({ d, format }: CertainPage, lease: Decision['leases'][number]): Html => {
+const leased = ({ d, format }: Page, lease: Decision['leases'][number]): Html => {
   const exact = (cents: number): string => format.money(cents / 100);
   const parts = [
     `${exact(lease.dueAtSigning)} due at signing`,
@@ -109,7 +109,7 @@ const leased = ({ d, format }: CertainPage, lease: Decision['leases'][number]): 
 };
 
 /** The payment: what it is, what it adds up to, and when one could not sell without paying in. */
-export const paymentChapter = (page: CertainPage): Chapter => {
+export const paymentChapter = (page: Page): Chapter => {
   const { d } = page;
   const best = d.bestReplace?.replacement;
   const loans = d.payments.toSorted(

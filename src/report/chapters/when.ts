@@ -4,9 +4,9 @@ import { replaceLaterChart } from '../charts/replaceLater.ts';
 import { calendar, counted, span, stepBeside } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { table } from '../tables/table.ts';
-import { block, type CertainPage, type Chapter, notes, pick } from './page.ts';
+import { block, type Chapter, notes, type Page, pick } from './page.ts';
 
-const bestWords = ({ d }: CertainPage, later: ReplaceLater): string => {
+const bestWords = ({ d }: Page, later: ReplaceLater): string => {
   const { month } = later.best;
   if (month === 0) return `For the ${later.name}, today is the cheapest day to change over.`;
   if (month >= d.horizon)
@@ -15,7 +15,7 @@ const bestWords = ({ d }: CertainPage, later: ReplaceLater): string => {
   return `For the ${later.name}, changing over after ${counted(month, 'month')}${named && ` (${named})`} costs least.`;
 };
 
-const laterFigure = (page: CertainPage, later: ReplaceLater): Html => {
+const laterFigure = (page: Page, later: ReplaceLater): Html => {
   const { d, format, figure } = page;
   const rows = later.curve.map((p) => ({ month: p.month, cost: p.netPresentCost }));
   const [now, never] = [rows[0]?.cost ?? 0, rows.at(-1)?.cost ?? 0];
@@ -49,7 +49,7 @@ const laterFigure = (page: CertainPage, later: ReplaceLater): Html => {
   });
 };
 
-const lifeFigure = ({ d, format, figure }: CertainPage): Html | null => {
+const lifeFigure = ({ d, format, figure }: Page): Html | null => {
   const life = d.economicLife;
   if (life.curve.length < 2) return null;
   const best = `${counted(life.best.months, 'month')}: ${format.round(life.best.averageCost)} a month`;
@@ -78,7 +78,7 @@ const lifeFigure = ({ d, format, figure }: CertainPage): Html | null => {
 };
 
 /** When to let it go: the changing-over month that costs least, and the months over which owning it costs least. */
-export const whenChapter = (page: CertainPage): Chapter => {
+export const whenChapter = (page: Page): Chapter => {
   const { d, format } = page;
   const best = d.bestReplace?.replacement;
   const laters = d.replaceLater.toSorted(

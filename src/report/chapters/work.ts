@@ -5,9 +5,9 @@ import { type Html, html } from '../markup/html.ts';
 import { cautionWords, DEFER } from '../words/cautions.ts';
 import { noticesAt } from '../words/facts.ts';
 import { capital, listed } from '../words/sentence.ts';
-import { block, type CertainPage, type Chapter, paragraphs } from './page.ts';
+import { block, type Chapter, type Page, paragraphs } from './page.ts';
 
-const terms = ({ d, format }: CertainPage, index: number): string => {
+const terms = ({ d, format }: Page, index: number): string => {
   const value = (what: string): number | undefined =>
     d.quantities.find((q) => q.key === `workNeeded.${index}.${what}`)?.value;
   const [parts, hours, shop] = [value('parts'), value('hours'), value('shopPrice')];
@@ -36,7 +36,7 @@ const whyWords = ({ safety, why }: WorkView): string => {
 
 const ended = (words: string): string => (/[.!?]$/.test(words) ? words : `${words}.`);
 
-const remarks = ({ d, format }: CertainPage, job: JobFacts, index: number): string =>
+const remarks = ({ d, format }: Page, job: JobFacts, index: number): string =>
   [
     ...d.work.slice(index, index + 1).flatMap((view) => [DRIVEN[view.mayBeDriven], whyWords(view)]),
     job.someoneElsePays === '' ? '' : `Does somebody else pay? ${capital(job.someoneElsePays)}.`,
@@ -45,7 +45,7 @@ const remarks = ({ d, format }: CertainPage, job: JobFacts, index: number): stri
     .filter((s) => s !== '')
     .join(' ');
 
-const jobBlock = (page: CertainPage, job: JobFacts, index: number): Html => {
+const jobBlock = (page: Page, job: JobFacts, index: number): Html => {
   const dangers = page.d.cautions.find((c) => c.job === job.name)?.dangers ?? job.dangers;
   return block(
     html`<h3>${capital(job.name)}</h3>`,
@@ -57,7 +57,7 @@ const jobBlock = (page: CertainPage, job: JobFacts, index: number): Html => {
 };
 
 /** The work it needs, job by job, with what to take care of beside each. */
-export const workChapter = (page: CertainPage): Chapter => {
+export const workChapter = (page: Page): Chapter => {
   const { jobs } = page.d.facts;
   return {
     id: 'work',

@@ -1,21 +1,21 @@
-import type { Certain, Notice, OptionResult } from '../../engine/answer/decision.ts';
+import type { Decision, Notice, OptionResult } from '../../engine/answer/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
 import { type Formats, formatsFor, inWords, number, saidDates } from '../format.ts';
 import { isPrivate } from '../privacy.ts';
 import { tipAt, tipsNearestFirst, tipWords } from './tipping.ts';
 
 /** What the decision has to say at one place of the page. */
-export const noticesAt = (d: Certain, place: Notice['place']): readonly string[] =>
+export const noticesAt = (d: Decision, place: Notice['place']): readonly string[] =>
   d.notices.filter((n) => n.place === place).map((n) => saidDates(costed(n, d)));
 
 /** The notice with what the work it names costs, before its full stop. */
-const costed = ({ text, cost }: Notice, d: Certain): string =>
+const costed = ({ text, cost }: Notice, d: Decision): string =>
   cost === null || cost === 0
     ? text
     : text.replace(/\.$/, ` (${formatsFor(d.facts).money(Math.round(cost / 100))}).`);
 
 /** What must be said above the money. Where nobody wrote it out, what is known of the vehicle says it. */
-export const safetyFirst = (d: Certain): readonly string[] => {
+export const safetyFirst = (d: Decision): readonly string[] => {
   const said = noticesAt(d, 'first');
   if (said.length > 0) return said;
   if (d.facts.recallStop) return ['An open recall says not to drive it: call the maker; the remedy is free.'];
@@ -23,7 +23,7 @@ export const safetyFirst = (d: Certain): readonly string[] => {
 };
 
 /** "3 of 21 numbers decide this; one is a guess." */
-export const decidingSentence = (d: Certain): string => {
+export const decidingSentence = (d: Decision): string => {
   const { count, guesses, of } = d.verdict.deciding;
   if (count === 0)
     return `None of ${number(of)} numbers decides this alone: none tips it by less than a factor of 1.5.`;
@@ -49,12 +49,12 @@ export const savingsLeftWords = (
 };
 
 /** Whether the page may and can speak of savings: they were given, and are not private. */
-export const savingsShown = (d: Certain): boolean =>
+export const savingsShown = (d: Decision): boolean =>
   !isPrivate(d.facts, 'savings_for_this') &&
   d.quantities.some((q) => q.key === 'household.savings' && !q.isDefault);
 
 /** "Savings left the day after: $1,100 or none, …"; null when savings are private or no way is open. */
-export const savingsSentence = (d: Certain, format: Formats): string | null => {
+export const savingsSentence = (d: Decision, format: Formats): string | null => {
   if (!savingsShown(d)) return null;
   const each = [
     d.bestKeep && `${savingsLeftWords(d.bestKeep, format)} if kept`,
@@ -64,7 +64,7 @@ export const savingsSentence = (d: Certain, format: Formats): string | null => {
 };
 
 /** "What would tip it first: …"; says so where nothing does. */
-export const tipSentence = (d: Certain, format: Formats): string | null => {
+export const tipSentence = (d: Decision, format: Formats): string | null => {
   if (!d.difference) return null;
   const [first] = tipsNearestFirst(d);
   return first
@@ -72,13 +72,13 @@ export const tipSentence = (d: Certain, format: Formats): string | null => {
     : 'No single number tips it anywhere in its range.';
 };
 
-export const notMoneySentence = (d: Certain): string | null =>
+export const notMoneySentence = (d: Decision): string | null =>
   d.facts.notMoney.length === 0
     ? null
     : `Not counted: ${d.facts.notMoney.map((text) => text.trim().replace(/[.;]$/, '')).join('; ')}.`;
 
 /** What one's own time does to the answer; null where no own hours are at stake. */
-export const ownHoursSentence = (d: Certain, format: Formats): string | null => {
+export const ownHoursSentence = (d: Decision, format: Formats): string | null => {
   if (!d.bestKeep || !d.bestReplace || d.bestKeep.hours.total + d.bestReplace.hours.total === 0) return null;
   const priced = d.facts.hoursPriced ? '' : 'Own hours count as nothing here. ';
   if (d.ownHourTips === null) return `${priced}At no price of an own hour does the answer tip.`;
@@ -98,7 +98,7 @@ export const differenceWords = (difference: Cents, format: Formats): string => {
 };
 
 /** What is already spent, which no way can get back. */
-export const sunkSentence = (d: Certain, format: Formats): string | null => {
+export const sunkSentence = (d: Decision, format: Formats): string | null => {
   if (d.sunk.spent === 0) return null;
   const back =
     d.sunk.returns === 0 ? '' : ` Returned, it would bring back ${format.money(d.sunk.returns / 100)}.`;

@@ -1,18 +1,18 @@
-import type { Certain, OptionResult, Reading } from '../../engine/answer/decision.ts';
+import type { Decision, OptionResult, Reading } from '../../engine/answer/decision.ts';
 
 /** The other vehicle in question: the one the best replacing way would bring, or the only one named. */
-export const replacementName = (d: Certain): string => {
+export const replacementName = (d: Decision): string => {
   const index = d.bestReplace?.replacement ?? (d.facts.replacementNames.length === 1 ? 0 : null);
   return (index === null ? undefined : d.facts.replacementNames[index]) ?? 'another vehicle';
 };
 
 /** The two courses as short as can be: for labels in charts and heads of columns. */
-export const shortSide = (d: Certain, side: 'keep' | 'replace'): string =>
+export const shortSide = (d: Decision, side: 'keep' | 'replace'): string =>
   side === 'keep' ? `keep the ${d.facts.vehicleName}` : `take the ${replacementName(d)}`;
 
-export const keeping = (d: Certain): string => `keeping the ${d.facts.vehicleName}`;
+export const keeping = (d: Decision): string => `keeping the ${d.facts.vehicleName}`;
 
-export const replacing = (d: Certain): string => `handing it on for the ${replacementName(d)}`;
+export const replacing = (d: Decision): string => `handing it on for the ${replacementName(d)}`;
 
 export const readingWords: Readonly<Record<Reading, string>> = {
   counted: 'own time counted',

@@ -1,5 +1,5 @@
 import { isFelt } from '../../engine/analysis/swings.ts';
-import type { BreakEven, Certain } from '../../engine/answer/decision.ts';
+import type { BreakEven, Decision } from '../../engine/answer/decision.ts';
 import type { Quantity, Unit } from '../../engine/scenario/inputs/scenario.ts';
 import { type Formats, number, roundTo } from '../format.ts';
 
@@ -38,11 +38,11 @@ export const timesToday = (q: Quantity, root: BreakEven['roots'][number]): strin
  * Break-evens that tip somewhere, in the decision's own order: nearest to today's value first. The first of them is what
  * tips it first, wherever that is said; how far ahead we look is a number among the others here.
  */
-export const tipsNearestFirst = (d: Certain): readonly BreakEven[] =>
+export const tipsNearestFirst = (d: Decision): readonly BreakEven[] =>
   d.breakEvens.filter((b) => b.roots.length > 0);
 
 /** The numbers that move the answer most when each is moved as far as its swing goes, the most first. */
-export const weightiest = (d: Certain, most: number): readonly Quantity[] =>
+export const weightiest = (d: Decision, most: number): readonly Quantity[] =>
   d.swings
     .filter((s) => isFelt(s, d.grain))
     .slice(0, most)

@@ -1,4 +1,4 @@
-import type { Certain, Decision, OptionResult, Reading } from '../../engine/answer/decision.ts';
+import type { Decision, OptionResult, Reading } from '../../engine/answer/decision.ts';
 import { type Formats, span, stepBeside, stepOf } from '../format.ts';
 import { keeping, READINGS, readingWords, replacing } from './optionWords.ts';
 import { capital, listed, plainText, type Sentence, strong } from './sentence.ts';
@@ -45,7 +45,7 @@ export const lessAMonth = (d: Decision, format: Formats): string => {
 
 /** What a way costs, to the digits its difference from the other lets one see. */
 export const costOf = (
-  d: Certain,
+  d: Decision,
   option: OptionResult,
   format: Formats,
   reading: Reading = 'counted',
@@ -56,7 +56,7 @@ export const costOf = (
 };
 
 /** What a way works out at a month, to the digits its difference from the other lets one see. */
-export const monthlyOf = (d: Certain, option: OptionResult, format: Formats): string => {
+export const monthlyOf = (d: Decision, option: OptionResult, format: Formats): string => {
   const cost = units(option.equivalentMonthlyCost.counted);
   const apart = units((d.difference?.counted ?? 0) / Math.max(1, d.horizon));
   return format.round(cost, stepBeside(cost, apart));

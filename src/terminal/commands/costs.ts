@@ -1,4 +1,4 @@
-import { decide } from '../../engine/answer/decide.ts';
+import { firstAnswer } from '../../engine/answer/atAverage.ts';
 import { visible } from '../../engine/scenario/text/problems.ts';
 import { costsCsv } from '../../report/exports/costs.ts';
 import type { Effects } from '../effects.ts';
@@ -11,7 +11,7 @@ import { save } from '../save.ts';
 export const costsCommand = async (file: string, options: Options, effects: Effects): Promise<number> => {
   const loaded = await load(file, effects);
   if (typeof loaded === 'number') return loaded;
-  const csv = costsCsv(decide(loaded.scenario, effects.version));
+  const csv = costsCsv(firstAnswer(loaded.scenario, effects.version));
   if (options.out === null || options.out === '-') {
     await effects.out(csv);
     return EXIT.done;

@@ -31,7 +31,7 @@ export const nodeEffects = (worker: URL): Effects => ({
     return process.stderr.isTTY && process.env.TERM !== 'dumb' ? overwrite : null;
   },
   onStop,
-  crew: () => callCrew(worker, Math.min(availableParallelism() - 1, MOST_WORKERS)),
+  crew: () => callCrew(worker, Math.max(1, Math.min(availableParallelism() - 1, MOST_WORKERS))),
 });
 
 /** Null where it is no terminal, or one that does not say (some give 0). */

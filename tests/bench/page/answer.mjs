@@ -4,7 +4,6 @@
  */
 import { decideAtAverage } from '../../../src/engine/answer/atAverage.ts';
 import { withChances } from '../../../src/engine/answer/decide.ts';
-import { copyOf } from '../../../src/engine/scenario/inputs/lens.ts';
 
 /** @typedef {import('../../../src/engine/scenario/inputs/scenario.ts').Scenario} Scenario */
 /** @typedef {import('../../../src/engine/answer/decision.ts').Decision} Decision */
@@ -13,7 +12,7 @@ import { copyOf } from '../../../src/engine/scenario/inputs/lens.ts';
 /** @type {(json: string) => Scenario} */
 const scenarioOf = (json) => {
   const scenario = JSON.parse(json);
-  return { ...scenario, inputs: copyOf(scenario.inputs) };
+  return { ...scenario, inputs: structuredClone(scenario.inputs) };
 };
 
 /** Milliseconds of the options with their ledgers, the pair and the verdict, nothing asked about any number. */

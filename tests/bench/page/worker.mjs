@@ -1,5 +1,4 @@
 /** A worker of the page: draws each scramble that it is asked for, of the scenario that it was sent first. */
-import { copyOf } from '../../../src/engine/scenario/inputs/lens.ts';
 import { simulateScramble } from '../../../src/engine/simulation/draws.ts';
 
 /** @typedef {import('../../../src/engine/scenario/inputs/scenario.ts').Scenario} Scenario */
@@ -11,6 +10,6 @@ let scenario;
 
 scope.onmessage = (/** @type {{ data: { scenario: Scenario } | { setting: DrawSetting } }} */ { data }) => {
   // What was sent is of another kind to the compiler than what is copied from it.
-  if ('scenario' in data) scenario = { ...data.scenario, inputs: copyOf(data.scenario.inputs) };
+  if ('scenario' in data) scenario = { ...data.scenario, inputs: structuredClone(data.scenario.inputs) };
   else scope.postMessage(simulateScramble(scenario, data.setting));
 };

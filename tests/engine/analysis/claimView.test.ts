@@ -7,7 +7,7 @@ import {
   keepCourse,
   laterCourse,
 } from '../../../src/engine/plans/collision/retention.ts';
-import type { Context } from '../../../src/engine/plans/vehicle/context.ts';
+import { type Context, unrounded } from '../../../src/engine/plans/vehicle/context.ts';
 import type { Plan } from '../../../src/engine/plans/vehicle/plan.ts';
 import type { ClaimFacts, Rebuild } from '../../../src/engine/scenario/inputs/claim.ts';
 import { ctxOf, named, viewOf, whyOf } from '../plans/collision/asked.ts';
@@ -117,7 +117,7 @@ describe('papers that may be refused', () => {
   const [course] = COURSES.filter(({ id }) => id === 'claim/rebuild') as [Course];
   const cost = (refused: number, build: (ctx: Context) => Plan): number => {
     const one = hit({ rebuild: { ...rebuild, monthsOff: 2, refused } }, { place: strict }, 2500);
-    const ctx: Context = { ...ctxOf(one), rounding: 'unrounded' };
+    const ctx = unrounded(ctxOf(one));
     return presentCostOf(build(ctx), ctx).counted;
   };
   it.each([

@@ -177,7 +177,7 @@ describe('a change of vehicle in month k', () => {
       replacement: [{ ...(inputs.replacement[0] as Replacement), value: table, floor: 0 }],
     };
     const ctx = at(growing);
-    expect(laterPlan(0, 48, ctx).valueAt(60, 'cash')).toBeCloseTo(14418 * 1.05 ** 4, 6);
+    expect(laterPlan(0, 48, ctx).valueAt(ctx, 60)('cash')).toBeCloseTo(14418 * 1.05 ** 4, 6);
   });
 
   it('is paid from savings and what is put by till then, and only the rest from the card', () => {

@@ -42,12 +42,10 @@ const bridgeLine = (what: string, reason: string): Line => ({
   what,
   path: 'household.card_rate',
   reason,
+  role: 'bridge',
 });
 const LENT = bridgeLine('on the card, until the sale pays', 'what the sale will cover is lent till then');
 const REPAID = bridgeLine('card paid back from the sale', 'once the buyer pays, with interest');
-
-/** Lent until a sale pays, or paid back from it: no payment that comes every month. */
-export const isBridge = (line: Line): boolean => line === LENT || line === REPAID;
 
 /** What 1 put on the card grows to in so many months in which nothing is paid back. */
 export const cardGrowth = (cardRate: number, months: number): number => (1 + cardRate / 12) ** months;

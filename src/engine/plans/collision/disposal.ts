@@ -1,27 +1,32 @@
 /** The courses in which it goes today: to the insurer as a total loss, or sold damaged, with a claim or without. */
-import { bought } from '../vehicle/boughtVehicle.ts';
-import { type Context, onceIn } from '../vehicle/context.ts';
+import type { LoanFlows } from '../../cashflow/contracts/loan.ts';
+import type { Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
+import type { Contract } from '../../cashflow/posting.ts';
+import type { Brought } from '../vehicle/boughtVehicle.ts';
+import { NOTHING } from '../vehicle/byReading.ts';
+import type { Context } from '../vehicle/context.ts';
 import { type Gone, goneBy } from '../vehicle/disposalToday.ts';
-import { gettingAbout } from '../vehicle/gettingAbout.ts';
 import { replacementClosed } from '../vehicle/openOptions.ts';
-import type { Way } from '../vehicle/option.ts';
+import { type Way, wayOf } from '../vehicle/option.ts';
 import { capital, replacementIds } from '../vehicle/optionNames.ts';
 import { presentUnusedToday } from '../vehicle/paidAhead.ts';
-import { type Financing, type Nameless, named, type Plan } from '../vehicle/plan.ts';
+import type { Financing, Nameless, Plan } from '../vehicle/plan.ts';
 import { bringsToday, type Offer, presentLoan } from '../vehicle/presentVehicle.ts';
+import { recipe } from '../vehicle/recipe.ts';
+import { doneWithout, replacedToday } from '../vehicle/replaceNowPlan.ts';
 import { settlementClosed } from './eligibility.ts';
 import { type Asked, claimOf, settled } from './settlement.ts';
 import { byClaim, byCollision, refunds, settlement } from './settlementFlows.ts';
 import { afterwards } from './treatment.ts';
 
 /** One way in which it goes today, once. */
-export interface Going {
+export type Going = {
   readonly id: string;
   readonly label: string;
   readonly how: 'given up' | 'repair in money' | null;
   /** Null: it goes to the insurer. */
   readonly offer: Offer | null;
-}
+};
 
 const DAMAGED: Offer = {
   letGo: 'as it stands',
@@ -86,43 +91,82 @@ export const goings = (ctx: Context): Going[] => {
 export const goingAsked = ({ how }: Going, replaced: boolean): Asked | null =>
   how === null ? null : { how, replaced, days: 0, more: 0 };
 
-/** The day on which it goes: what is settled, what it brings, and what is still owed on it. Within a future, once. */
-const goesOn = (going: Going, replaced: boolean, ctx: Context): Gone =>
-  onceIn(ctx.future, going, [replaced], () => goesOnAnew(going, replaced, ctx));
-
-const goesOnAnew = (going: Going, replaced: boolean, ctx: Context): Gone => {
+const splitOf = (going: Going, replaced: boolean, ctx: Context): Split<number> | null => {
   const asked = goingAsked(going, replaced);
-  const split = asked && settled(ctx, asked);
-  const around = [
-    ...(asked && split
-      ? [...settlement(split, asked, going.offer === null, ctx), ...byClaim(split, 0, replaced, ctx)]
-      : []),
-    ...byCollision(0, true, ctx),
-    ...refunds(ctx),
-    // A premium that the file lists stands for what is unearned of it.
-    presentUnusedToday(
-      ctx,
-      claimOf(ctx.inputs, ctx.facts).claim.refunds.some(({ insurance }) => insurance),
-    ),
-  ];
-  const owed = ctx.inputs.vehicle.loan?.owed ?? 0;
-  if (going.offer === null) {
-    const proceeds = split ? split.payment + split.refund + split.gap : 0;
-    return {
-      brought: { tradeIn: 0, payoff: owed, proceeds },
-      contracts: around,
-      awaited: null,
-      toCome: () => 0,
-      owedAt: () => 0,
-    };
-  }
-  // Without a loan nothing of what it then is has to be known.
-  const loan = owed > 0 ? presentLoan(afterwards('left', split ? split.stillOwed : owed, ctx)) : null;
-  return goneBy(going.offer, loan, around, ctx);
+  return asked && settled(ctx, asked);
 };
 
-const planOf = ({ offer }: Going, id: string, label: string, plan: Nameless): Plan =>
-  named(plan, { id, label, work: 'skipped', letGo: offer?.letGo ?? 'to the insurer' });
+const settlesOn = (ctx: Context, going: Going, replaced: boolean): Contract[] => {
+  const split = splitOf(going, replaced, ctx);
+  return split ? settlement(split, going.offer === null) : [];
+};
+
+const claimBrings = (ctx: Context, going: Going, replaced: boolean): Contract[] => {
+  const split = splitOf(going, replaced, ctx);
+  return split ? byClaim(split, 0, replaced, ctx) : [];
+};
+
+/** What the collision takes, and what comes back for a vehicle that is gone. */
+const besides = (ctx: Context): Contract[] => [
+  ...byCollision(0, true, ctx),
+  ...refunds(ctx),
+  // A premium that the file lists stands for what is unearned of it.
+  presentUnusedToday(
+    ctx,
+    claimOf(ctx.inputs, ctx.facts).claim.refunds.some(({ insurance }) => insurance),
+  ),
+];
+
+const broughtByInsurer = (ctx: Context, going: Going, replaced: boolean): Brought => {
+  const split = splitOf(going, replaced, ctx);
+  return {
+    tradeIn: 0,
+    payoff: ctx.inputs.vehicle.loan?.owed ?? 0,
+    proceeds: split ? split.payment + split.refund + split.gap : 0,
+  };
+};
+
+/** The loan that is left on it once the day is settled. */
+const loanLeft = (ctx: Context, going: Going, replaced: boolean): LoanFlows | null => {
+  const owed = ctx.inputs.vehicle.loan?.owed ?? 0;
+  // Without a loan nothing of what it then is has to be known.
+  if (owed <= 0) return null;
+  return presentLoan(afterwards('left', splitOf(going, replaced, ctx)?.stillOwed ?? owed, ctx));
+};
+
+/** The day on which it goes: what is settled, what it brings, and what is still owed on it. */
+const goesOn = (going: Going, replaced: boolean): Gone => {
+  const day = [recipe(settlesOn, going, replaced), recipe(claimBrings, going, replaced), recipe(besides)];
+  return going.offer === null
+    ? {
+        brought: recipe(broughtByInsurer, going, replaced),
+        pieces: day,
+        awaited: () => null,
+        toCome: () => NOTHING,
+        owedAt: () => 0,
+      }
+    : goneBy(going.offer, recipe(loanLeft, going, replaced), day);
+};
+
+const planOf = ({ offer }: Going, id: string, label: string, plan: Nameless): Plan => ({
+  ...plan,
+  id,
+  label,
+  work: 'skipped',
+  letGo: offer?.letGo ?? 'to the insurer',
+});
+
+const goneAndReplaced = (
+  ctx: Context,
+  going: Going,
+  id: string,
+  label: string,
+  index: number,
+  financing: Financing,
+): Plan => planOf(going, id, label, replacedToday(goesOn(going, true), index, financing, ctx));
+
+const goneForGood = (_ctx: Context, going: Going, id: string, label: string): Plan =>
+  planOf(going, id, label, doneWithout(goesOn(going, false)));
 
 /** The ways of one going: with each replacement that serves, and without one. */
 export const goingWays = (
@@ -140,47 +184,21 @@ export const goingWays = (
     return financings.map((financing) => {
       const id = `${going.id}/replace/${ids[index]}${financing === 'low rate' ? '/low-rate' : ''}`;
       const label = `${capital(going.label)}, and get the ${name}${financing === 'low rate' ? ' at the low rate' : ''}`;
-      const build = (at: Context): Plan => {
-        const old = goesOn(going, true, at);
-        const next = bought(index, 0, old.brought, financing, at);
-        return planOf(going, id, label, {
-          side: 'replace',
-          replacement: index,
-          replaceMonth: 0,
-          contracts: [...old.contracts, ...next.contracts],
-          changeOver: null,
-          awaited: old.awaited,
-          valueAt: next.valueAt,
-          toCome: (month, reading) => old.toCome(month, reading) + next.toCome(month),
-          owedAt: (month) => old.owedAt(month) + next.owedAt(month),
-          vehicleAtEnd: name,
-          purchase: next.purchase,
-        });
-      };
-      return { id, side: 'replace', label, treatments: null, build };
+      return wayOf(
+        { id, side: 'replace', label, treatments: null },
+        goneAndReplaced,
+        going,
+        id,
+        label,
+        index,
+        financing,
+      );
     });
   });
   if (ctx.inputs.doingWithout && going.offer?.letGo !== 'trade-in') {
     const id = `${going.id}/without`;
     const label = `${capital(going.label)}, and do without`;
-    const build = (at: Context): Plan => {
-      const { doingWithout } = at.inputs;
-      const { contracts, awaited, toCome, owedAt } = goesOn(going, false, at);
-      return planOf(going, id, label, {
-        side: 'without',
-        replacement: null,
-        replaceMonth: null,
-        contracts: [...contracts, ...(doingWithout ? [gettingAbout(doingWithout, 1, at)] : [])],
-        changeOver: null,
-        awaited,
-        valueAt: () => 0,
-        toCome,
-        owedAt,
-        vehicleAtEnd: '',
-        purchase: null,
-      });
-    };
-    open.push({ id, side: 'without', label, treatments: null, build });
+    open.push(wayOf({ id, side: 'without', label, treatments: null }, goneForGood, going, id, label));
   }
   return { open, why: null };
 };

@@ -10,7 +10,7 @@ import { type Cents, toCents } from '../../quantity/money.ts';
 import { remember } from '../../quantity/remember.ts';
 import type { Claim, ClaimFacts, ClaimWork } from '../../scenario/inputs/claim.ts';
 import { toBeChecked } from '../../scenario/places/placeRule.ts';
-import { type Context, onceIn } from '../vehicle/context.ts';
+import { type Context, onceFor } from '../vehicle/context.ts';
 import { presentClosed } from '../vehicle/openOptions.ts';
 import { claimOf, estimateIn, type Settles, settleIn } from './settlement.ts';
 import type { Deed } from './treatment.ts';
@@ -59,7 +59,7 @@ const lenderCloses = (ctx: Context): string | null => {
 
 /** Why an insurer does not settle in this manner; null where it does. */
 export const settlementClosed = (how: Settles, ctx: Context): string | null =>
-  onceIn(ctx.future, 'settlement closed', [how], () => whyClosed(how, ctx));
+  onceFor(ctx, `closed ${how}`, () => whyClosed(how, ctx));
 
 const whyClosed = (how: Settles, ctx: Context): string | null => {
   const { claim, said } = claimOf(ctx.inputs, ctx.facts);

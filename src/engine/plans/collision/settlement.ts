@@ -25,8 +25,7 @@ import { unusedRefund } from '../../cashflow/contracts/settlement/refund.ts';
 import type { Claim, ClaimFacts, PaidAheadFor } from '../../scenario/inputs/claim.ts';
 import type { Inputs } from '../../scenario/inputs/inputs.ts';
 import type { Facts } from '../../scenario/inputs/scenario.ts';
-import { type Context, lastingOrOnce, onceIn } from '../vehicle/context.ts';
-import type { Reads } from '../vehicle/memory.ts';
+import { type Context, onceFor } from '../vehicle/context.ts';
 
 /** What the insurer is asked for: the repair once done, money instead, or a total loss given up or kept. */
 export type Settles = 'repair done' | 'repair in money' | 'given up' | 'kept';
@@ -174,41 +173,15 @@ export const settleIn = <N extends number>(
   return { statement, most, split };
 };
 
-/** All that a settlement reads, but for what is found later. */
-export const SETTLED_READS: Reads<Claim> = {
-  own: [
-    'value',
-    'damageBefore',
-    'estimate.lines',
-    'estimate.tax',
-    'deductible',
-    'fault',
-    'otherLimit',
-    'salvage',
-    'salesTax',
-    'titleFee',
-    'transferFee',
-    'rental',
-    'storage',
-    'tow',
-    'refunds',
-    'gap',
-  ],
-  household: [],
-  vehicle: ['loan'],
-};
-
 /** The settlement in currency units, rounded as the context has it. */
 export const settled = (ctx: Context, asked: Asked): Split<number> => {
-  if (ctx.rounding === 'unrounded') {
-    const { how, replaced, days, more } = asked;
-    const { claim } = claimOf(ctx.inputs, ctx.facts);
-    const anew = (): Split<number> => settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split;
-    // What is found later is a number that moves more often than not: no settlement with it comes twice.
-    return more === 0
-      ? lastingOrOnce(ctx.future, claim, SETTLED_READS, [how, replaced, days], anew)
-      : onceIn(ctx.future, 'settled', [how, replaced, days, more], anew);
-  }
+  const { how, replaced, days, more } = asked;
+  if (ctx.rounding === 'unrounded')
+    return onceFor(
+      ctx,
+      `settled ${how} ${replaced} ${days} ${more}`,
+      () => settleIn(UNROUNDED, ctx.inputs, ctx.facts, asked).split,
+    );
   const { split } = settleIn(TO_THE_CENT, ctx.inputs, ctx.facts, asked);
   const [payment, owed, lender, owner, shop, refund, gap, stillOwed] = [
     split.payment,

@@ -4,19 +4,8 @@ import { TO_THE_CENT, UNROUNDED } from '../../cashflow/contracts/settlement/arit
 import { type FirstDayLine, firstDay, type Split } from '../../cashflow/contracts/settlement/lossPayee.ts';
 import { shareCollected } from '../../cashflow/contracts/settlement/otherInsurer.ts';
 import type { Category, Contract, Line } from '../../cashflow/posting.ts';
-import type { Claim } from '../../scenario/inputs/claim.ts';
-import { type Context, lasting, timesOf, together } from '../vehicle/context.ts';
-import type { Reads } from '../vehicle/memory.ts';
-import {
-  type Asked,
-  claimOf,
-  refundOf,
-  rentalPaid,
-  SETTLED_READS,
-  shareFromOther,
-  storagePaid,
-  towPaid,
-} from './settlement.ts';
+import { type Context, timesOf } from '../vehicle/context.ts';
+import { claimOf, refundOf, rentalPaid, shareFromOther, storagePaid, towPaid } from './settlement.ts';
 
 export const line = (category: Category, what: string, path: string, reason: string): Line => ({
   category,
@@ -37,29 +26,15 @@ const ITEMS: Record<FirstDayLine['item'], { readonly category: Category; readonl
   'shortfall is paid': { category: 'loan', reason: 'the debt outlives the vehicle' },
 };
 
-/** As the settlement itself, but a list of its own: each caller of `lasting` has one. */
-const SETTLEMENT_READS: Reads<Claim> = { ...SETTLED_READS };
-
 /**
  * The settlement as lines of the day.
  *
- * @param asked what the split settles
  * @param payOff the vehicle goes to the insurer, so what is still owed falls due
  */
-export const settlement = (
-  split: Split<number>,
-  { how, replaced, days, more }: Asked,
-  payOff: boolean,
-  ctx: Context,
-): readonly Contract[] => {
-  const { claim } = claimOf(ctx.inputs, ctx.facts);
-  return lasting(ctx.future, claim, SETTLEMENT_READS, [how, replaced, days, more, payOff], (lasts) => {
-    const contracts = firstDay(split, payOff).map(({ item, amount }) =>
-      oneOff(line(ITEMS[item].category, item, 'claim', ITEMS[item].reason), 0, amount),
-    );
-    return together(contracts, 0, lasts);
-  });
-};
+export const settlement = (split: Split<number>, payOff: boolean): Contract[] =>
+  firstDay(split, payOff).map(({ item, amount }) =>
+    oneOff(line(ITEMS[item].category, item, 'claim', ITEMS[item].reason), 0, amount),
+  );
 
 /** Dearer insurance, at the yearly bills that follow a claim on the own policy, whatever is driven by then. */
 const surcharge = (ctx: Context): Contract => {
@@ -126,21 +101,9 @@ export const byClaim = (split: Split<number>, days: number, insured: boolean, ct
   ];
 };
 
-const COLLISION_READS: Reads<Claim> = { own: ['tow', 'storage', 'rental', 'childSeats'], household: [] };
-
 /** What the collision costs whoever pays: tow, storage, seats for children, days without. */
-export const byCollision = (days: number, seats: boolean, ctx: Context): readonly Contract[] => {
-  const { claim } = claimOf(ctx.inputs, ctx.facts);
-  return lasting(ctx.future, claim, COLLISION_READS, [days, seats], (lasts) =>
-    together(collisionCosts(claim, days, seats), 0, lasts),
-  );
-};
-
-const collisionCosts = (
-  { tow, storage, rental, childSeats }: Claim,
-  days: number,
-  seats: boolean,
-): Contract[] => {
+export const byCollision = (days: number, seats: boolean, ctx: Context): Contract[] => {
+  const { tow, storage, rental, childSeats } = claimOf(ctx.inputs, ctx.facts).claim;
   const work = (what: string, key: string, amount: number): Contract =>
     oneOff(line('work needed now', what, `claim.${key}`, 'whoever pays for it'), 0, amount);
   return [

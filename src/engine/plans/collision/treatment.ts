@@ -5,19 +5,10 @@ import { estimateTotals, labourRateGap } from '../../cashflow/contracts/settleme
 import { workOnce } from '../../cashflow/contracts/work.ts';
 import { levelAt } from '../../cashflow/levels.ts';
 import type { Contract } from '../../cashflow/posting.ts';
-import type { Claim, ClaimWork, Rebuild } from '../../scenario/inputs/claim.ts';
+import type { ClaimWork, Rebuild } from '../../scenario/inputs/claim.ts';
 import type { PresentVehicle } from '../../scenario/inputs/inputs.ts';
-import {
-  type Context,
-  lasting,
-  lastingOrOnce,
-  timesOf,
-  together,
-  upTo,
-  withVehicle,
-} from '../vehicle/context.ts';
+import { type Context, onceFor, timesOf, upTo, withVehicle } from '../vehicle/context.ts';
 import { gettingAbout } from '../vehicle/gettingAbout.ts';
-import type { Reads } from '../vehicle/memory.ts';
 import { jobShopPrice } from '../vehicle/neededWork.ts';
 import { claimOf, estimateIn, paidForMore, type Settles, settled, shareFromOther } from './settlement.ts';
 import { line } from './settlementFlows.ts';
@@ -25,13 +16,14 @@ import { line } from './settlementFlows.ts';
 /** What becomes of the damage while it is kept. */
 export type Deed = 'shop' | 'own' | 'safe' | 'left' | 'rebuild';
 
-const REPAIR_READS: Reads<Claim> = { own: ['estimate.lines', 'estimate.tax'], household: [] };
-
 /** The estimate with its tax, as if all of it were done. */
 const repairCost = (ctx: Context): number => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
-  const total = (): number => estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total;
-  return lastingOrOnce(ctx.future, claim, REPAIR_READS, [], total);
+  return onceFor(
+    ctx,
+    'repair cost',
+    () => estimateTotals(UNROUNDED, estimateIn(UNROUNDED, claim, false), true).total,
+  );
 };
 
 /** What the damage takes off the price as it stands; the needed work takes the rest, by shop price. */
@@ -58,8 +50,8 @@ const lostAfter = (deed: Deed, ctx: Context): number => {
 export const afterwards = (deed: Deed, owed: number, ctx: Context): Context => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const { vehicle, workNeeded } = ctx.inputs;
-  const { running, asItStands } = vehicle.sellsFor;
   const rebuilt = deed === 'rebuild' ? claim.rebuild : null;
+  const { running, asItStands } = vehicle.sellsFor;
   const jobsTake = Math.max(0, running - asItStands) - damageLoss(ctx);
   const changed: PresentVehicle = {
     ...vehicle,
@@ -76,26 +68,21 @@ export const afterwards = (deed: Deed, owed: number, ctx: Context): Context => {
   return withVehicle(changed, ctx);
 };
 
-const EXTRA_READS: Reads<Claim> = { own: ['alignment', 'calibration', 'belts'], household: [] };
-
 /** Needed to have it safe again, whoever repairs it; a shop's estimate may hold it already. */
-const extras = (byEstimate: boolean, ctx: Context): readonly Contract[] => {
-  const { claim } = claimOf(ctx.inputs, ctx.facts);
-  return lasting(ctx.future, claim, EXTRA_READS, [byEstimate], (lasts) => {
-    const all = [
-      ['wheel alignment', 'alignment', claim.alignment],
-      ['sensors set anew', 'sensor_calibration', claim.calibration],
-      ['seat belts', 'seat_belts', claim.belts],
-    ] as const;
-    const contracts = all.map(([what, key, extra]) =>
-      oneOff(
-        line('work needed now', what, `claim.also_needed.${key}`, 'without it, it is not safe again'),
-        0,
-        extra && !(byEstimate && extra.inEstimate) ? extra.costs : 0,
-      ),
-    );
-    return together(contracts, 0, lasts);
-  });
+const extras = (byEstimate: boolean, ctx: Context): Contract[] => {
+  const { alignment, calibration, belts } = claimOf(ctx.inputs, ctx.facts).claim;
+  const all = [
+    ['wheel alignment', 'alignment', alignment],
+    ['sensors set anew', 'sensor_calibration', calibration],
+    ['seat belts', 'seat_belts', belts],
+  ] as const;
+  return all.map(([what, key, extra]) =>
+    oneOff(
+      line('work needed now', what, `claim.also_needed.${key}`, 'without it, it is not safe again'),
+      0,
+      extra && !(byEstimate && extra.inEstimate) ? extra.costs : 0,
+    ),
+  );
 };
 
 /** How the insurer is asked for a repair; null where it is not, or not any more. */
@@ -146,20 +133,11 @@ const lostValuePaid = (how: Settles, later: Claimed, days: number, ctx: Context)
   ];
 };
 
-const DEARER_HOUR_READS: Reads<Claim> = {
-  own: ['estimate.lines', 'estimate.tax', 'estimate.shopHour'],
-  household: [],
-};
-
 /** What a shop asks for its hours beyond the insurer's rate. */
 const dearerHours = (ctx: Context): number => {
   const { claim } = claimOf(ctx.inputs, ctx.facts);
   const { shopHour } = claim.estimate;
-  return shopHour === null
-    ? 0
-    : lastingOrOnce(ctx.future, claim, DEARER_HOUR_READS, [], () =>
-        labourRateGap(UNROUNDED, estimateIn(UNROUNDED, claim, false), shopHour),
-      );
+  return shopHour === null ? 0 : labourRateGap(UNROUNDED, estimateIn(UNROUNDED, claim, false), shopHour);
 };
 
 const byShop = (claimed: boolean, ctx: Context): Contract[] => {
@@ -225,7 +203,7 @@ const offTheRoad = ({ monthsOff }: Rebuild, ctx: Context): Contract[] => {
   const { doingWithout, household } = ctx.inputs;
   const until = Math.min(ctx.horizon, Math.ceil(monthsOff));
   if (until < 1) return [];
-  if (doingWithout) return [gettingAbout(doingWithout, 1, upTo(until, ctx))];
+  if (doingWithout) return gettingAbout(upTo(until, ctx), 1);
   const about = line(
     'getting about without it',
     'off the road',

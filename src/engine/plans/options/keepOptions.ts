@@ -3,9 +3,18 @@ import { mayEnd } from '../vehicle/endMixture.ts';
 import { allDone, keepPlan, treatmentsOf } from '../vehicle/keepPlan.ts';
 import { mayWait, type Treatments } from '../vehicle/neededWork.ts';
 import { presentClosed } from '../vehicle/openOptions.ts';
-import type { Way, Ways } from '../vehicle/option.ts';
+import { type Way, type Ways, wayOf } from '../vehicle/option.ts';
 import type { ClosedWay } from '../vehicle/optionIdentity.ts';
 import type { Plan } from '../vehicle/plan.ts';
+
+/** Keeping it to the horizon, or to its end if that comes first. */
+export const keptPlan = (
+  ctx: Context,
+  id: string,
+  label: string,
+  work: Plan['work'],
+  treatments: Treatments,
+): Plan => mayEnd(keepPlan(id, label, work, treatments, ctx), ctx.horizon, treatments, ctx);
 
 /** The ways that keep it: mended, patched, or with left undone what can wait. */
 export const keepWays = (ctx: Context): Ways => {
@@ -15,14 +24,7 @@ export const keepWays = (ctx: Context): Ways => {
   const add = (id: string, label: string, work: Plan['work'], treatments: Treatments): void => {
     const why = presentClosed(ctx.horizon, ctx);
     if (why) closed.push({ id, label, why });
-    else
-      open.push({
-        id,
-        side: 'keep',
-        label,
-        treatments,
-        build: (at) => mayEnd(keepPlan(id, label, work, treatments, at), at.horizon, treatments, at),
-      });
+    else open.push(wayOf({ id, side: 'keep', label, treatments }, keptPlan, id, label, work, treatments));
   };
   add('keep', workNeeded.length > 0 ? 'Mend it and keep it' : 'Keep it', 'mended', allDone(ctx));
   const patched = treatmentsOf(ctx, (i) =>

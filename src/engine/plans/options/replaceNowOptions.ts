@@ -1,12 +1,27 @@
-import { bought } from '../vehicle/boughtVehicle.ts';
 import type { Context } from '../vehicle/context.ts';
 import { goesToday } from '../vehicle/disposalToday.ts';
 import { replacementClosed } from '../vehicle/openOptions.ts';
-import type { Way, Ways } from '../vehicle/option.ts';
+import { type Way, type Ways, wayOf } from '../vehicle/option.ts';
 import type { ClosedWay } from '../vehicle/optionIdentity.ts';
 import { capital, letGoWords, replacementIds, slug } from '../vehicle/optionNames.ts';
-import type { Financing } from '../vehicle/plan.ts';
-import { offersToday } from '../vehicle/presentVehicle.ts';
+import type { Financing, Plan } from '../vehicle/plan.ts';
+import { type Offer, offersToday } from '../vehicle/presentVehicle.ts';
+import { replacedToday } from '../vehicle/replaceNowPlan.ts';
+
+const replaceNow = (
+  ctx: Context,
+  id: string,
+  label: string,
+  index: number,
+  offer: Offer,
+  financing: Financing,
+): Plan => ({
+  ...replacedToday(goesToday(offer), index, financing, ctx),
+  id,
+  label,
+  work: offer.mended ? 'mended' : 'skipped',
+  letGo: offer.letGo,
+});
 
 /** The ways that replace it today: each replacement, with each way of letting the old one go. */
 export const replaceNowWays = (ctx: Context): Ways => {
@@ -31,33 +46,17 @@ export const replaceNowWays = (ctx: Context): Ways => {
         const id = `replace/${ids[index]}/${way}${financing === 'low rate' ? '/low-rate' : ''}`;
         const low = financing === 'low rate' ? ' at the low rate' : '';
         const label = `${capital(letGoWords(offer))}, and get the ${name}${low}`;
-        open.push({
-          id,
-          side: 'replace',
-          label,
-          treatments: null,
-          build: (at) => {
-            const old = goesToday(offer, at);
-            const next = bought(index, 0, old.brought, financing, at);
-            return {
-              id,
-              side: 'replace',
-              label,
-              replacement: index,
-              work: offer.mended ? 'mended' : 'skipped',
-              letGo: offer.letGo,
-              replaceMonth: 0,
-              contracts: [...old.contracts, ...next.contracts],
-              changeOver: null,
-              awaited: old.awaited,
-              valueAt: next.valueAt,
-              toCome: (at, reading) => old.toCome(at, reading) + next.toCome(at),
-              owedAt: (at) => old.owedAt(at) + next.owedAt(at),
-              vehicleAtEnd: name,
-              purchase: next.purchase,
-            };
-          },
-        });
+        open.push(
+          wayOf(
+            { id, side: 'replace', label, treatments: null },
+            replaceNow,
+            id,
+            label,
+            index,
+            offer,
+            financing,
+          ),
+        );
       }
   });
   return { open, closed };

@@ -1,10 +1,10 @@
 import type { Context } from '../vehicle/context.ts';
 import { mayWait } from '../vehicle/neededWork.ts';
 import { presentClosed, replacementClosed } from '../vehicle/openOptions.ts';
-import type { Way, Ways } from '../vehicle/option.ts';
+import { type Way, type Ways, wayOf } from '../vehicle/option.ts';
 import type { ClosedWay } from '../vehicle/optionIdentity.ts';
 import { months, replacementIds } from '../vehicle/optionNames.ts';
-import { cashIn, named } from '../vehicle/plan.ts';
+import { cashIn, type Plan } from '../vehicle/plan.ts';
 import { laterPlan } from '../vehicle/replaceLaterPlan.ts';
 
 /** Months the present vehicle may be driven with all of its needed work undone; 0 if it may not. */
@@ -23,13 +23,19 @@ const monthsOfSaving = (index: number, ctx: Context): number | null => {
   if (savings === null || spareEachMonth <= 0) return null;
   const missing = (month: number): number => {
     const { changeOver } = laterPlan(index, month, ctx);
-    return changeOver ? cashIn(changeOver.contracts, month, ctx).cash - savings - spareEachMonth * month : 0;
+    return changeOver ? cashIn(changeOver.pieces, month, ctx).cash - savings - spareEachMonth * month : 0;
   };
   if (missing(0) <= 0) return null;
   const last = Math.min(LONGEST_SAVING, ctx.horizon - 1);
   for (let month = 1; month <= last; month++) if (missing(month) <= 1e-9) return month;
   return null;
 };
+
+const savedFor = (ctx: Context, id: string, label: string, index: number, month: number): Plan => ({
+  ...laterPlan(index, month, ctx),
+  id,
+  label,
+});
 
 /** The ways that drive on with the work undone while saving for the replacement. */
 export const drivingOnWays = (ctx: Context): Ways => {
@@ -49,17 +55,7 @@ export const drivingOnWays = (ctx: Context): Ways => {
           : 'with the work undone it is not to be driven'
         : (presentClosed(saving, ctx) ?? replacementClosed(index, saving, ctx));
     if (why) closed.push({ id, label, why });
-    else
-      open.push({
-        id,
-        side: 'later',
-        label,
-        treatments: null,
-        build: (at) => {
-          const plan = laterPlan(index, saving, at);
-          return named(plan, { id, label, work: plan.work, letGo: plan.letGo });
-        },
-      });
+    else open.push(wayOf({ id, side: 'later', label, treatments: null }, savedFor, id, label, index, saving));
   });
   return { open, closed };
 };

@@ -1,6 +1,6 @@
 import type { Context } from './context.ts';
+import { presentSpan } from './held.ts';
 import type { Treatments } from './neededWork.ts';
-import { presentSpan } from './presentVehicle.ts';
 import { boughtSpan } from './span.ts';
 import { averageOverAll, leftOf } from './unnamedRepairs.ts';
 

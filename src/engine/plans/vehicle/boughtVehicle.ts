@@ -1,21 +1,22 @@
-import { bundled } from '../../cashflow/bundle.ts';
+import type { LoanTerms } from '../../cashflow/contracts/amortisation.ts';
 import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../../cashflow/contracts/loan.ts';
 import { marketValue } from '../../cashflow/contracts/marketValue.ts';
 import { type PurchaseTerms, purchase, purchaseFigures } from '../../cashflow/contracts/purchase.ts';
 import { linesOf } from '../../cashflow/lines.ts';
-import type { Contract, Reading } from '../../cashflow/posting.ts';
+import type { Contract } from '../../cashflow/posting.ts';
 import { latest } from '../../quantity/remember.ts';
 import type { Payment, Replacement, ValueLaw } from '../../scenario/inputs/inputs.ts';
-import { type Context, lasting, onceIn, together } from './context.ts';
+import { type AmountsAt, all, NOTHING } from './byReading.ts';
+import type { Context } from './context.ts';
 import { deductibles } from './deductibles.ts';
+import { type HeldReplacement, nameOf, pathOf, type Run, runOf } from './held.ts';
 import { buyOutMonth, type LeasePayment, leaseOf, leaseSpans } from './leases.ts';
-import type { Reads } from './memory.ts';
 import { unearnedOver, unusedBack } from './paidAhead.ts';
-import type { Financing, Plan } from './plan.ts';
+import type { Financing, Plan, Standing } from './plan.ts';
 import { around } from './purchaseExtras.ts';
+import { type Piece, type Recipe, recipe } from './recipe.ts';
 import { runningCosts } from './runningCosts.ts';
 import { netValue } from './selling.ts';
-import { boughtSpan, type Span } from './span.ts';
 
 /** What the household brings to a purchase: the dealer's offer and what a present loan still wants. */
 export interface Brought {
@@ -27,33 +28,33 @@ export interface Brought {
 }
 
 /** A purchase put together: its contracts, and what would be owned and owed at a later month. */
-export interface Bought {
-  readonly contracts: readonly Contract[];
-  readonly valueAt: (month: number, reading: Reading) => number;
-  readonly owedAt: (month: number) => number;
-  /**
-   * What is unearned of its yearly bills, in money of that month.
-   *
-   * @param lookEnds that day, so that no bill for a year that begins then is paid; at the horizon unless told
-   */
-  readonly toCome: (month: number, lookEnds?: boolean) => number;
-  readonly purchase: Plan['purchase'];
+export interface Bought extends Standing, Pick<Plan, 'purchase'> {
+  readonly pieces: readonly Piece[];
 }
 
+/** Which purchase: of what, at the end of which month, how it is paid, and what is brought to it. */
+type Deal = {
+  readonly index: number;
+  readonly month: number;
+  readonly brought: Recipe<Brought>;
+  readonly financing: Financing;
+};
+
+const offerOf = ({ index }: Pick<Deal, 'index'>, ctx: Context): Replacement =>
+  ctx.inputs.replacement[index] as Replacement;
+
 /** The purchase's terms in month k: everything grown to k for the same model age. */
-const purchaseTerms = (
-  offer: Replacement,
-  brought: Brought,
-  financing: Financing,
-  level: number,
-): PurchaseTerms => {
+const purchaseTerms = (ctx: Context, deal: Deal): PurchaseTerms => {
+  const offer = offerOf(deal, ctx);
+  const brought = deal.brought.from(ctx);
+  const level = ctx.vehiclePriceLevel(deal.month);
   const { payment } = offer;
   const grown = (n: number): number => n * level;
   return {
     price: grown(offer.price),
     salesTax: offer.salesTax,
     tradeInCredit: offer.tradeInCredit === null ? null : grown(offer.tradeInCredit),
-    rebate: financing === 'low rate' ? 0 : grown(offer.rebate),
+    rebate: deal.financing === 'low rate' ? 0 : grown(offer.rebate),
     extras: [...offer.fees, ...offer.addOns].map(({ name, amount, financed, financeCharge }) => ({
       name,
       amount: grown(amount),
@@ -66,26 +67,18 @@ const purchaseTerms = (
   };
 };
 
-type LoanPayment = Extract<Payment, { kind: 'loan' }>;
-
-/** The loan's flows of a purchase, from the month it is advanced. */
-const purchaseLoan = (
-  offer: Replacement,
-  payment: LoanPayment,
-  terms: PurchaseTerms,
-  financing: Financing,
-  ctx: Context,
-): LoanFlows =>
-  loanFlows(
-    {
-      principal: purchaseFigures(terms).advance,
-      notePerYear: financing === 'low rate' ? (offer.lowRateInstead ?? payment.apr) : payment.apr,
-      payments: payment.months,
-      firstPaymentMonth: payment.firstPayment,
-      delayInterest: payment.interestDuringDelay ? 'charged' : 'free',
-    },
-    ctx.rounding,
-  );
+/** The terms of a purchase's loan, from the month it is advanced; null where it is bought without one. */
+const loanTerms = (ctx: Context, deal: Deal, terms: Recipe<PurchaseTerms>): LoanTerms<number> | null => {
+  const { payment, lowRateInstead } = offerOf(deal, ctx);
+  if (payment.kind !== 'loan') return null;
+  return {
+    principal: purchaseFigures(terms.from(ctx)).advance,
+    notePerYear: deal.financing === 'low rate' ? (lowRateInstead ?? payment.apr) : payment.apr,
+    payments: payment.months,
+    firstPaymentMonth: payment.firstPayment,
+    delayInterest: payment.interestDuringDelay ? 'charged' : 'free',
+  };
+};
 
 /** What of a present loan goes into the next one: its payoff, less what the old one brought another way. */
 const shortfallOf = ({ tradeIn, payoff, proceeds }: Brought): number =>
@@ -96,65 +89,65 @@ const rolledInto = ({ payment }: Replacement, brought: Brought): number =>
   payment.kind === 'loan' && payment.rollInShortfall ? shortfallOf(brought) : 0;
 
 /**
- * Buying or leasing a replacement at the end of `month` and running it to the horizon. Within one drawn future the ways
- * that buy it alike share one purchase.
+ * Buying or leasing a replacement at the end of `month` and running it to the horizon.
+ *
+ * @param ctx for what there is, not for how much
  */
 export const bought = (
   index: number,
   month: number,
-  brought: Brought,
+  brought: Recipe<Brought>,
   financing: Financing,
   ctx: Context,
 ): Bought => {
   const offer = ctx.inputs.replacement[index] as Replacement;
-  if (ctx.future.recall === null) return boughtAnew(offer, index, month, brought, financing, ctx);
-  const rolled = rolledInto(offer, brought);
-  return onceIn(ctx.future, offer, ['bought', month, financing, brought.tradeIn, rolled], () => {
-    const { contracts, valueAt, owedAt, toCome, purchase } = boughtAnew(
-      offer,
-      index,
-      month,
-      brought,
-      financing,
-      ctx,
-    );
-    return { contracts: [bundled(contracts, month, false)], valueAt, owedAt, toCome, purchase };
+  const deal: Deal = { index, month, brought, financing };
+  const { payment } = offer;
+  const held: readonly HeldReplacement[] =
+    payment.kind === 'lease'
+      ? // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
+        leaseSpans(payment, month, ctx.horizon).map(({ start, end, nth }) => ({
+          whose: 'replacement',
+          index,
+          start,
+          end: payment.afterwards === 'buy' ? ctx.horizon : end,
+          nth,
+        }))
+      : [{ whose: 'replacement', index, start: month, end: ctx.horizon, nth: 0 }];
+  const buying = payment.kind === 'lease' ? leased(deal, payment) : owned(deal, payment);
+  const pieces = [...buying.pieces];
+  const runs = held.map((one) => recipe(runOf, one));
+  const unearned = recipe(unearnedOf, index, runs);
+  held.forEach((one, i) => {
+    const run = runs[i] as Recipe<Run>;
+    pieces.push(recipe(losses, run, index, month), ...runningCosts(one, offer.components.length));
+    if (one.end < ctx.horizon) pieces.push(recipe(handedBack, run));
   });
-};
-
-const boughtAnew = (
-  offer: Replacement,
-  index: number,
-  month: number,
-  brought: Brought,
-  financing: Financing,
-  ctx: Context,
-): Bought => {
-  const name = ctx.facts.replacementNames[index] ?? offer.name;
-  const path = ctx.inputs.replacement.length === 1 ? 'replacement' : `replacement[${index}]`;
-  const deal =
-    offer.payment.kind === 'lease'
-      ? leased(offer, offer.payment, name, path, month, ctx)
-      : owned(offer, name, path, month, brought, financing, ctx);
-  const contracts = [...deal.contracts];
-  for (const span of deal.held) {
-    contracts.push(...runningCosts(offer, span, ctx));
-    if (span.end < ctx.horizon) contracts.push(unusedBack(offer, span, span.end, ctx));
-  }
   return {
-    contracts,
-    valueAt: deal.valueAt,
-    owedAt: deal.owedAt,
-    toCome: unearnedOver(offer, deal.held, ctx),
-    purchase: deal.purchase,
+    ...buying,
+    pieces,
+    toCome: (at, when, lookEnds) => all(unearned.from(at)(when, lookEnds)),
   };
 };
 
-/** A purchase before anything is known of how it runs: what luck touches is left out. */
-interface Deal extends Omit<Bought, 'toCome'> {
-  /** The spans in which it is run: more than one where leases follow each other. */
-  readonly held: readonly Span[];
-}
+const unearnedOf = (
+  ctx: Context,
+  index: number,
+  runs: readonly Recipe<Run>[],
+): ReturnType<typeof unearnedOver> =>
+  unearnedOver(
+    offerOf({ index }, ctx),
+    runs.map((run) => run.from(ctx).span),
+    ctx,
+  );
+
+const losses = (ctx: Context, run: Recipe<Run>, index: number, month: number): Contract[] =>
+  deductibles(marketWorth(index, month, ctx), run.from(ctx).span, ctx);
+
+const handedBack = (ctx: Context, run: Recipe<Run>): Contract[] => {
+  const { vehicle, span } = run.from(ctx);
+  return [unusedBack(vehicle, span, span.end, ctx)];
+};
 
 /** A table of values grows with the price of the same model age; a decline applies to whatever it starts from. */
 const grownLaw = (law: ValueLaw, level: number): ValueLaw =>
@@ -163,7 +156,8 @@ const grownLaw = (law: ValueLaw, level: number): ValueLaw =>
     : { ...law, perDistance: law.perDistance * level };
 
 /** What a replacement got at the end of `month` is worth later, before what selling it costs. */
-const marketWorth = (offer: Replacement, month: number, ctx: Context): ((at: number) => number) => {
+const marketWorth = (index: number, month: number, ctx: Context): ((at: number) => number) => {
+  const offer = offerOf({ index }, ctx);
   const level = ctx.vehiclePriceLevel(month);
   const terms = {
     now: offer.worthDayAfter * level,
@@ -171,116 +165,74 @@ const marketWorth = (offer: Replacement, month: number, ctx: Context): ((at: num
     floor: offer.floor,
     brandFactor: offer.brandFactor,
   };
-  return latest((at) => marketValue(terms, at - month, (at - month) * ctx.distanceAMonth));
+  return (at) => marketValue(terms, at - month, (at - month) * ctx.distanceAMonth);
 };
 
-const worth =
-  (offer: Replacement, worthAt: (at: number) => number, ctx: Context): Bought['valueAt'] =>
-  (at, reading) =>
-    netValue(offer, worthAt(at), at, reading, ctx);
-
-const BUYING_READS: Reads<Replacement> = {
-  own: [
-    'price',
-    'salesTax',
-    'tradeInCredit',
-    'rebate',
-    'fees',
-    'addOns',
-    'payment',
-    'lowRateInstead',
-    'inspectionBefore',
-    'catchUp',
-    'oneOffs',
-  ],
-  household: ['lookAhead', 'pricesRise'],
+const worthOf = (ctx: Context, index: number, month: number): AmountsAt => {
+  const offer = offerOf({ index }, ctx);
+  const worthAt = marketWorth(index, month, ctx);
+  return latest((at) => netValue(offer, worthAt(at), at, ctx));
 };
 
-/** Buying it, what it is worth later, and what cover leaves its owner to pay, who never bears more than that. */
-const DEAL_READS: Reads<Replacement> = {
-  own: [
-    ...BUYING_READS.own,
-    'worthDayAfter',
-    'value',
-    'floor',
-    'brandFactor',
-    'selling',
-    'cover',
-    'registration',
-    'registrationRefunded',
-    'tax',
-    'parkingAMonth',
-  ],
-  household: [...BUYING_READS.household, 'distanceAYear', 'priceOfOwnHour', 'moneyEarns'],
-  vehicle: ['ownDamage'],
+/** What comes with it, whether it is bought or leased. */
+const extras = (ctx: Context, index: number, month: number): Contract[] =>
+  around(offerOf({ index }, ctx), nameOf(index, ctx), pathOf(index, ctx), month, ctx);
+
+type Buying = Omit<Bought, 'toCome'>;
+
+/** The price, and what is paid with it. */
+const paying = (ctx: Context, { index, month }: Deal, terms: Recipe<PurchaseTerms>): Contract[] => [
+  purchase(linesOf(nameOf(index, ctx), pathOf(index, ctx)), terms.from(ctx), month),
+];
+
+const payments = (ctx: Context, { index, month }: Deal, borrowed: Recipe<LoanFlows | null>): Contract[] => {
+  const loan = borrowed.from(ctx);
+  const line = linesOf(nameOf(index, ctx), pathOf(index, ctx));
+  const paid = line('loan', 'loan payment', 'loan', 'monthly, as the loan says');
+  return loan ? [loanPayments(paid, loan, month, ctx.horizon)] : [];
 };
 
-const owned = (
-  offer: Replacement,
-  name: string,
-  path: string,
-  month: number,
-  brought: Brought,
-  financing: Financing,
-  ctx: Context,
-): Deal => {
-  const particulars = [month, financing, brought.tradeIn, rolledInto(offer, brought)];
-  return lasting(ctx.future, offer, DEAL_READS, particulars, (lasts): Deal => {
-    const { terms, loan, contracts } = lasting(ctx.future, offer, BUYING_READS, particulars, (itLasts) => {
-      const line = linesOf(name, path);
-      const terms = purchaseTerms(offer, brought, financing, ctx.vehiclePriceLevel(month));
-      const loan =
-        offer.payment.kind === 'loan' ? purchaseLoan(offer, offer.payment, terms, financing, ctx) : null;
-      const buying = [purchase(line, terms, month), ...around(offer, name, path, month, ctx)];
-      if (loan) {
-        const paid = line('loan', 'loan payment', 'loan', 'monthly, as the loan says');
-        buying.push(loanPayments(paid, loan, month, ctx.horizon));
-      }
-      return { terms, loan, contracts: together(buying, month, itLasts) };
-    });
-    const span = boughtSpan(path, name, month, ctx.horizon);
-    const worthAt = marketWorth(offer, month, ctx);
-    return {
-      held: [span],
-      contracts: together([...contracts, ...deductibles(worthAt, span, ctx)], month, lasts),
-      valueAt: worth(offer, worthAt, ctx),
-      owedAt: (at) => (loan ? owedAt(loan, at - month) : 0),
-      purchase: loan ? { terms, financing } : null,
-    };
-  });
+const loanOf = (ctx: Context, loan: Recipe<LoanTerms<number> | null>): LoanFlows | null => {
+  const terms = loan.from(ctx);
+  return terms && loanFlows(terms, ctx.rounding);
 };
 
-/** As a purchase, but a list of its own: each caller of `lasting` has one. */
-const LEASE_READS: Reads<Replacement> = { ...DEAL_READS };
+const owned = (deal: Deal, { kind }: Payment): Buying => {
+  const { index, month } = deal;
+  const worth = recipe(worthOf, index, month);
+  const terms = recipe(purchaseTerms, deal);
+  const loan = recipe(loanTerms, deal, terms);
+  const borrowed = recipe(loanOf, loan);
+  return {
+    pieces: [recipe(paying, deal, terms), recipe(extras, index, month), recipe(payments, deal, borrowed)],
+    valueAt: (ctx, at) => worth.from(ctx)(at),
+    owedAt: (ctx, at) => {
+      const flows = borrowed.from(ctx);
+      return flows ? owedAt(flows, at - month) : 0;
+    },
+    purchase: kind === 'loan' ? { terms: terms.from, loan: loan.from } : null,
+  };
+};
+
+/** The leases that follow each other. */
+const leases = (ctx: Context, index: number, month: number): Contract[] => {
+  const { payment } = offerOf({ index }, ctx);
+  if (payment.kind !== 'lease') return [];
+  const [name, path] = [nameOf(index, ctx), pathOf(index, ctx)];
+  return leaseSpans(payment, month, ctx.horizon).map((span) =>
+    leaseOf(payment, span, month, name, path, ctx),
+  );
+};
 
 /** One lease after the other to the horizon, or one that is bought at its end. */
-const leased = (
-  offer: Replacement,
-  payment: LeasePayment,
-  name: string,
-  path: string,
-  month: number,
-  ctx: Context,
-): Deal => {
-  return lasting(ctx.future, offer, LEASE_READS, [month], (lasts): Deal => {
-    const worthAt = marketWorth(offer, month, ctx);
-    const spans = leaseSpans(payment, month, ctx.horizon);
-    // Each lease is a vehicle of its own; one that is bought at its end goes on ageing.
-    const held = spans.map(({ start, end, nth }) =>
-      boughtSpan(path, name, start, payment.afterwards === 'buy' ? ctx.horizon : end, nth),
-    );
-    const contracts = [
-      ...around(offer, name, path, month, ctx),
-      ...spans.map((span) => leaseOf(payment, span, month, name, path, ctx)),
-      ...held.flatMap((span) => deductibles(worthAt, span, ctx)),
-    ];
-    const value = worth(offer, worthAt, ctx);
-    return {
-      held,
-      contracts: together(contracts, month, lasts),
-      valueAt: (at, reading) => (at >= buyOutMonth(payment, month) ? value(at, reading) : 0),
-      owedAt: () => 0,
-      purchase: null,
-    };
-  });
+const leased = (deal: Deal, payment: LeasePayment): Buying => {
+  const { index, month } = deal;
+  const worth = recipe(worthOf, index, month);
+  const boughtOut = buyOutMonth(payment, month);
+  return {
+    pieces: [recipe(extras, index, month), recipe(leases, index, month)],
+    valueAt: (ctx, at) => (at >= boughtOut ? worth.from(ctx)(at) : NOTHING),
+    owedAt: () => 0,
+    purchase: null,
+  };
 };

@@ -1,12 +1,11 @@
 import { dueMonths } from '../../cashflow/contracts/upkeep.ts';
-import type { Component } from '../../scenario/inputs/inputs.ts';
+import type { Component, RunningCosts } from '../../scenario/inputs/inputs.ts';
 import type { Context } from './context.ts';
-import type { Runs } from './runningInputs.ts';
 import type { Span } from './span.ts';
 
 /** The months, counted from the span's start, in which scheduled work restarts a component's clock. */
 const scheduledRenewals = (
-  vehicle: Pick<Runs, 'upkeep'>,
+  vehicle: Pick<RunningCosts, 'upkeep'>,
   component: number,
   distanceAMonth: number,
   months: number,
@@ -23,7 +22,7 @@ export const paceOf = (part: Component, distanceAMonth: number): number =>
 
 /** The months in which work of any kind puts a new part in, rising. */
 export const restartsOf = (
-  vehicle: Pick<Runs, 'upkeep'>,
+  vehicle: Pick<RunningCosts, 'upkeep'>,
   component: number,
   span: Pick<Span, 'start' | 'renewed'>,
   ctx: Context,

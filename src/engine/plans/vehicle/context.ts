@@ -1,22 +1,19 @@
-import { bundled } from '../../cashflow/bundle.ts';
 import type { Rounding } from '../../cashflow/contracts/loan.ts';
 import type { WorkPrices } from '../../cashflow/contracts/work.ts';
-import { type Levels, priceLevels, smoothLevels } from '../../cashflow/levels.ts';
-import type { Contract } from '../../cashflow/posting.ts';
+import { type Levels, levelAt, priceLevels, smoothLevels } from '../../cashflow/levels.ts';
 import type { Luck } from '../../chance/failureTimes.ts';
 import { smoothLevel } from '../../quantity/month.ts';
-import { remember } from '../../quantity/remember.ts';
 import type { Inputs, PricesRise } from '../../scenario/inputs/inputs.ts';
 import type { Facts } from '../../scenario/inputs/scenario.ts';
-import {
-  type Memory,
-  type Particulars,
-  type Reads,
-  type ReadsOfAny,
-  type Recalled,
-  recalledFrom,
-  recalledIn,
-} from './memory.ts';
+import { type Memory, type Particulars, recalledFrom } from './memory.ts';
+
+/** What of a future decides which contracts there are at all. */
+export interface Turns {
+  /** The month whose inspection ends the present vehicle, before the horizon; null for none. */
+  readonly ends: number | null;
+  /** The papers of a rebuilt wreck are refused. */
+  readonly refused: boolean;
+}
 
 /** One future that was drawn: what luck every part of every vehicle has, and what turns out of each chance. */
 export interface DrawnFuture {
@@ -25,15 +22,12 @@ export interface DrawnFuture {
   readonly luckOf: (vehicle: string, component: number) => Luck;
   /** What is remembered within this future, by what it is about, so that every way reads the same. */
   readonly recall: Memory;
-  /**
-   * What is remembered of a thing from one future to the next, by what is read of it; null where a range moves any of
-   * that, and where the thing is no part of the inputs.
-   */
-  readonly lasting: (thing: object, reads: ReadsOfAny) => Recalled[] | null;
   /** In (0, 1): a chance of c comes true when it is below c. By the place of the chance in the scenario. */
   readonly turnsOut: (what: string) => number;
   /** The present vehicle is given up at the end of this month: its bills of the month are not paid, its tow is. */
   readonly givenUpIn: number | null;
+  /** Where a plan is put together for all futures that take the same turns: those turns. Null: luck decides. */
+  readonly turns: Turns | null;
   /** At mean inputs, as they stand for the view: what is fixed before futures are drawn goes by these. Null: as it is. */
   readonly atMean: Context | null;
 }
@@ -41,16 +35,11 @@ export interface DrawnFuture {
 /** Failures at their expected number, bills at their mean. */
 export interface ExpectedFuture {
   readonly kind: 'expected';
-  /** What is remembered while several ways are evaluated at the same inputs; null where nothing is. */
-  readonly recall: Memory | null;
 }
 
 /** What happens: `expected` takes failures at their expected number and bills at their mean. */
 export type Future = ExpectedFuture | DrawnFuture;
-export const EXPECTED: Future = { kind: 'expected', recall: null };
-
-/** The same for several ways at the same inputs: what they share is worked out once. */
-export const expectedOnce = (): Future => ({ kind: 'expected', recall: new Map() });
+export const EXPECTED: Future = { kind: 'expected' };
 
 /** What every contract of one evaluation shares: horizon, pace, price levels, the household's prices of work. */
 export interface Context {
@@ -72,124 +61,174 @@ export interface Context {
   readonly oneOffLevel: (month: number) => number;
   /** The level of replacements' prices in month m, for the same model age. */
   readonly vehiclePriceLevel: (month: number) => number;
+  /** What 1 that comes so many months later is worth at the household's rate. */
+  readonly worthLater: (months: number) => number;
+  /** What was worked out once for these numbers, by its name. */
+  readonly known: Map<string, unknown>;
 }
 
-/**
- * Every family's price levels, and how one-offs and vehicles rise from month to month, by how much each rises a year: in
- * one piece, for it is asked in every future.
- */
-const levelsOf = remember(
-  (
-    horizon: number,
-    general: number,
-    energy: number,
-    cover: number,
-    repairs: number,
-    ownTime: number,
-    vehicles: number,
-    fees: number,
-  ) => {
-    const of = (growth: number): Levels => priceLevels(growth, horizon);
-    return {
-      levels: {
-        general: of(general),
-        energy: of(energy),
-        cover: of(cover),
-        repairs: of(repairs),
-        ownTime: of(ownTime),
-        vehicles: of(vehicles),
-        fees: of(fees),
-      },
-      oneOffs: smoothLevels(general, horizon),
-      prices: smoothLevels(vehicles, horizon),
-      putOff: { parts: smoothLevels(repairs, horizon), ownTime: smoothLevels(ownTime, horizon) },
-    };
-  },
-  (a, b) => a.every((growth, i) => growth === b[i]),
-);
+/** Price levels of each family of costs, each worked out when it is asked for. */
+class FamilyLevels implements Record<keyof PricesRise, Levels> {
+  readonly #household: Inputs['household'];
+  readonly #levels: (growth: number, horizon: number) => Levels;
+  #general: Levels | null = null;
+  #energy: Levels | null = null;
+  #cover: Levels | null = null;
+  #repairs: Levels | null = null;
+  #ownTime: Levels | null = null;
+  #vehicles: Levels | null = null;
+  #fees: Levels | null = null;
 
-/** Reads the shared part of the inputs once for all contracts. */
-export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding: Rounding): Context => {
-  const { household } = inputs;
-  const rise = household.pricesRise;
-  const horizon = household.lookAhead;
-  const { levels, oneOffs, prices, putOff } = levelsOf(
-    horizon,
-    rise.general,
-    rise.energy,
-    rise.cover,
-    rise.repairs,
-    rise.ownTime,
-    rise.vehicles,
-    rise.fees,
-  );
-  return {
-    inputs,
+  constructor(household: Inputs['household'], levels: (growth: number, horizon: number) => Levels) {
+    this.#household = household;
+    this.#levels = levels;
+  }
+
+  #of(growth: number): Levels {
+    return this.#levels(growth, this.#household.lookAhead);
+  }
+
+  get general(): Levels {
+    this.#general ??= this.#of(this.#household.pricesRise.general);
+    return this.#general;
+  }
+  get energy(): Levels {
+    this.#energy ??= this.#of(this.#household.pricesRise.energy);
+    return this.#energy;
+  }
+  get cover(): Levels {
+    this.#cover ??= this.#of(this.#household.pricesRise.cover);
+    return this.#cover;
+  }
+  get repairs(): Levels {
+    this.#repairs ??= this.#of(this.#household.pricesRise.repairs);
+    return this.#repairs;
+  }
+  get ownTime(): Levels {
+    this.#ownTime ??= this.#of(this.#household.pricesRise.ownTime);
+    return this.#ownTime;
+  }
+  get vehicles(): Levels {
+    this.#vehicles ??= this.#of(this.#household.pricesRise.vehicles);
+    return this.#vehicles;
+  }
+  get fees(): Levels {
+    this.#fees ??= this.#of(this.#household.pricesRise.fees);
+    return this.#fees;
+  }
+}
+
+/** The household's prices of work, at these levels. */
+class PricesOfWork implements WorkPrices {
+  readonly #household: Inputs['household'];
+  readonly #levels: FamilyLevels;
+
+  constructor(household: Inputs['household'], levels: FamilyLevels) {
+    this.#household = household;
+    this.#levels = levels;
+  }
+
+  get ownHour(): number {
+    return this.#household.priceOfOwnHour;
+  }
+  get shopHour(): number {
+    return this.#household.atHome.shopHour;
+  }
+  get dayWithout(): number {
+    return this.#household.dayWithout;
+  }
+  get parts(): Levels {
+    return this.#levels.repairs;
+  }
+  get ownTime(): Levels {
+    return this.#levels.ownTime;
+  }
+  get general(): Levels {
+    return this.#levels.general;
+  }
+}
+
+/** Nothing is read from the inputs before it is asked for: what reads are recorded of has read just what it needs. */
+class Numbers implements Context {
+  readonly inputs: Inputs;
+  readonly facts: Facts;
+  readonly future: Future;
+  readonly rounding: Rounding;
+  readonly levels: FamilyLevels;
+  readonly work: WorkPrices;
+  readonly workPutOff: WorkPrices;
+  readonly known = new Map<string, unknown>();
+  readonly #smooth: FamilyLevels;
+  readonly #until: number | null;
+  readonly #later: number[] = [];
+
+  constructor(inputs: Inputs, facts: Facts, future: Future, rounding: Rounding, until: number | null) {
+    const { household } = inputs;
+    this.inputs = inputs;
+    this.facts = facts;
+    this.future = future;
+    this.rounding = rounding;
+    this.levels = new FamilyLevels(household, priceLevels);
+    this.#smooth = new FamilyLevels(household, smoothLevels);
+    this.work = new PricesOfWork(household, this.levels);
+    this.workPutOff = new PricesOfWork(household, this.#smooth);
+    this.#until = until;
+  }
+
+  get horizon(): number {
+    return this.#until ?? this.inputs.household.lookAhead;
+  }
+  get distanceAMonth(): number {
+    return this.inputs.household.distanceAYear / 12;
+  }
+  ownHourAt(month: number): number {
+    return this.inputs.household.priceOfOwnHour * levelAt(this.levels.ownTime, month);
+  }
+  oneOffLevel(month: number): number {
+    return this.#smooth.general[month] ?? smoothLevel(this.inputs.household.pricesRise.general, month);
+  }
+  worthLater(months: number): number {
+    const known = this.#later[months];
+    if (known !== undefined) return known;
+    const worth = (1 + this.inputs.household.moneyEarns) ** (-months / 12);
+    this.#later[months] = worth;
+    return worth;
+  }
+  vehiclePriceLevel(month: number): number {
+    return this.#smooth.vehicles[month] ?? smoothLevel(this.inputs.household.pricesRise.vehicles, month);
+  }
+}
+
+/** The numbers of one evaluation, read when they are asked for. */
+export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding: Rounding): Context =>
+  new Numbers(inputs, facts, future, rounding, null);
+
+/** The same inputs in another future. */
+export const inFuture = (future: Future, { inputs, facts, rounding }: Context): Context =>
+  new Numbers(inputs, facts, future, rounding, null);
+
+/** The same for a solver, which needs functions without steps. */
+export const unrounded = ({ inputs, facts, future }: Context): Context =>
+  new Numbers(inputs, facts, future, 'unrounded', null);
+
+/** The same up to an earlier month. */
+export const upTo = (until: number, { inputs, facts, future, rounding }: Context): Context =>
+  new Numbers(inputs, facts, future, rounding, until);
+
+/** The same future for another vehicle in the present one's place. */
+export const withVehicle = (
+  vehicle: Inputs['vehicle'],
+  { inputs, facts, future, rounding }: Context,
+): Context => {
+  const { household, workNeeded, replacement, doingWithout, claim } = inputs;
+  return new Numbers(
+    { household, vehicle, workNeeded, replacement, doingWithout, claim },
     facts,
     future,
     rounding,
-    horizon,
-    distanceAMonth: household.distanceAYear / 12,
-    levels,
-    work: {
-      ownHour: household.priceOfOwnHour,
-      shopHour: household.atHome.shopHour,
-      dayWithout: household.dayWithout,
-      parts: levels.repairs,
-      ownTime: levels.ownTime,
-      general: levels.general,
-    },
-    workPutOff: {
-      ownHour: household.priceOfOwnHour,
-      shopHour: household.atHome.shopHour,
-      dayWithout: household.dayWithout,
-      parts: putOff.parts,
-      ownTime: putOff.ownTime,
-      general: oneOffs,
-    },
-    ownHourAt: (month) => household.priceOfOwnHour * (levels.ownTime[Math.min(month, horizon)] as number),
-    oneOffLevel: (month) => oneOffs[month] ?? smoothLevel(rise.general, month),
-    vehiclePriceLevel: (month) => prices[month] ?? smoothLevel(rise.vehicles, month),
-  };
+    null,
+  );
 };
-
-/**
- * The same evaluation with some of it otherwise. Every field by name: a spread would make an object that the optimizing
- * compiler takes for something else, and it would throw away what it compiled for the first kind.
- */
-const contextWith = (
-  by: Partial<Pick<Context, 'inputs' | 'future' | 'rounding' | 'horizon'>>,
-  ctx: Context,
-): Context => ({
-  inputs: by.inputs ?? ctx.inputs,
-  facts: ctx.facts,
-  future: by.future ?? ctx.future,
-  rounding: by.rounding ?? ctx.rounding,
-  horizon: by.horizon ?? ctx.horizon,
-  distanceAMonth: ctx.distanceAMonth,
-  levels: ctx.levels,
-  work: ctx.work,
-  workPutOff: ctx.workPutOff,
-  ownHourAt: ctx.ownHourAt,
-  oneOffLevel: ctx.oneOffLevel,
-  vehiclePriceLevel: ctx.vehiclePriceLevel,
-});
-
-/** The same inputs in another future. */
-export const inFuture = (future: Future, ctx: Context): Context => contextWith({ future }, ctx);
-
-/** The same for a solver, which needs functions without steps. */
-export const unrounded = (ctx: Context): Context => contextWith({ rounding: 'unrounded' }, ctx);
-
-/** The same up to an earlier month. */
-export const upTo = (horizon: number, ctx: Context): Context => contextWith({ horizon }, ctx);
-
-/**
- * The same future for another vehicle in the present one's place. What the household is like must not differ, nor what
- * is read of the vehicle (`Reads.vehicle`) by what lasts and is asked for with it: its cover.
- */
-export const withVehicle = (vehicle: Inputs['vehicle'], ctx: Context): Context =>
-  contextWith({ inputs: { ...ctx.inputs, vehicle } }, ctx);
 
 /** How often something of chance `chance` happens: its chance when expected; in a drawn future once or not at all. */
 export const timesOf = (chance: number, what: string, future: Future): number =>
@@ -203,47 +242,11 @@ export const recalled = <T>(
   draw: () => T,
 ): T => recalledFrom(future.recall, thing, particulars, draw);
 
-/** Worked out once within a future that remembers; anew in one that does not. */
-export const onceIn = <T>(future: Future, thing: unknown, particulars: Particulars, compute: () => T): T =>
-  future.recall === null ? compute() : recalledFrom(future.recall, thing, particulars, compute);
-
-/** What lasts is looked through one by one, and particulars may be a range's numbers, of which none comes twice. */
-const MOST_LASTING = 64;
-
-/**
- * What no luck touches: worked out once for all futures where no range moves what it reads, anew otherwise. Drawn futures
- * are never rounded, so rounding is no particular of it.
- *
- * @param reads one and the same list for one caller, and for it alone
- * @param particulars what else it goes by
- * @param compute hears whether the result lasts
- */
-export const lasting = <H extends object, T>(
-  future: Future,
-  thing: H,
-  reads: Reads<H>,
-  particulars: Particulars,
-  compute: (lasts: boolean) => T,
-): T => {
-  const kept = future.kind === 'drawn' ? future.lasting(thing, reads) : null;
-  return kept ? recalledIn(kept, particulars, compute, MOST_LASTING) : compute(false);
+/** Worked out once for these numbers, whoever asks for it; told from all else by its name. */
+export const onceFor = <T>(ctx: Context, name: string, compute: () => T): T => {
+  const known = ctx.known.get(name);
+  if (known !== undefined) return known as T;
+  const result = compute();
+  ctx.known.set(name, result);
+  return result;
 };
-
-/** The same, and where it does not last once within a future, of whatever thing it is asked there. */
-export const lastingOrOnce = <H extends object, T>(
-  future: Future,
-  thing: H,
-  reads: Reads<H>,
-  particulars: Particulars,
-  compute: () => T,
-): T =>
-  lasting(future, thing, reads, particulars, (lasts) =>
-    lasts ? compute() : onceIn(future, reads, particulars, compute),
-  );
-
-/** Contracts that begin in `month`: where they last, all in one, to be added up only once. */
-export const together = (
-  contracts: readonly Contract[],
-  month: number,
-  lasts: boolean,
-): readonly Contract[] => (lasts ? [bundled(contracts, month, true)] : contracts);

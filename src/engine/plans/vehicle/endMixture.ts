@@ -1,15 +1,17 @@
 import type { Contract, Sink } from '../../cashflow/posting.ts';
 import type { Inputs } from '../../scenario/inputs/inputs.ts';
-import { replacedAt } from './changeOver.ts';
+import { type Amounts, NOTHING } from './byReading.ts';
+import { replacedAt, sellingPays } from './changeOver.ts';
 import { type Content, contentOf, inOrder } from './contents.ts';
-import type { Context } from './context.ts';
+import { type Context, onceFor } from './context.ts';
 import { chanceOfEnd, endsIn } from './endOfLife.ts';
 import { gettingAbout } from './gettingAbout.ts';
 import type { Treatments } from './neededWork.ts';
-import type { Plan } from './plan.ts';
-import { holdPresent, owedUntilPaid, payOff, presentLoan } from './presentVehicle.ts';
+import type { Plan, Standing } from './plan.ts';
+import { holdPresent } from './presentVehicle.ts';
+import { type Piece, recipe } from './recipe.ts';
 import { soldWalking } from './retirement.ts';
-import { type Awaited, stillToPay } from './selling.ts';
+import type { Awaited } from './selling.ts';
 
 /** A contract whose postings count for a part: in month m for `share(m)`, which changes only after the months given. */
 const shared =
@@ -61,30 +63,91 @@ const said = (offer: Inputs['replacement'][number]): Content =>
  * Which replacement follows once it has come to its end: the cheapest there is to buy, of equals by what is said of them
  * and not by their names; null where there is none.
  */
-export const nextAfterEnd = ({ replacement }: Inputs): number | null =>
-  replacement
+export const nextAfterEnd = ({ replacement }: Inputs): number | null => {
+  // Of one there is no choice, whatever it costs.
+  if (replacement.length < 2) return replacement.length === 0 ? null : 0;
+  const [cheapest] = replacement
     .map((offer, index) => ({ offer, index }))
-    .sort((a, b) => a.offer.price - b.offer.price || inOrder(said(a.offer), said(b.offer)))[0]?.index ?? null;
+    .sort((a, b) => a.offer.price - b.offer.price || inOrder(said(a.offer), said(b.offer)));
+  return cheapest?.index ?? null;
+};
 
 /** What follows once it has come to its end: the cheapest replacement, or doing without. */
-const followedBy = (month: number, treatments: Treatments, ctx: Context) => {
-  const { doingWithout } = ctx.inputs;
-  const sold = soldWalking(month, 'broken', treatments, ctx);
+const followedBy = (month: number, treatments: Treatments, ctx: Context): Standing & Pick<Plan, 'pieces'> => {
+  const sold = soldWalking(month, 'broken', treatments);
   const cheapest = nextAfterEnd(ctx.inputs);
   if (cheapest !== null) {
     const next = replacedAt(cheapest, month, treatments, [], sold, ctx);
     const { valueAt, toCome, owedAt } = next;
-    return { contracts: next.changeOver?.contracts ?? [], valueAt, toCome, owedAt };
+    return { pieces: next.changeOver?.pieces ?? [], valueAt, toCome, owedAt };
   }
-  const about = doingWithout ? [gettingAbout(doingWithout, month + 1, ctx)] : [];
-  const loan = presentLoan(ctx);
-  const off = payOff(loan, month, sold.awaited, ctx);
-  const toCome: Plan['toCome'] = (at, reading) => stillToPay(sold.awaited, at, reading, ctx);
+  const off = sellingPays(month, sold);
   return {
-    contracts: [...sold.contracts, ...off.contracts, ...about],
-    valueAt: () => 0,
-    toCome,
-    owedAt: (at: number) => owedUntilPaid(loan, off.comes, at),
+    pieces: [...sold.pieces, ...off.pieces, recipe(gettingAbout, month + 1)],
+    valueAt: () => NOTHING,
+    toCome: off.toCome,
+    owedAt: off.owedAt,
+  };
+};
+
+/** Expected: the months whose inspection may end a vehicle that is held to `until`, and the chance of each. */
+interface Ends {
+  readonly before: number;
+  readonly chances: Float64Array;
+  /** The chance that it is still there after the ends of the months before this one. */
+  readonly there: Float64Array;
+}
+
+const endsOf = (until: number, ctx: Context): Ends =>
+  onceFor(ctx, `ends by ${until}`, () => endsAnew(until, ctx));
+
+const endsAnew = (until: number, ctx: Context): Ends => {
+  const before = until < ctx.horizon ? until + 1 : until;
+  const chances = chanceOfEnd(ctx.inputs.vehicle, until);
+  const there = new Float64Array(ctx.horizon + 2).fill(1);
+  for (let m = 1; m < there.length; m++)
+    there[m] = (there[m - 1] as number) * (m - 1 < before ? 1 - (chances[m - 1] ?? 0) : 1);
+  return { before, chances, there };
+};
+
+const monthsOf = ({ before, chances }: Ends): number[] => {
+  const months: number[] = [];
+  for (let m = 1; m < before; m++) if ((chances[m] as number) > 0) months.push(m);
+  return months;
+};
+
+const chanceIn = ({ there, chances }: Ends, month: number): number =>
+  (there[month] as number) * (chances[month] ?? 0);
+
+/** Contracts for as long as the vehicle is still there. */
+const whileThere = (ctx: Context, piece: Piece, until: number): Contract[] => {
+  const ends = endsOf(until, ctx);
+  const months = monthsOf(ends);
+  return piece.from(ctx).map((contract) => shared(contract, (m) => ends.there[m] as number, months));
+};
+
+/** Contracts of a change that is planned at the end of month `until`, if the vehicle is there by then. */
+const ifThereThen = (ctx: Context, piece: Piece, until: number): Contract[] => {
+  const { there, before } = endsOf(until, ctx);
+  return piece.from(ctx).map((contract) => shared(contract, () => there[before] as number, []));
+};
+
+/** Contracts of what follows an end in a month. */
+const ifEndedIn = (ctx: Context, piece: Piece, month: number, until: number): Contract[] => {
+  const chance = chanceIn(endsOf(until, ctx), month);
+  return piece.from(ctx).map((contract) => shared(contract, () => chance, []));
+};
+
+/** In a drawn future it ends in month `end`. */
+const endedIn = (end: number, plan: Plan, treatments: Treatments, ctx: Context): Plan => {
+  const next = followedBy(end, treatments, ctx);
+  return {
+    ...plan,
+    pieces: [...holdPresent(treatments, end, ctx), ...next.pieces],
+    changeOver: null,
+    valueAt: (at, m) => (m < end ? plan : next).valueAt(at, m),
+    toCome: (at, m) => (m < end ? plan : next).toCome(at, m),
+    owedAt: (at, m) => (m < end ? plan : next).owedAt(at, m),
   };
 };
 
@@ -96,48 +159,46 @@ const followedBy = (month: number, treatments: Treatments, ctx: Context) => {
  */
 export const mayEnd = (plan: Plan, until: number, treatments: Treatments, ctx: Context): Plan => {
   if (ctx.inputs.vehicle.ends.length === 0 || until === 0) return plan;
-  const before = until < ctx.horizon ? until + 1 : until;
   if (ctx.future.kind === 'drawn') {
-    const end = endsIn(ctx, before);
-    if (end === null) return plan;
-    const next = followedBy(end, treatments, ctx);
-    return {
-      ...plan,
-      contracts: [...holdPresent(treatments, end, presentLoan(ctx), ctx), ...next.contracts],
-      changeOver: null,
-      valueAt: (at, reading) => (at < end ? plan.valueAt(at, reading) : next.valueAt(at, reading)),
-      toCome: (at, reading) => (at < end ? plan.toCome(at, reading) : next.toCome(at, reading)),
-      owedAt: (at) => (at < end ? plan.owedAt(at) : next.owedAt(at)),
-    };
+    const end = endsIn(ctx, until < ctx.horizon ? until + 1 : until);
+    return end === null ? plan : endedIn(end, plan, treatments, ctx);
   }
-  const chances = chanceOfEnd(ctx.inputs.vehicle, until);
-  const months: number[] = [];
-  for (let m = 1; m < before; m++) if ((chances[m] as number) > 0) months.push(m);
-  /** The chance that it is still there after the ends of the months before this one. */
-  const stillThere = new Float64Array(ctx.horizon + 2).fill(1);
-  for (let m = 1; m < stillThere.length; m++)
-    stillThere[m] = (stillThere[m - 1] as number) * (m - 1 < before ? 1 - (chances[m - 1] ?? 0) : 1);
-  const there = (month: number): number => stillThere[month] as number;
-  const ends = months.map((month) => ({
+  const ends = monthsOf(endsOf(until, ctx)).map((month) => ({
     month,
-    chance: there(month) * (chances[month] as number),
     ...followedBy(month, treatments, ctx),
   }));
-  const mixed = (at: number, own: number, then: (end: (typeof ends)[number]) => number): number =>
-    ends.reduce((sum, end) => (end.month <= at ? sum + end.chance * then(end) : sum), there(at + 1) * own);
+  /** By how much each counts at the end of a month: the plan itself, and what followed each end so far. */
+  const sharesAt = (at: Context, m: number) => {
+    const now = endsOf(until, at);
+    return [
+      { share: now.there[m + 1] as number, standing: plan as Standing },
+      ...ends
+        .filter(({ month }) => month <= m)
+        .map((end) => ({ share: chanceIn(now, end.month), standing: end as Standing })),
+    ];
+  };
+  const mixed = (at: Context, m: number, of: (standing: Standing) => Amounts): Amounts => {
+    const parts = sharesAt(at, m).map(({ share, standing }) => ({ share, amounts: of(standing) }));
+    return (reading) => parts.reduce((total, { share, amounts }) => total + share * amounts(reading), 0);
+  };
+  const { changeOver } = plan;
   return {
     ...plan,
-    contracts: [
-      ...plan.contracts.map((contract) => shared(contract, there, months)),
-      ...ends.flatMap((end) => end.contracts.map((contract) => shared(contract, () => end.chance, []))),
+    pieces: [
+      ...plan.pieces.map((piece) => recipe(whileThere, piece, until)),
+      ...ends.flatMap(({ month, pieces }) => pieces.map((piece) => recipe(ifEndedIn, piece, month, until))),
     ],
-    changeOver: plan.changeOver && {
-      month: plan.changeOver.month,
-      contracts: plan.changeOver.contracts.map((contract) => shared(contract, () => there(before), [])),
-      awaited: awaitedBy(there(before), plan.changeOver.awaited),
+    changeOver: changeOver && {
+      month: changeOver.month,
+      pieces: changeOver.pieces.map((piece) => recipe(ifThereThen, piece, until)),
+      awaited: (at) => {
+        const { there, before } = endsOf(until, at);
+        return awaitedBy(there[before] as number, changeOver.awaited(at));
+      },
     },
-    valueAt: (at, reading) => mixed(at, plan.valueAt(at, reading), (end) => end.valueAt(at, reading)),
-    toCome: (at, reading) => mixed(at, plan.toCome(at, reading), (end) => end.toCome(at, reading)),
-    owedAt: (at) => mixed(at, plan.owedAt(at), (end) => end.owedAt(at)),
+    valueAt: (at, m) => mixed(at, m, (standing) => standing.valueAt(at, m)),
+    toCome: (at, m) => mixed(at, m, (standing) => standing.toCome(at, m)),
+    owedAt: (at, m) =>
+      sharesAt(at, m).reduce((total, { share, standing }) => total + share * standing.owedAt(at, m), 0),
   };
 };

@@ -26,6 +26,7 @@ export const chanceOfEnd = (vehicle: PresentVehicle, months: number): Float64Arr
 export const endsIn = (ctx: Context, until: number): number | null => {
   const { future, inputs } = ctx;
   if (future.kind !== 'drawn' || inputs.vehicle.ends.length === 0) return null;
+  if (future.turns) return future.turns.ends !== null && future.turns.ends < until ? future.turns.ends : null;
   const chances = chanceOfEnd(inputs.vehicle, until);
   const lives = future.turnsOut(ENDS);
   let alive = 1;

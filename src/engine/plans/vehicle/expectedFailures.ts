@@ -39,10 +39,21 @@ const scaledLaw = remember(
 );
 
 /** The remaining life of the part that is in, where it was said; its spread is that of the range, its mean the number. */
-export const anotherLaw = (part: Component): PartLife['another'] =>
+export const anotherLaw = (part: Pick<Component, 'another'>): PartLife['another'] =>
   part.another === null ? null : scaledLaw(part.another.range, part.another.months);
 
-const sameLife = (a: Component, b: Component): boolean =>
+/** What of a component its failures hang on. */
+type Lives = Pick<Component, 'repairIs' | 'scale' | 'shape' | 'run' | 'another'>;
+
+const livesOf = ({ repairIs, scale, shape, run, another }: Component): Lives => ({
+  repairIs,
+  scale,
+  shape,
+  run,
+  another: another && { months: another.months, range: { ...another.range } },
+});
+
+const sameLife = (a: Lives, b: Lives): boolean =>
   a.repairIs === b.repairIs && a.scale === b.scale && a.shape === b.shape;
 
 const sameAnother = (a: Component['another'], b: Component['another']): boolean =>
@@ -50,7 +61,7 @@ const sameAnother = (a: Component['another'], b: Component['another']): boolean 
 
 /** Expected failures by month; `installed`: the part that is in, from what it has run; otherwise a new one. */
 const increments = remember(
-  (part: Component, installed: boolean, aMonth: number, months: number) => {
+  (part: Lives, installed: boolean, aMonth: number, months: number) => {
     const life = { scale: part.scale, shape: part.shape };
     const another = installed ? anotherLaw(part) : null;
     const run = installed ? part.run : 0;
@@ -77,11 +88,12 @@ export const expectedFailures = (
   restarts: readonly number[],
 ): ArrayLike<number> => {
   const stretch = STRETCH * Math.ceil(months / STRETCH);
+  const lives = livesOf(part);
   const [first, ...others] = restarts;
-  const installed = increments(part, first !== 0, aMonth, stretch);
+  const installed = increments(lives, first !== 0, aMonth, stretch);
   const later = first === undefined || first === 0 ? others : [first, ...others];
   if (later.length === 0) return installed;
-  const fresh = increments(part, false, aMonth, stretch);
+  const fresh = increments(lives, false, aMonth, stretch);
   return Array.from({ length: months }, (_, m) => {
     const latest = later.findLast((month) => month <= m);
     return (latest === undefined ? installed[m] : fresh[m - latest]) ?? 0;

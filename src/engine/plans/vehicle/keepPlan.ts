@@ -1,13 +1,16 @@
 import { owedAt } from '../../cashflow/contracts/loan.ts';
-import { latest } from '../../quantity/remember.ts';
+import { all } from './byReading.ts';
 import type { Context } from './context.ts';
 import type { Treatment, Treatments } from './neededWork.ts';
 import { presentUnearnedAt } from './paidAhead.ts';
 import type { Plan } from './plan.ts';
-import { holdPresent, presentLoan, presentValueAt } from './presentVehicle.ts';
-import { netValue } from './selling.ts';
+import { holdPresent, presentLoan, presentWorth } from './presentVehicle.ts';
 
-/** Keeping the present vehicle to the horizon, the needed work met as `treatments` says. */
+/**
+ * Keeping the present vehicle to the horizon, the needed work met as `treatments` says.
+ *
+ * @param ctx for what there is, not for how much
+ */
 export const keepPlan = (
   id: string,
   label: string,
@@ -15,8 +18,7 @@ export const keepPlan = (
   treatments: Treatments,
   ctx: Context,
 ): Plan => {
-  const loan = presentLoan(ctx);
-  const worthAt = latest((month) => presentValueAt(treatments, month, ctx.horizon, ctx));
+  const worth = presentWorth(treatments, ctx.horizon);
   return {
     id,
     side: 'keep',
@@ -25,12 +27,15 @@ export const keepPlan = (
     work,
     letGo: null,
     replaceMonth: null,
-    contracts: holdPresent(treatments, ctx.horizon, loan, ctx),
+    pieces: holdPresent(treatments, ctx.horizon, ctx),
     changeOver: null,
-    awaited: null,
-    valueAt: (month, reading) => netValue(ctx.inputs.vehicle, worthAt(month), month, reading, ctx),
-    toCome: (month) => presentUnearnedAt(month, ctx),
-    owedAt: (month) => (loan ? owedAt(loan, month) : 0),
+    awaited: () => null,
+    valueAt: (at, month) => worth.from(at)(month),
+    toCome: (at, month) => all(presentUnearnedAt(month, at)),
+    owedAt: (at, month) => {
+      const loan = presentLoan(at);
+      return loan ? owedAt(loan, month) : 0;
+    },
     vehicleAtEnd: ctx.facts.vehicleName,
     purchase: null,
   };

@@ -1,13 +1,11 @@
-import { bundled } from '../../cashflow/bundle.ts';
 import { monthly, oneOff } from '../../cashflow/contracts/recurring.ts';
 import { shopPriceOf, type WorkOnce, workOnce } from '../../cashflow/contracts/work.ts';
 import { levelAt } from '../../cashflow/levels.ts';
 import type { Contract, Line } from '../../cashflow/posting.ts';
 import { remember } from '../../quantity/remember.ts';
-import type { Inputs, Job } from '../../scenario/inputs/inputs.ts';
+import type { Job } from '../../scenario/inputs/inputs.ts';
 import type { Facts } from '../../scenario/inputs/scenario.ts';
-import { type Context, lasting, recalled, timesOf, together } from './context.ts';
-import type { Reads } from './memory.ts';
+import { type Context, timesOf } from './context.ts';
 
 /** How one job is met: done on the day, patched until the patch gives out, or left for as long as it can wait. */
 export type Treatment = 'done' | 'patch' | 'wait';
@@ -53,27 +51,6 @@ const asOnce = (
   either: 0,
 });
 
-const WORK_READS: Reads<Inputs> = {
-  own: ['workNeeded'],
-  household: ['lookAhead', 'pricesRise', 'priceOfOwnHour', 'atHome', 'dayWithout'],
-  vehicle: ['storageADay'],
-};
-
-/**
- * The work a vehicle needs now, met as `treatments` says, for a vehicle held until the end of month `until`. After a
- * collision it is the same in every course.
- */
-export const neededWork = (treatments: Treatments, until: number, ctx: Context): readonly Contract[] => {
-  const { future } = ctx;
-  const particulars = [until, ...treatments];
-  const turnsOut = (): Contract[] => workThatTurnsOut(treatments, until, ctx);
-  if (future.kind === 'drawn' && ctx.inputs.claim)
-    return recalled(future, 'needed work', particulars, () => [bundled(turnsOut(), 0, false)]);
-  return ctx.inputs.workNeeded.some(({ notCured, moreFound }) => notCured.chance > 0 || moreFound.chance > 0)
-    ? turnsOut()
-    : lasting(future, ctx.inputs, WORK_READS, particulars, (lasts) => together(turnsOut(), 0, lasts));
-};
-
 /** Where a job stands in the scenario. Kept, for a chance is looked up by these words in every future. */
 const pathsOf = remember(
   (i: number) => {
@@ -89,8 +66,11 @@ const pathsOf = remember(
   ([a], [b]) => a === b,
 );
 
-/** The same, each of its chances as the future has it. */
-const workThatTurnsOut = (treatments: Treatments, until: number, ctx: Context): Contract[] => {
+/**
+ * The work a vehicle needs now, met as `treatments` says, for a vehicle held until the end of month `until`; each of its
+ * chances as the future has it.
+ */
+export const neededWork = (ctx: Context, treatments: Treatments, until: number): Contract[] => {
   const contracts: Contract[] = [];
   ctx.inputs.workNeeded.forEach((job, i) => {
     const treatment = treatments[i] ?? 'done';

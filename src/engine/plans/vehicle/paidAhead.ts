@@ -1,17 +1,15 @@
 /** Yearly bills paid ahead: what of them is unearned is owned, and comes back when the vehicle goes. */
 import { unearnedOf } from '../../cashflow/contracts/recurring.ts';
-import type { Levels } from '../../cashflow/levels.ts';
+import { type Levels, levelAt } from '../../cashflow/levels.ts';
 import { linesOf } from '../../cashflow/lines.ts';
 import { type Category, type Contract, postMoney } from '../../cashflow/posting.ts';
-import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
+import type { PricesRise, RunningCosts, YearlyBills } from '../../scenario/inputs/inputs.ts';
+import * as VEHICLE from '../../scenario/inputs/vehicleInputs.ts';
 import type { Context } from './context.ts';
 import type { Span } from './span.ts';
 
 /** Of a vehicle, what its yearly bills are. */
-export type Billed = Pick<
-  RunningCosts,
-  'cover' | 'registration' | 'registrationRefunded' | 'inspection' | 'tax'
->;
+export type Billed = YearlyBills & Pick<RunningCosts, 'registrationRefunded'>;
 
 export interface YearlyBill {
   readonly category: Category;
@@ -25,27 +23,47 @@ export interface YearlyBill {
   readonly comesBack: boolean;
 }
 
+interface Terms {
+  readonly category: Category;
+  readonly what: string;
+  readonly rises: keyof PricesRise;
+  readonly comesBack: (vehicle: Billed) => boolean;
+}
+
 const FEES: Category = 'registration, tax, inspection';
 
-/** The four yearly bills of a vehicle. */
-export const yearlyBills = (
-  { cover, registration, registrationRefunded, inspection, tax }: Billed,
-  { levels }: Context,
-): readonly YearlyBill[] => {
-  const bill = (
-    category: Category,
-    what: string,
-    at: string,
-    { aYear, nextDue }: RunningCosts['tax'],
-    prices: Levels,
-    comesBack: boolean,
-  ): YearlyBill => ({ category, what, at, aYear, nextDue, levels: prices, comesBack });
-  return [
-    bill('insurance', 'insurance', 'insurance_a_year', cover, levels.cover, true),
-    bill(FEES, 'registration', 'registration_a_year', registration, levels.fees, registrationRefunded),
-    bill(FEES, 'inspection', 'inspection_a_year', inspection, levels.fees, false),
-    bill(FEES, 'yearly tax', 'tax_a_year', tax, levels.fees, true),
-  ];
+/** Every yearly bill that a file may give, in the order of the ledger. */
+const TERMS: Readonly<Record<keyof YearlyBills, Terms>> = {
+  cover: { category: 'insurance', what: 'insurance', rises: 'cover', comesBack: () => true },
+  registration: {
+    category: FEES,
+    what: 'registration',
+    rises: 'fees',
+    comesBack: ({ registrationRefunded }) => registrationRefunded,
+  },
+  inspection: { category: FEES, what: 'inspection', rises: 'fees', comesBack: () => false },
+  tax: { category: FEES, what: 'yearly tax', rises: 'fees', comesBack: () => true },
+};
+const BILLS = Object.entries(TERMS) as readonly (readonly [keyof YearlyBills, Terms])[];
+
+/** The yearly bills of a vehicle. */
+export const yearlyBills = (vehicle: Billed, { levels }: Context): readonly YearlyBill[] =>
+  BILLS.map(([bill, { category, what, rises, comesBack }]) => ({
+    category,
+    what,
+    at: VEHICLE.A_YEAR[bill].key,
+    aYear: vehicle[bill].aYear,
+    nextDue: vehicle[bill].nextDue,
+    levels: levels[rises],
+    comesBack: comesBack(vehicle),
+  }));
+
+/** What comes back of them by time goes on for as long as a sale takes: a year's worth, at the prices of a month. */
+export const goingOnAYear = (vehicle: Billed, month: number, ctx: Context): number => {
+  let sum = 0;
+  for (const { comesBack, aYear, levels } of yearlyBills(vehicle, ctx))
+    if (comesBack) sum += aYear * levelAt(levels, month);
+  return sum;
 };
 
 /** When a vehicle's bills fall: a bought one pays at its start, a kept one when they are due. */
@@ -133,9 +151,10 @@ export const presentUnusedBack = (month: number, ctx: Context): Contract =>
  * @param insuranceApart what comes back of the insurance is listed by itself
  */
 export const presentUnusedToday = (ctx: Context, insuranceApart = false): Contract => {
-  const { cover, registration, registrationRefunded, inspection, tax } = ctx.inputs.vehicle;
-  const insured = insuranceApart ? { aYear: 0, nextDue: cover.nextDue } : cover;
-  const billed = { cover: insured, registration, registrationRefunded, inspection, tax };
+  const { vehicle } = ctx.inputs;
+  const billed = insuranceApart
+    ? { ...vehicle, cover: { aYear: 0, nextDue: vehicle.cover.nextDue } }
+    : vehicle;
   return unusedBack(billed, presentPaying(ctx), 0, ctx, false);
 };
 

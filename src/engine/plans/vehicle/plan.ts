@@ -1,38 +1,51 @@
+import type { LoanTerms } from '../../cashflow/contracts/amortisation.ts';
 import type { PurchaseTerms } from '../../cashflow/contracts/purchase.ts';
-import type { ByReading, Contract, Reading } from '../../cashflow/posting.ts';
+import type { ByReading } from '../../cashflow/posting.ts';
 import { monthlySink } from '../../cashflow/sinks.ts';
+import type { Amounts } from './byReading.ts';
 import type { Context } from './context.ts';
 import type { OptionIdentity } from './optionIdentity.ts';
+import { contractsOf, type Piece } from './recipe.ts';
 import type { Awaited } from './selling.ts';
 
 /** The rebate and note rate of a loan, as offered or with the low rate in the rebate's place. */
 export type Financing = 'as offered' | 'low rate';
 
-/** A complete plan for the horizon: a list of contracts, and what would be owned and owed if it stopped at a month. */
-export interface Plan extends OptionIdentity {
-  /** What happens from today on. */
-  readonly contracts: readonly Contract[];
-  /** A change of vehicle at the end of a later month: the sale, the purchase and all that follows it; null for none. */
-  readonly changeOver: {
-    readonly month: number;
-    readonly contracts: readonly Contract[];
-    readonly awaited: Awaited | null;
-  } | null;
-  /** The price of a sale begun today that its buyer has not paid yet; null where there is none. */
-  readonly awaited: Awaited | null;
-  /** What selling then would bring net of its cost and hours, in one reading; 0 where nothing is owned. */
-  readonly valueAt: (month: number, reading: Reading) => number;
+/** What would be owned and owed if a plan stopped at the end of a month, in money of then, given numbers. */
+export interface Standing {
+  /** What selling then would bring net of its cost and hours; 0 where nothing is owned. */
+  readonly valueAt: (ctx: Context, month: number) => Amounts;
   /**
-   * What would still come besides, in money of then: unearned parts of yearly bills, a price not paid yet.
+   * What would still come besides: unearned parts of yearly bills, a price not paid yet.
    *
    * @param lookEnds that day, so that no bill of a bought vehicle is paid any more; at the horizon unless told
    */
-  readonly toCome: (month: number, reading: Reading, lookEnds?: boolean) => number;
+  readonly toCome: (ctx: Context, month: number, lookEnds?: boolean) => Amounts;
   /** Debt then. */
-  readonly owedAt: (month: number) => number;
+  readonly owedAt: (ctx: Context, month: number) => number;
+}
+
+/** The price of a sale that its buyer has not paid yet, given numbers; null where there is none. */
+export type AwaitedFrom = (ctx: Context) => Awaited | null;
+
+/** A complete plan for the horizon before there are numbers: what happens, and what would be owned and owed. */
+export interface Plan extends OptionIdentity, Standing {
+  /** What happens from today on. */
+  readonly pieces: readonly Piece[];
+  /** A change of vehicle at the end of a later month: the sale, the purchase and all that follows it; null for none. */
+  readonly changeOver: {
+    readonly month: number;
+    readonly pieces: readonly Piece[];
+    readonly awaited: AwaitedFrom;
+  } | null;
+  /** The price of a sale begun today. */
+  readonly awaited: AwaitedFrom;
   readonly vehicleAtEnd: string;
-  /** The purchase behind it, for a view of its loan; null where nothing is bought with one. */
-  readonly purchase: { readonly terms: PurchaseTerms; readonly financing: Financing } | null;
+  /** The purchase behind it and the terms of its loan, for a view of it; null where nothing is bought with one. */
+  readonly purchase: {
+    readonly terms: (ctx: Context) => PurchaseTerms;
+    readonly loan: (ctx: Context) => LoanTerms<number> | null;
+  } | null;
 }
 
 /** What a plan is called, and what becomes of the present vehicle in it. */
@@ -41,31 +54,11 @@ type Name = Pick<Plan, 'id' | 'label' | 'work' | 'letGo'>;
 /** A plan before it has a name. */
 export type Nameless = Omit<Plan, keyof Name>;
 
-/** A plan under a name of its own, perhaps with other contracts. Field by field: plans are built by the ten thousand. */
-export const named = (plan: Nameless, by: Name & Partial<Pick<Plan, 'side' | 'contracts'>>): Plan => ({
-  id: by.id,
-  side: by.side ?? plan.side,
-  label: by.label,
-  replacement: plan.replacement,
-  work: by.work,
-  letGo: by.letGo,
-  replaceMonth: plan.replaceMonth,
-  contracts: by.contracts ?? plan.contracts,
-  changeOver: plan.changeOver,
-  awaited: plan.awaited,
-  valueAt: plan.valueAt,
-  toCome: plan.toCome,
-  owedAt: plan.owedAt,
-  vehicleAtEnd: plan.vehicleAtEnd,
-  purchase: plan.purchase,
-});
-
 /** What contracts post in one month, in each reading: what that day takes in cash. */
-export const cashIn = (contracts: readonly Contract[], month: number, ctx: Context): ByReading<number> => {
-  const { flows } = contracts.reduce((sink, contract) => {
-    contract(sink);
-    return sink;
-  }, monthlySink(ctx.horizon));
+export const cashIn = (pieces: readonly Piece[], month: number, ctx: Context): ByReading<number> => {
+  const sink = monthlySink(ctx.horizon);
+  for (const contract of contractsOf(pieces, ctx)) contract(sink);
+  const { flows } = sink;
   return {
     counted: flows.counted[month] as number,
     cash: flows.cash[month] as number,

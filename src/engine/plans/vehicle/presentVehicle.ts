@@ -2,28 +2,30 @@ import { type LoanFlows, loanFlows, loanPayments, owedAt } from '../../cashflow/
 import { brokenValue, marketValue } from '../../cashflow/contracts/marketValue.ts';
 import { oneOff } from '../../cashflow/contracts/recurring.ts';
 import type { Contract, Line } from '../../cashflow/posting.ts';
-import type { Inputs, Job, PresentVehicle } from '../../scenario/inputs/inputs.ts';
-import { type Context, lasting, lastingOrOnce, together } from './context.ts';
+import { latest } from '../../quantity/remember.ts';
+import type { Job, PresentVehicle } from '../../scenario/inputs/inputs.ts';
+import type { AmountsAt } from './byReading.ts';
+import type { Context } from './context.ts';
 import { deductibles } from './deductibles.ts';
-import type { Reads } from './memory.ts';
-import { buyersPart, isDoneBy, jobShopPrice, neededWork, renewedBy, type Treatments } from './neededWork.ts';
+import { heldPresent, presentSpan } from './held.ts';
+import { buyersPart, isDoneBy, jobShopPrice, neededWork, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openOptions.ts';
+import { type Piece, type Recipe, recipe } from './recipe.ts';
 import { runningCosts } from './runningCosts.ts';
-import { type Awaited, NO_FLOOR, netPrice, type Sale, sellPrivately } from './selling.ts';
-import type { Span } from './span.ts';
+import { type Awaited, NO_FLOOR, netPrice, netValue, type Sale, sellPrivately } from './selling.ts';
 
 /** The channels by which the present vehicle can go on the day of the decision. */
 export type LetGo = 'private' | 'trade-in' | 'as it stands' | 'scrap';
 
 /** One way of letting it go today. What it brings stands in the inputs, under `price`. */
-export interface Offer {
+export type Offer = {
   readonly letGo: LetGo;
   readonly mended: boolean;
   readonly price: keyof PresentVehicle['sellsFor'];
   readonly path: string;
   /** Sold privately: at its cost, own hours and the weeks it takes. */
   readonly privately: boolean;
-}
+};
 
 /**
  * What an offer brings; 0 where nobody put a price on it. Private prices are stated for a clean title, so a branded one
@@ -146,7 +148,13 @@ export const payOff = (
     contracts.push(loanPayments(on, loan, 0, Math.min(comes, ctx.horizon), month + 1));
   }
   if (comes <= ctx.horizon && amount !== 0)
-    contracts.push(oneOff(line('present loan paid off', 'a sale pays it off'), comes, amount));
+    contracts.push(
+      oneOff(
+        { ...line('present loan paid off', 'a sale pays it off'), role: 'loan paid off' },
+        comes,
+        amount,
+      ),
+    );
   return { comes, amount, contracts };
 };
 
@@ -188,6 +196,13 @@ export const presentValueAt = (
   return lost === 0 ? running : Math.max(Math.min(sellsFor.scrap, running), running - lost);
 };
 
+const worthOf = (ctx: Context, treatments: Treatments, until: number): AmountsAt =>
+  latest((month) => netValue(ctx.inputs.vehicle, presentValueAt(treatments, month, until, ctx), month, ctx));
+
+/** What the present vehicle, held until `until`, would bring by month, net of what selling it costs. */
+export const presentWorth = (treatments: Treatments, until: number): Recipe<AmountsAt> =>
+  recipe(worthOf, treatments, until);
+
 /** Selling the present vehicle at the end of month k ≥ 1, the way all later sales go. */
 export const sellLater = (treatments: Treatments, month: number, ctx: Context): Sale =>
   sellPrivately(
@@ -198,58 +213,37 @@ export const sellLater = (treatments: Treatments, month: number, ctx: Context): 
     ctx,
   );
 
-const SPAN_READS: Reads<Inputs> = { own: ['workNeeded'], household: [], vehicle: ['offTheRoad'] };
+const losses = (ctx: Context, treatments: Treatments, until: number): Contract[] =>
+  deductibles(
+    (month) => presentValueAt(treatments, month, until, ctx),
+    presentSpan(treatments, until, ctx),
+    ctx,
+  );
 
-/** The present vehicle's span, held to the end of month `until`; one and the same within a drawn future. */
-export const presentSpan = (treatments: Treatments, until: number, ctx: Context): Span => {
-  const { future, inputs } = ctx;
-  const particulars = [until, inputs.vehicle.offTheRoad, ...treatments];
-  return lastingOrOnce(future, inputs, SPAN_READS, particulars, () => spanOf(treatments, until, ctx));
+const loanCarriedOn = (ctx: Context, until: number): Contract[] => {
+  const loan = presentLoan(ctx);
+  const line: Line = {
+    category: 'loan',
+    what: 'present loan',
+    path: 'vehicle.loan',
+    reason: 'keeping carries it on',
+  };
+  return loan ? [loanPayments(line, loan, 0, until)] : [];
 };
 
-const spanOf = (treatments: Treatments, until: number, ctx: Context): Span => ({
-  path: 'vehicle',
-  luck: 'vehicle',
-  name: ctx.facts.vehicleName,
-  start: 0,
-  end: until,
-  idle: Math.min(ctx.inputs.vehicle.offTheRoad, until),
-  bought: false,
-  renewed: renewedBy(treatments, until, ctx),
-  lastYearlyBill: until,
-});
-
-const OWN_PART_READS: Reads<Inputs['vehicle']> = {
-  own: ['sellsFor', 'value', 'floor', 'brandFactor', 'damage', 'offTheRoad', 'ownDamage'],
-  household: ['distanceAYear', 'atHome.shopHour', 'pricesRise', 'lookAhead'],
-  inputs: ['workNeeded'],
-};
-
-/** Holding the present vehicle to the end of month `until`: the needed work, running it, and its loan's payments. */
+/**
+ * Holding the present vehicle to the end of month `until`: the needed work, running it, and its loan's payments.
+ *
+ * @param ctx for what there is, not for how much
+ */
 export const holdPresent = (
   treatments: Treatments,
   until: number,
-  loan: LoanFlows | null,
   ctx: Context,
-): Contract[] => {
-  const { vehicle } = ctx.inputs;
-  const span = presentSpan(treatments, until, ctx);
-  const worthAt = (month: number): number => presentValueAt(treatments, month, until, ctx);
-  const contracts = [
-    ...neededWork(treatments, until, ctx),
-    ...runningCosts(vehicle, span, ctx),
-    ...lasting(ctx.future, vehicle, OWN_PART_READS, [until, ...treatments], (lasts) =>
-      together(deductibles(worthAt, span, ctx), 0, lasts),
-    ),
-  ];
-  if (loan) {
-    const line: Line = {
-      category: 'loan',
-      what: 'present loan',
-      path: 'vehicle.loan',
-      reason: 'keeping carries it on',
-    };
-    contracts.push(loanPayments(line, loan, 0, until));
-  }
-  return contracts;
-};
+  loan: 'with its loan' | 'without its loan' = 'with its loan',
+): Piece[] => [
+  recipe(neededWork, treatments, until),
+  ...runningCosts(heldPresent(treatments, until, ctx), ctx.inputs.vehicle.components.length),
+  recipe(losses, treatments, until),
+  ...(loan === 'with its loan' ? [recipe(loanCarriedOn, until)] : []),
+];

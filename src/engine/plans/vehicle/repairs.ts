@@ -8,15 +8,14 @@ import {
 } from '../../cashflow/contracts/failures.ts';
 import type { WorkOnce } from '../../cashflow/contracts/work.ts';
 import type { LineOf } from '../../cashflow/lines.ts';
-import type { Contract } from '../../cashflow/posting.ts';
+import type { Contract, Role } from '../../cashflow/posting.ts';
 import { arrivalTimes, failureTimes } from '../../chance/failureTimes.ts';
 import type { Range } from '../../quantity/range.ts';
-import type { Component } from '../../scenario/inputs/inputs.ts';
+import type { Component, RunningCosts } from '../../scenario/inputs/inputs.ts';
 import { paceOf, restartsOf } from './clocks.ts';
 import { type Context, type DrawnFuture, recalled } from './context.ts';
 import { anotherLaw, expectedFailures, type Pace } from './expectedFailures.ts';
 import { lawOf } from './rangeLaws.ts';
-import type { Runs } from './runningInputs.ts';
 import type { Span } from './span.ts';
 import { averageAMonth, leftOf, unnamedByMonth } from './unnamedRepairs.ts';
 
@@ -88,36 +87,41 @@ const unpaid = (happened: readonly Happened[], month: number | null): readonly H
     ? happened
     : happened.map((one) => (one.month === month ? { ...one, work: { ...one.work, ...GIVEN_UP } } : one));
 
-/** A vehicle's repairs over a span: its named components, and what nobody can name yet. */
-export const repairs = (vehicle: Runs, span: Span, line: LineOf, free: number, ctx: Context): Contract[] => {
+const ROLE: Role = 'named failures';
+
+/** The failures of a vehicle's named component over a span. */
+export const named = (
+  vehicle: RunningCosts,
+  component: number,
+  span: Span,
+  line: LineOf,
+  free: number,
+  ctx: Context,
+): Contract => {
   const { start, end } = span;
   const { future } = ctx;
-  return [
-    ...unnamed(vehicle, span, line, free, ctx),
-    ...vehicle.components.map((part, i) => {
-      const restarts = restartsOf(vehicle, i, span, ctx);
-      if (future.kind === 'drawn') {
-        const at = line('repairs', part.name, 'components', 'what a drawn future says', i);
-        const happened = failuresDrawn(part, i, span, restarts, future, ctx);
-        const givenUp = span.bought ? null : future.givenUpIn;
-        return failuresThatHappened(at, unpaid(happened, givenUp), ctx.work, start, end, free);
-      }
-      const reason = 'expected failures, from its life law and what it has run';
-      const at = line('repairs', part.name, 'components', reason, i);
-      const pace: Pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: end - start };
-      const counts = expectedFailures(
-        part,
-        pace,
-        restarts.filter((month) => month <= end - start),
-      );
-      return failures(at, counts, workOf(part), ctx.work, start, end, free);
-    }),
-  ];
+  const part = vehicle.components[component] as Component;
+  const restarts = restartsOf(vehicle, component, span, ctx);
+  if (future.kind === 'drawn') {
+    const at = line('repairs', part.name, 'components', 'what a drawn future says', component, ROLE);
+    const happened = failuresDrawn(part, component, span, restarts, future, ctx);
+    const givenUp = span.bought ? null : future.givenUpIn;
+    return failuresThatHappened(at, unpaid(happened, givenUp), ctx.work, start, end, free);
+  }
+  const reason = 'expected failures, from its life law and what it has run';
+  const at = line('repairs', part.name, 'components', reason, component, ROLE);
+  const pace: Pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: end - start };
+  const counts = expectedFailures(
+    part,
+    pace,
+    restarts.filter((month) => month <= end - start),
+  );
+  return failures(at, counts, workOf(part), ctx.work, start, end, free);
 };
 
 /** Repairs nobody named in a drawn future: when, and how dear. The dearest of them leave it at the roadside. */
 export const unnamedDrawn = (
-  vehicle: Runs,
+  vehicle: RunningCosts,
   span: Span,
   future: DrawnFuture,
   ctx: Context,
@@ -136,7 +140,13 @@ export const unnamedDrawn = (
 };
 
 /** Repairs nobody named: the average for its age, less what the components that were named bring of it. */
-const unnamed = (vehicle: Runs, span: Span, line: LineOf, free: number, ctx: Context): Contract[] => {
+export const unnamed = (
+  vehicle: RunningCosts,
+  span: Span,
+  line: LineOf,
+  free: number,
+  ctx: Context,
+): Contract[] => {
   const { start, end } = span;
   const { atHome } = ctx.inputs.household;
   const { bill, strands, statedAYear } = vehicle.averageRepairs;

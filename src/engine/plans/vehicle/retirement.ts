@@ -1,14 +1,16 @@
 import { brokenValue } from '../../cashflow/contracts/marketValue.ts';
 import { levelAt } from '../../cashflow/levels.ts';
-import { type Category, type Contract, postMoney, type Reading } from '../../cashflow/posting.ts';
+import { type Category, type Contract, postMoney } from '../../cashflow/posting.ts';
+import type { Amounts } from './byReading.ts';
 import { replacedAt, type Sold } from './changeOver.ts';
 import type { Context } from './context.ts';
 import { keepPlan } from './keepPlan.ts';
 import type { Treatments } from './neededWork.ts';
 import { presentUnusedBack } from './paidAhead.ts';
-import { named, type Plan } from './plan.ts';
-import { holdPresent, presentLoan, presentValueAt, sellLater } from './presentVehicle.ts';
-import { netValue, type Sale, sellPrivately } from './selling.ts';
+import type { Plan } from './plan.ts';
+import { holdPresent, presentValueAt, sellLater } from './presentVehicle.ts';
+import { type Recipe, recipe } from './recipe.ts';
+import { type Awaited, netValue, type Sale, sellPrivately } from './selling.ts';
 
 /** In what state the vehicle is when it goes. */
 export type WalksAs = 'running' | 'broken';
@@ -29,13 +31,8 @@ const priceAt = (month: number, how: WalksAs, treatments: Treatments, ctx: Conte
   how === 'running' ? presentValueAt(treatments, month, month, ctx) : presentBrokenAt(treatments, month, ctx);
 
 /** The same net of what selling it costs. */
-export const valueWalking = (
-  month: number,
-  how: WalksAs,
-  treatments: Treatments,
-  reading: Reading,
-  ctx: Context,
-): number => netValue(ctx.inputs.vehicle, priceAt(month, how, treatments, ctx), month, reading, ctx);
+export const valueWalking = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): Amounts =>
+  netValue(ctx.inputs.vehicle, priceAt(month, how, treatments, ctx), month, ctx);
 
 /** Selling it where it stands, broken down: no buyer drives it away, but the sale costs what any sale costs. */
 const sellBroken = (treatments: Treatments, month: number, ctx: Context): Sale =>
@@ -89,17 +86,27 @@ const inAHurry =
     );
   };
 
+const soldThen = (ctx: Context, month: number, how: WalksAs, treatments: Treatments): Sale =>
+  how === 'running' ? sellLater(treatments, month, ctx) : sellBroken(treatments, month, ctx);
+
+const letGo = (ctx: Context, sale: Recipe<Sale>, month: number, how: WalksAs): Contract[] => [
+  sale.from(ctx).contract,
+  ...(how === 'broken' ? [inAHurry(month, ctx)] : []),
+  presentUnusedBack(month, ctx),
+];
+
+const awaitedBy = (ctx: Context, sale: Recipe<Sale>): Awaited | null => sale.from(ctx).awaited;
+
+const proceedsThen = (ctx: Context, month: number, how: WalksAs, treatments: Treatments): number =>
+  priceAt(month, how, treatments, ctx);
+
 /** Letting it go at the end of month t: as later sales go while it runs; where it stands, and in a hurry, once broken. */
-export const soldWalking = (month: number, how: WalksAs, treatments: Treatments, ctx: Context): Sold => {
-  const running = how === 'running';
-  const { contract, awaited } = running
-    ? sellLater(treatments, month, ctx)
-    : sellBroken(treatments, month, ctx);
-  const back = presentUnusedBack(month, ctx);
+export const soldWalking = (month: number, how: WalksAs, treatments: Treatments): Sold => {
+  const sale = recipe(soldThen, month, how, treatments);
   return {
-    proceeds: priceAt(month, how, treatments, ctx),
-    contracts: running ? [contract, back] : [contract, inAHurry(month, ctx), back],
-    awaited,
+    proceeds: recipe(proceedsThen, month, how, treatments),
+    pieces: [recipe(letGo, sale, month, how)],
+    awaited: recipe(awaitedBy, sale),
   };
 };
 
@@ -109,6 +116,8 @@ export const soldWalking = (month: number, how: WalksAs, treatments: Treatments,
  * whether it is mended or not, so it belongs to the failure. At H there is nothing to replace it for: it is sold.
  *
  * What the failures of month t cost is for the future to say: a bill that is not paid must not be among them.
+ *
+ * @param ctx for what there is, not for how much
  */
 export const walkPlan = (
   replacement: number,
@@ -122,16 +131,17 @@ export const walkPlan = (
   const work = treatments.includes('patch') ? 'patched' : treatments.includes('wait') ? 'left' : 'mended';
   if (month >= ctx.horizon) {
     const kept = keepPlan(id, label, work, treatments, ctx);
-    const sold: Plan['valueAt'] = (at, reading) =>
-      at < ctx.horizon ? kept.valueAt(at, reading) : valueWalking(at, how, treatments, reading, ctx);
+    const sold: Plan['valueAt'] = (at, m) =>
+      m < at.horizon ? kept.valueAt(at, m) : valueWalking(m, how, treatments, at);
     return { ...kept, side: 'later', valueAt: sold };
   }
-  const sold = soldWalking(month, how, treatments, ctx);
-  const held = holdPresent(treatments, month, presentLoan(ctx), ctx);
-  return named(replacedAt(replacement, month, treatments, held, sold, ctx), {
+  const sold = soldWalking(month, how, treatments);
+  const held = holdPresent(treatments, month, ctx);
+  return {
+    ...replacedAt(replacement, month, treatments, held, sold, ctx),
     id,
     label,
     work,
     letGo: how === 'running' ? 'private' : 'as it stands',
-  });
+  };
 };

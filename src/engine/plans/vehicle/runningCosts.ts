@@ -1,4 +1,3 @@
-import { bundled } from '../../cashflow/bundle.ts';
 import { averageWork } from '../../cashflow/contracts/averageWork.ts';
 import { energy, energyPerDistance } from '../../cashflow/contracts/energy.ts';
 import { monthly, yearly } from '../../cashflow/contracts/recurring.ts';
@@ -6,16 +5,19 @@ import { scheduledUpkeep } from '../../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../../cashflow/contracts/work.ts';
 import { linesOf } from '../../cashflow/lines.ts';
 import type { Contract } from '../../cashflow/posting.ts';
-import type { WorkCost } from '../../scenario/inputs/inputs.ts';
-import { type Context, lasting, onceIn, recalled, together } from './context.ts';
-import type { Reads } from './memory.ts';
+import type { RunningCosts, WorkCost } from '../../scenario/inputs/inputs.ts';
+import type { Context } from './context.ts';
+import { type Held, type Run, runOf } from './held.ts';
 import { yearlyBills } from './paidAhead.ts';
-import { repairs } from './repairs.ts';
-import { type Runs, runsBy } from './runningInputs.ts';
+import { type Piece, type Recipe, recipe } from './recipe.ts';
+import { named, unnamed } from './repairs.ts';
 import type { Span } from './span.ts';
 
 /** Months from the start in which the guarantee pays for repairs: while both of its limits last, 0 meaning no such limit. */
-export const guaranteedMonths = (vehicle: Pick<Runs, 'guarantee'>, distanceAMonth: number): number => {
+export const guaranteedMonths = (
+  vehicle: Pick<RunningCosts, 'guarantee'>,
+  distanceAMonth: number,
+): number => {
   const { months, distance } = vehicle.guarantee;
   if (months === 0 && distance === 0) return 0;
   const byDistance = distance > 0 && distanceAMonth > 0 ? Math.floor(distance / distanceAMonth) : Infinity;
@@ -26,49 +28,35 @@ export const guaranteedMonths = (vehicle: Pick<Runs, 'guarantee'>, distanceAMont
 const drivenIn = (span: Span): Span =>
   span.idle === 0 ? span : { ...span, start: span.start + span.idle, idle: 0 };
 
-/**
- * Everything a vehicle costs to run over a span: energy, bills, upkeep and repairs. Not its price, nor its value. Within
- * one drawn future a vehicle bought runs the same in every way that buys it then, however it is paid for; and the
- * present one after a collision in every course that leaves it to run alike, whatever it is worth by then.
- */
-export const runningCosts = (vehicle: Runs, span: Span, ctx: Context): readonly Contract[] => {
-  const { future } = ctx;
-  const anew = (): readonly Contract[] => allCosts(vehicle, span, ctx);
-  const inOne = (): readonly Contract[] => [bundled(anew(), span.start, false)];
-  if (future.recall === null) return anew();
-  if (span.bought) return onceIn(future, vehicle, ['runs', span.start, span.end], inOne);
-  return future.kind === 'drawn' && ctx.inputs.claim
-    ? recalled(future, span, ['runs', future.givenUpIn, ...runsBy(vehicle)], inOne)
-    : anew();
-};
-
-const BILL_READS: Reads<Runs> = {
-  own: ['cover', 'registration', 'inspection', 'tax', 'parkingAMonth'],
-  household: ['lookAhead', 'pricesRise'],
-};
-
-/** The bills, and what driving it costs whatever breaks. */
-const CERTAIN_READS: Reads<Runs> = {
-  own: [...BILL_READS.own, 'energy', 'averageUpkeep', 'upkeep'],
-  household: [...BILL_READS.household, 'distanceAYear', 'priceOfOwnHour', 'atHome', 'dayWithout'],
-};
-
-const allCosts = (vehicle: Runs, span: Span, ctx: Context): readonly Contract[] => {
-  const { start, end, idle, lastYearlyBill } = span;
-  const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
+/** Everything a vehicle costs to run while it is held: energy, bills, upkeep and repairs. Not its price, nor its value. */
+export const runningCosts = (held: Held, components: number): Piece[] => {
+  const run = recipe(runOf, held);
+  // Neither energy nor bills nor upkeep hang on which components are renewed.
+  const driven = held.whose === 'present' ? recipe(runOf, { ...held, renewing: [] }) : run;
   return [
-    ...lasting(ctx.future, vehicle, CERTAIN_READS, [start, end, idle, lastYearlyBill], (lasts) => {
-      const paid = lasting(ctx.future, vehicle, BILL_READS, [start, end, lastYearlyBill], (theyLast) =>
-        together(bills(vehicle, span, ctx), start, theyLast),
-      );
-      return together([energyOf(vehicle, span, ctx), ...paid, ...upkeep(vehicle, span, ctx)], start, lasts);
-    }),
-    ...repairs(vehicle, drivenIn(span), linesOf(span.name, span.path), free, ctx),
+    recipe(energyOf, driven),
+    recipe(bills, driven),
+    recipe(upkeep, driven),
+    recipe(unnamedRepairs, run),
+    ...Array.from({ length: components }, (_, i) => recipe(repairsOf, run, i)),
   ];
 };
 
+const unnamedRepairs = (ctx: Context, run: Recipe<Run>): Contract[] => {
+  const { vehicle, span } = run.from(ctx);
+  const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
+  return unnamed(vehicle, drivenIn(span), linesOf(span.name, span.path), free, ctx);
+};
+
+const repairsOf = (ctx: Context, run: Recipe<Run>, component: number): Contract[] => {
+  const { vehicle, span } = run.from(ctx);
+  const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
+  return [named(vehicle, component, drivenIn(span), linesOf(span.name, span.path), free, ctx)];
+};
+
 /** What is paid for having it, driven or not. */
-const bills = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
+const bills = (ctx: Context, run: Recipe<Run>): Contract[] => {
+  const { vehicle, span } = run.from(ctx);
   const { start, end } = span;
   const line = linesOf(span.name, span.path);
   const when = span.bought ? 'yearly, from the day it is bought' : 'yearly, when it falls due';
@@ -92,20 +80,24 @@ const bills = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
   ];
 };
 
-const energyOf = (vehicle: Runs, span: Span, ctx: Context): Contract => {
+const energyOf = (ctx: Context, run: Recipe<Run>): Contract[] => {
+  const { vehicle, span } = run.from(ctx);
   const { stated, economy, price } = vehicle.energy;
-  return energy(
-    linesOf(span.name, span.path)('energy', 'energy', 'fuel', 'every month, by distance'),
-    energyPerDistance(stated, economy, price),
-    ctx.distanceAMonth,
-    ctx.levels.energy,
-    drivenIn(span).start,
-    span.end,
-  );
+  return [
+    energy(
+      linesOf(span.name, span.path)('energy', 'energy', 'fuel', 'every month, by distance'),
+      energyPerDistance(stated, economy, price),
+      ctx.distanceAMonth,
+      ctx.levels.energy,
+      drivenIn(span).start,
+      span.end,
+    ),
+  ];
 };
 
 /** Scheduled upkeep, by its list or as the average for its kind. */
-const upkeep = (vehicle: Runs, span: Span, ctx: Context): Contract[] => {
+const upkeep = (ctx: Context, run: Recipe<Run>): Contract[] => {
+  const { vehicle, span } = run.from(ctx);
   const { end, idle } = span;
   const { start } = drivenIn(span);
   const line = linesOf(span.name, span.path);
@@ -135,3 +127,8 @@ const onTime = ({ by, parts, hours, shopPrice }: WorkCost): WorkOnce => ({
   daysWithout: 0,
   either: 0,
 });
+
+const RUNNING: ReadonlySet<object> = new Set<object>([energyOf, bills, upkeep, unnamedRepairs, repairsOf]);
+
+/** A piece that asks nothing of what a vehicle is worth, nor of a debt on it. */
+export const isRunning = ({ by }: Piece): boolean => RUNNING.has(by);

@@ -1,19 +1,10 @@
-import type { Category, Sink } from '../../cashflow/posting.ts';
+import { KINDS, type Sink } from '../../cashflow/posting.ts';
 import type { Context } from './context.ts';
 import type { Plan } from './plan.ts';
+import { contractsOf } from './recipe.ts';
 
 /** For so many months after the first day savings are followed. */
 const MONTHS = 3;
-
-/** What is paid or comes once. Bills that come every year and repairs are lived on, as energy and payments are. */
-const ONCE: ReadonlySet<Category> = new Set<Category>([
-  'work needed now',
-  'settlement',
-  'buying',
-  'loan',
-  'lease',
-  'selling the old one',
-]);
 
 /**
  * Savings at their lowest in the first three months, in currency units: less all cash of the first day, and what is then
@@ -26,7 +17,7 @@ export const savingsLowest = (plan: Plan, ctx: Context): number => {
   const out = new Float64Array(MONTHS + 1);
   const watching = (day: number): Sink => ({
     post({ category }, month, _counted, cash) {
-      if (month <= MONTHS && (month === day || ONCE.has(category)))
+      if (month <= MONTHS && (month === day || KINDS[category].once))
         out[month] = (out[month] as number) + cash;
     },
     // A series is what recurs.
@@ -34,8 +25,8 @@ export const savingsLowest = (plan: Plan, ctx: Context): number => {
     time: null,
     stands: null,
   });
-  for (const contract of plan.contracts) contract(watching(0));
-  for (const contract of change?.contracts ?? []) contract(watching(change?.month ?? 0));
+  for (const contract of contractsOf(plan.pieces, ctx)) contract(watching(0));
+  for (const contract of contractsOf(change?.pieces ?? [], ctx)) contract(watching(change?.month ?? 0));
   let left = savings ?? 0;
   let lowest = Number.POSITIVE_INFINITY;
   for (let month = 0; month <= Math.min(MONTHS, ctx.horizon); month++) {

@@ -1,9 +1,11 @@
 /** Selling a vehicle privately: what it takes, what it brings, and when the money is there. */
 import { netOfSelling } from '../../cashflow/contracts/marketValue.ts';
 import { levelAt } from '../../cashflow/levels.ts';
-import type { ByReading, Contract, Line, Reading } from '../../cashflow/posting.ts';
+import { type ByReading, type Contract, type Line, READINGS, type Reading } from '../../cashflow/posting.ts';
 import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
+import { type Amounts, NOTHING } from './byReading.ts';
 import type { Context } from './context.ts';
+import { goingOnAYear } from './paidAhead.ts';
 
 /** A sale that takes less than so many weeks pays at once. */
 const AT_ONCE = 2;
@@ -14,17 +16,16 @@ export const monthsToPay = ({ selling }: Pick<RunningCosts, 'selling'>): number 
   selling.weeks < AT_ONCE ? 0 : Math.ceil(selling.weeks / WEEKS_A_MONTH - 1e-9);
 
 /** What 1 that comes so many months later is worth. */
-const later = (months: number, ctx: Context): number =>
-  months === 0 ? 1 : (1 + ctx.inputs.household.moneyEarns) ** (-months / 12);
+const later = (months: number, ctx: Context): number => (months === 0 ? 1 : ctx.worthLater(months));
 
 /**
  * What a private sale costs in cash, begun at the end of a month: its own cost, and what goes on for the weeks it takes:
  * insurance, tax, parking, and registration where it is paid back by time.
  */
 const sellingCost = (vehicle: RunningCosts, month: number, ctx: Context): number => {
-  const { selling, cover, tax, registration, registrationRefunded, parkingAMonth } = vehicle;
-  const fees = tax.aYear + (registrationRefunded ? registration.aYear : 0) + 12 * parkingAMonth;
-  const aYear = cover.aYear * levelAt(ctx.levels.cover, month) + fees * levelAt(ctx.levels.fees, month);
+  const { selling, parkingAMonth } = vehicle;
+  const parking = 12 * parkingAMonth * levelAt(ctx.levels.fees, month);
+  const aYear = goingOnAYear(vehicle, month, ctx) + parking;
   return selling.cost * ctx.oneOffLevel(month) + (aYear * selling.weeks) / 52;
 };
 
@@ -54,13 +55,13 @@ export const netPrice = (
   );
 
 /** What a vehicle brings in the one way of selling that all plans use at their end. */
-export const netValue = (
-  vehicle: RunningCosts,
-  price: number,
-  month: number,
-  reading: Reading,
-  ctx: Context,
-): number => netPrice(vehicle, price, vehicle.floor, month, reading, ctx);
+export const netValue = (vehicle: RunningCosts, price: number, month: number, ctx: Context): Amounts => {
+  const cost = sellingCost(vehicle, month, ctx);
+  const waiting = later(monthsToPay(vehicle), ctx);
+  const { hours } = vehicle.selling;
+  return (reading) =>
+    netOfSelling(price, cost, hours, ownHourIn(reading, month, ctx), vehicle.floor, waiting);
+};
 
 /** No scrap price: scrapping it is a way of its own. */
 export const NO_FLOOR = Number.NEGATIVE_INFINITY;
@@ -76,10 +77,11 @@ export interface Awaited {
 }
 
 /** What of a price not paid yet is owned at the end of a month, in money of that month. */
-export const stillToPay = (awaited: Awaited | null, month: number, reading: Reading, ctx: Context): number =>
-  awaited && month >= awaited.begun && month < awaited.comes
-    ? awaited.price[reading] * later(awaited.comes - month, ctx)
-    : 0;
+export const stillToPay = (awaited: Awaited | null, month: number, ctx: Context): Amounts => {
+  if (!awaited || month < awaited.begun || month >= awaited.comes) return NOTHING;
+  const waiting = later(awaited.comes - month, ctx);
+  return (reading) => awaited.price[reading] * waiting;
+};
 
 /** A sale that is begun: its money, and what of that comes later; null where it pays at once. */
 export interface Sale {
@@ -112,16 +114,18 @@ export const sellPrivately = (
   const { hours } = vehicle.selling;
   const cost = sellingCost(vehicle, month, ctx);
   const scrap = Math.min(floor, price);
-  const scraps = (reading: Reading): boolean =>
-    netPrice(vehicle, price, NO_FLOOR, month, reading, ctx) < scrap;
-  const each = (of: (reading: Reading) => number): ByReading<number> => ({
-    counted: of('counted'),
-    cash: of('cash'),
-    shop: of('shop'),
-  });
-  const costs = each((reading) => (scraps(reading) ? 0 : cost + hours * ownHourIn(reading, month, ctx)));
-  const atOnce = each((reading) => (scraps(reading) ? scrap : months === 0 ? price : 0));
-  const comes = each((reading) => (scraps(reading) || months === 0 ? 0 : price));
+  const waiting = later(months, ctx);
+  const costs = { counted: 0, cash: 0, shop: 0 };
+  const atOnce = { counted: 0, cash: 0, shop: 0 };
+  const comes = { counted: 0, cash: 0, shop: 0 };
+  for (const reading of READINGS) {
+    const anHour = ownHourIn(reading, month, ctx);
+    if (netOfSelling(price, cost, hours, anHour, NO_FLOOR, waiting) < scrap) atOnce[reading] = scrap;
+    else {
+      costs[reading] = cost + hours * anHour;
+      (months === 0 ? atOnce : comes)[reading] = price;
+    }
+  }
   const paid = Math.min(month + months, ctx.horizon + 1);
   return {
     contract: (sink) => {

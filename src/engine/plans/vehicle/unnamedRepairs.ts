@@ -1,15 +1,14 @@
 import { shopPriceOf } from '../../cashflow/contracts/work.ts';
 import { yearOf } from '../../quantity/month.ts';
-import { remember } from '../../quantity/remember.ts';
+import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
 import { repairRatePerMile2019 } from '../../scenario/inputs/tables.ts';
 import { paceOf, restartsOf } from './clocks.ts';
-import type { Context } from './context.ts';
+import { type Context, onceFor } from './context.ts';
 import { expectedFailures } from './expectedFailures.ts';
-import type { Runs } from './runningInputs.ts';
 import type { Span } from './span.ts';
 
 /** What an average is read from, and what is named beside it. */
-type Averaged = Pick<Runs, 'age' | 'priceWhenNew' | 'averageRepairs' | 'components' | 'upkeep'>;
+type Averaged = Pick<RunningCosts, 'age' | 'priceWhenNew' | 'averageRepairs' | 'components' | 'upkeep'>;
 
 /** All repairs on average in a month of a year (0 the first), at a shop, at the prices of the day of the decision. */
 export const averageAMonth = (vehicle: Averaged, ctx: Context): ((year: number) => number) => {
@@ -50,39 +49,43 @@ const billsOf = (vehicle: Averaged, shares: Float64Array, ctx: Context): Float64
   return bills;
 };
 
+const leftAnew = (vehicle: Averaged, renewed: Renewed, ctx: Context): Left => {
+  const shares = new Float64Array(ctx.horizon).fill(1);
+  const average = billsOf(vehicle, shares, ctx);
+  vehicle.components.forEach((part, i) => {
+    const price = shopPriceOf(part, ctx.work.shopHour);
+    const pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: ctx.horizon };
+    const counts = expectedFailures(part, pace, restartsOf(vehicle, i, { start: 0, renewed }, ctx));
+    for (let m = 0; m < ctx.horizon; m++) {
+      const all = average[m] as number;
+      if (all <= 0) continue;
+      const taken = Math.min(part.shareOfAverage, ((counts[m] ?? 0) * price) / all);
+      shares[m] = Math.max(0, (shares[m] as number) - taken);
+    }
+  });
+  return { shares, bills: billsOf(vehicle, shares, ctx) };
+};
+
+/** What is left of one vehicle's average. */
+interface LeftOfOne {
+  readonly vehicle: Averaged;
+  readonly renewed: Renewed;
+  readonly left: Left;
+}
+
 /**
  * Each named component takes out of the average of a month what it is expected to bring in that month at a shop's price,
- * tow and days left aside as the average leaves them, and never more than its share. Remembered by the objects it is read
- * from: inputs that are moved in place are never asked of, for in a drawn future the mean ones are.
+ * tow and days left aside as the average leaves them, and never more than its share. Worked out once for each vehicle and
+ * set of numbers.
  */
-const leftBy = remember(
-  (vehicle: Averaged, renewed: Renewed, ctx: Context): Left => {
-    const shares = new Float64Array(ctx.horizon).fill(1);
-    const average = billsOf(vehicle, shares, ctx);
-    vehicle.components.forEach((part, i) => {
-      const price = shopPriceOf(part, ctx.work.shopHour);
-      const pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: ctx.horizon };
-      const counts = expectedFailures(part, pace, restartsOf(vehicle, i, { start: 0, renewed }, ctx));
-      for (let m = 0; m < ctx.horizon; m++) {
-        const all = average[m] as number;
-        if (all <= 0) continue;
-        const taken = Math.min(part.shareOfAverage, ((counts[m] ?? 0) * price) / all);
-        shares[m] = Math.max(0, (shares[m] as number) - taken);
-      }
-    });
-    return { shares, bills: billsOf(vehicle, shares, ctx) };
-  },
-  ([a, renewedA, ctxA], [b, renewedB, ctxB]) =>
-    a.components === b.components &&
-    a.averageRepairs === b.averageRepairs &&
-    a.upkeep === b.upkeep &&
-    a.age === b.age &&
-    a.priceWhenNew === b.priceWhenNew &&
-    ctxA.distanceAMonth === ctxB.distanceAMonth &&
-    ctxA.horizon === ctxB.horizon &&
-    ctxA.work.shopHour === ctxB.work.shopHour &&
-    sameRenewed(renewedA, renewedB),
-);
+const leftBy = (vehicle: Averaged, renewed: Renewed, ctx: Context): Left => {
+  const all = onceFor(ctx, 'left of averages', (): LeftOfOne[] => []);
+  const known = all.find((one) => one.vehicle === vehicle && sameRenewed(one.renewed, renewed));
+  if (known) return known.left;
+  const left = leftAnew(vehicle, renewed, ctx);
+  all.push({ vehicle, renewed, left });
+  return left;
+};
 
 /**
  * The share of a vehicle's average repairs that its named components leave, at index m - 1 for month m from the day it

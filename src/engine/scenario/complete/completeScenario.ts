@@ -1,7 +1,6 @@
 import type { EnergyUnit } from '../../quantity/energyUnits.ts';
 import * as HOME from '../inputs/householdInputs.ts';
 import type { Inputs } from '../inputs/inputs.ts';
-import { copyOf } from '../inputs/lens.ts';
 import type { Facts, JobFacts, Quantity, Scenario } from '../inputs/scenario.ts';
 import type { Units } from '../inputs/units.ts';
 import { mostCredited } from '../places/placeRule.ts';
@@ -141,7 +140,7 @@ export const completeNumbers = (
   });
   const doingWithout = completeDoingWithout(file.doing_without, root);
   const claim = completeClaim(file.claim, root, date, present.vehicle);
-  const inputs = {
+  const inputs: Inputs = {
     household,
     vehicle: present.vehicle,
     workNeeded: jobs.map((job) => job.job),
@@ -150,8 +149,7 @@ export const completeNumbers = (
     claim: claim?.claim ?? null,
   };
   return {
-    // What is read once is copied for a solver, which copies parts of it in the same way.
-    inputs: quantities === null ? inputs : copyOf(inputs),
+    inputs,
     jobs: jobs.map((job) => job.facts),
     claim: claim?.facts ?? null,
     energyUnits: [present.energyUnit, ...bought.map((one) => one.energyUnit)],

@@ -37,7 +37,7 @@ const rewritten = ({ written, facts }: Scenario, changes: readonly Change[]): Gr
 };
 
 /** Places of a quantity's range at which is looked whether anything else follows it. */
-const TRIES = [0, 0.013, 0.21, 0.47, 0.78, 1];
+const TRIES = [0.013, 0.47, 1];
 
 /**
  * The one place of `Inputs` that takes whatever is typed for a quantity, nothing else following it; null where more
@@ -45,7 +45,7 @@ const TRIES = [0, 0.013, 0.21, 0.47, 0.78, 1];
  */
 const placeOf = (scenario: Scenario, quantity: Quantity): string | null => {
   const { key, min, max, value, integer } = quantity;
-  const within = [value / 1.1, value * 1.1, value * 3, ...TRIES.map((part) => min + part * (max - min))]
+  const within = [value / 1.1, value * 3, ...TRIES.map((part) => min + part * (max - min))]
     .map((at) => (integer ? Math.round(at) : at))
     .filter((at) => at >= min && at <= max && at !== value);
   const alone = within.every((at) => {

@@ -90,7 +90,7 @@ export interface Component extends WorkCost, Numbers<typeof WORK.LIFE_LAW>, Numb
 }
 
 /** A yearly bill and the months until it is next due; a bought vehicle pays at its start. */
-type YearlyBills = {
+export type YearlyBills = {
   readonly [B in keyof typeof VEHICLE.YEARLY_BILLS]: Numbers<(typeof VEHICLE.YEARLY_BILLS)[B]>;
 };
 

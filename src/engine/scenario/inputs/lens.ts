@@ -17,45 +17,20 @@ export const inputAt = (inputs: Inputs, key: string): number => {
   return value;
 };
 
-/** What stands in a place before its value does. */
-const BLANK = {};
-
-/** A list anew, of the kind that may hold anything: an empty one would count as one of whole numbers. */
-const list = (items: readonly unknown[], change: (item: unknown, i: number) => unknown): unknown[] => {
-  const copy: unknown[] = [BLANK];
-  copy.length = 0;
-  items.forEach((item, i) => void copy.push(change(item, i)));
-  return copy;
-};
-
-/**
- * An object anew, key by key, and every field twice, a number (or none) as a fraction first. What reads inputs runs tens of thousands
- * of times, and a compiler tells objects apart by how they were put together, by whether a number was ever more than a
- * whole one, and by whether a field was ever written again: all that it has compiled is thrown away whenever one of another
- * kind turns up. Built here they are all of one kind.
- */
-const rebuilt = (node: Tree, change: (value: unknown, name: string) => unknown): Tree => {
-  const copy: Record<string, unknown> = {};
-  for (const name in node) {
-    const value = change(node[name], name);
-    copy[name] = typeof value === 'number' || value === null ? 0.5 : BLANK;
-    copy[name] = value;
-  }
-  return copy;
-};
-
-/** Inputs, or a part of them, copied all the way down; of the same kind as what `withInput` makes of them. */
+/** Inputs, or a part of them, copied all the way down; what stood in two places at once stands in each by itself. */
 export const copyOf = <T>(value: T): T => {
-  if (Array.isArray(value)) return list(value, copyOf) as T;
-  return isNode(value) ? (rebuilt(value as Tree, copyOf) as T) : value;
+  if (Array.isArray(value)) return value.map(copyOf) as T;
+  return isNode(value)
+    ? (Object.fromEntries(Object.entries(value).map(([key, inner]) => [key, copyOf(inner)])) as T)
+    : value;
 };
 
 const copyWith = (node: unknown, steps: readonly string[], value: number, key: string): unknown => {
   const [step, ...rest] = steps;
   if (step === undefined) return value;
   const below = copyWith(child(node, step, key), rest, value, key);
-  if (Array.isArray(node)) return list(node, (item, i) => (String(i) === step ? below : item));
-  return rebuilt(node as Tree, (value, name) => (name === step ? below : value));
+  if (Array.isArray(node)) return node.map((item: unknown, i) => (String(i) === step ? below : item));
+  return { ...(node as Tree), [step]: below };
 };
 
 /** The same inputs with one number changed; what is not on the way to it is shared. Throws where there is no number. */

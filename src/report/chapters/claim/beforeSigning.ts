@@ -3,7 +3,7 @@ import { day } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { type Asked, whatToAsk } from '../../words/claim/ask.ts';
 import { NOT_ADVICE, STRAIGHT, whatCouldBeLost } from '../../words/claim/claimCautions.ts';
-import { block, type CertainPage, type Chapter } from '../page.ts';
+import { block, type Chapter, type Page } from '../page.ts';
 
 /** What is known already of the three things that cannot be undone. */
 const known = (facts: ClaimFacts): string =>
@@ -37,7 +37,7 @@ const dates = ({ answerBy, storagePaidUntil }: ClaimFacts): Html | null => {
 const question = ({ ask, why }: Asked): Html => html`<li><b>${ask}</b> ${why}</li>`;
 
 /** What to have in writing before anything is signed or cashed. */
-export const beforeSigningChapter = ({ d }: CertainPage): Chapter | null => {
+export const beforeSigningChapter = ({ d }: Page): Chapter | null => {
   const facts = d.facts.claim;
   if (facts === null || facts.pays === 'nobody') return null;
   const [first = [], rest = []] = whatToAsk(facts);

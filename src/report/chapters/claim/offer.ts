@@ -3,7 +3,7 @@ import { PLACES_STATEMENT } from '../../../engine/scenario/places/places.ts';
 import { ledgerCents } from '../../format.ts';
 import { type Html, html } from '../../markup/html.ts';
 import { fallsWords, lenderWords, sourceWords, taxWords, testWords } from '../../words/claim/rule.ts';
-import { block, type CertainPage, type Chapter, notes, paragraphs, pick } from '../page.ts';
+import { block, type Chapter, notes, type Page, paragraphs, pick } from '../page.ts';
 import { comparablesTable, estimateTable, newerSentence, statementTable } from './offerTables.ts';
 
 /** What is settled, without what follows on it. */
@@ -23,7 +23,7 @@ const statements = (courses: readonly CourseView[]): readonly (readonly [CourseV
   );
 };
 
-const thresholdPart = (page: CertainPage, { threshold: test, value }: ClaimView): Html | null => {
+const thresholdPart = (page: Page, { threshold: test, value }: ClaimView): Html | null => {
   const place = page.d.facts.claim?.place;
   if (!place) return null;
   const line =
@@ -35,7 +35,7 @@ const thresholdPart = (page: CertainPage, { threshold: test, value }: ClaimView)
 };
 
 /** The arithmetic of the offer, to the cent, as one would send it to an adjuster. */
-export const offerChapter = (page: CertainPage): Chapter | null => {
+export const offerChapter = (page: Page): Chapter | null => {
   const { d, format } = page;
   const view = d.claim;
   const facts = d.facts.claim;

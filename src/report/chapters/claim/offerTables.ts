@@ -5,13 +5,13 @@ import type { Html } from '../../markup/html.ts';
 import { type Cell, table } from '../../tables/table.ts';
 import { itemWords, splitWords } from '../../words/claim/statement.ts';
 import { capital, listed } from '../../words/sentence.ts';
-import type { CertainPage } from '../page.ts';
+import type { Page } from '../page.ts';
 
 /** An amount in currency units as the ledger prints it. */
 const exact = (units: number): string => ledgerCents(Math.round(units * 100) as Cents);
 
 /** Vehicles like it, each carried to its own distance, so that every line can be disputed; null without any. */
-export const comparablesTable = ({ d }: CertainPage): Html | null => {
+export const comparablesTable = ({ d }: Page): Html | null => {
   const facts = d.facts.claim;
   if (facts === null || facts.comparablesSay === null) return null;
   return table({

@@ -239,7 +239,7 @@ describe('chances', () => {
     kind: 'drawn',
     luckOf: () => ({ exponential: () => 1e9, quantile: () => 0.5 }),
     recall: new Map(),
-    lasting: () => null,
+    turns: null,
     turnsOut: () => u,
     givenUpIn: null,
     atMean: null,

@@ -2,7 +2,7 @@ import { describe, expect, it } from 'vitest';
 import { presentCostOf } from '../../../../src/engine/evaluation/project.ts';
 import { resultOf } from '../../../../src/engine/evaluation/results.ts';
 import { COURSES, type Course, laterCourse } from '../../../../src/engine/plans/collision/retention.ts';
-import type { Context } from '../../../../src/engine/plans/vehicle/context.ts';
+import { unrounded } from '../../../../src/engine/plans/vehicle/context.ts';
 import type { ClaimFacts, Rebuild } from '../../../../src/engine/scenario/inputs/claim.ts';
 import type { Job } from '../../../../src/engine/scenario/inputs/inputs.ts';
 import type { PlaceRule } from '../../../../src/engine/scenario/places/placeRule.ts';
@@ -278,7 +278,7 @@ describe('replacing it later', () => {
     inputs: { ...usual.inputs, vehicle: { ...vehicle, cover: { aYear: 6000, nextDue: 26 } } },
   };
   const costAt = (one: typeof usual, course: Course): ((month: number) => number) => {
-    const ctx: Context = { ...ctxOf(one), rounding: 'unrounded' };
+    const ctx = unrounded(ctxOf(one));
     return (month) => presentCostOf(laterCourse(course, 0, month, '', '', ctx), ctx).counted;
   };
 

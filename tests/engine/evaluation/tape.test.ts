@@ -1,22 +1,25 @@
-/** What lasts from one future to the next: nothing that a range moves may be in it, whatever number the range is on. */
+/** What is kept on the tape: nothing that a number moves may be in it, whatever number it is. */
 import { readFileSync } from 'node:fs';
 import { describe, expect, it } from 'vitest';
+import type { ByReading } from '../../../src/engine/cashflow/posting.ts';
 import { waysOf } from '../../../src/engine/evaluation/options.ts';
 import { presentCostOf } from '../../../src/engine/evaluation/project.ts';
+import { recordingsOf, type Tape } from '../../../src/engine/evaluation/tape.ts';
 import { settled } from '../../../src/engine/plans/collision/settlement.ts';
-import { type Context, contextOf, EXPECTED } from '../../../src/engine/plans/vehicle/context.ts';
-import type { Plan } from '../../../src/engine/plans/vehicle/plan.ts';
+import { type Context, contextOf, EXPECTED, type Future } from '../../../src/engine/plans/vehicle/context.ts';
+import { treatmentsOf } from '../../../src/engine/plans/vehicle/keepPlan.ts';
+import { type Way, wayOf } from '../../../src/engine/plans/vehicle/option.ts';
 import { laterPlan } from '../../../src/engine/plans/vehicle/replaceLaterPlan.ts';
+import { walkPlan } from '../../../src/engine/plans/vehicle/retirement.ts';
 import { parseScenario } from '../../../src/engine/scenario/file/parse.ts';
 import type { Inputs, Replacement, UpkeepItem } from '../../../src/engine/scenario/inputs/inputs.ts';
 import { copyOf } from '../../../src/engine/scenario/inputs/lens.ts';
 import type { Scenario } from '../../../src/engine/scenario/inputs/scenario.ts';
-import { detailFor } from '../../../src/engine/simulation/cashDetail.ts';
-import { type Drawer, drawerOf } from '../../../src/engine/simulation/futureDrawer.ts';
-import { stillIn } from '../../../src/engine/simulation/still.ts';
+import { type Detail, detailFor } from '../../../src/engine/simulation/cashDetail.ts';
+import { drawerOf } from '../../../src/engine/simulation/futureDrawer.ts';
 import { unknownsOf } from '../../../src/engine/simulation/unknowns.ts';
 import { inputs as base } from '../../support/household.ts';
-import { component, lease, scenarioOf } from './scene.ts';
+import { component, lease, scenarioOf } from '../simulation/scene.ts';
 
 type Tree = Record<string, unknown>;
 
@@ -54,21 +57,53 @@ const settlementsIn = (ctx: Context): number[] =>
     return [payment, lender, owner, refund, gap];
   });
 
-/** Costs and cash of every way, today and later; null where the inputs are none that could be. */
-const figuresIn = (drawer: Drawer, draw: number, inputs: Inputs, { facts }: Scenario): number[] | null => {
-  const ctx: Context = contextOf(inputs, facts, drawer.moveTo(draw, null), 'unrounded');
+/** Ways of every kind, those that replace or walk away later among them. */
+const everyWay = ({ inputs, facts }: Scenario): Way[] => {
   const later = inputs.claim ? [] : LATER;
-  const builds: (() => Plan)[] = [
-    ...waysOf(contextOf(inputs, facts, EXPECTED, 'unrounded')).open.map((way) => () => way.build(ctx)),
-    ...inputs.replacement.flatMap((_, i) => later.map((month) => () => laterPlan(i, month, ctx))),
+  const asWay = (id: string, build: Way['build']): Way =>
+    wayOf({ id, side: 'later', label: '', treatments: null }, build);
+  return [
+    ...waysOf(contextOf(inputs, facts, EXPECTED, 'unrounded')).open,
+    ...inputs.replacement.flatMap((_, i) =>
+      later.map((month) => asWay(`later ${i} ${month}`, (at) => laterPlan(i, month, at))),
+    ),
+    ...later.map((month) =>
+      asWay(`walk ${month}`, (at) =>
+        walkPlan(
+          0,
+          month,
+          'broken',
+          treatmentsOf(at, () => 'done'),
+          at,
+        ),
+      ),
+    ),
   ];
+};
+
+type CostOf = (way: Way, ctx: Context, detail: Detail) => ByReading<number>;
+
+/** What a plan costs and takes in cash, put together for these very numbers. */
+const plainly: CostOf = (way, ctx, detail) => presentCostOf(way.build(ctx), ctx, detail.sink);
+
+const onTape =
+  (tape: Tape): CostOf =>
+  (way, ctx, detail) => {
+    const compiled = tape.planOf(way, ctx);
+    for (const contract of compiled.fixed) contract(detail.sink);
+    return tape.costOf(compiled, ctx, detail.sink);
+  };
+
+/** Costs in every reading and cash of every way; null where the inputs are none that could be. */
+const figuresBy = (costOf: CostOf, ways: readonly Way[], ctx: Context): number[] | null => {
   try {
-    const settlements = inputs.claim ? settlementsIn(ctx) : [];
-    const costs = builds.flatMap((build) => {
-      const { sink, cash, lumps } = detailFor(ctx.horizon);
-      const { counted, shop } = presentCostOf(build(), ctx, sink);
+    const settlements = ctx.inputs.claim ? settlementsIn(ctx) : [];
+    const costs = ways.flatMap((way) => {
+      const detail = detailFor(ctx.horizon);
+      const { counted, cash, shop } = costOf(way, ctx, detail);
       const sum = (all: Float64Array): number => all.reduce((a, b, m) => a + b * (1 + m / 100), 0);
-      return [counted, shop, presentCostOf(build(), ctx).counted, sum(cash), sum(lumps)];
+      const { stops, days, worst } = detail;
+      return [counted, cash, shop, sum(detail.cash), sum(detail.lumps), sum(stops), sum(days), worst.bill];
     });
     return [...settlements, ...costs];
   } catch (error) {
@@ -208,47 +243,83 @@ const SCENES: Readonly<Record<string, () => Scenario>> = {
   'a van': () => demo('van-gearbox'),
 };
 
-describe('what lasts from one future to the next', () => {
-  it.each(Object.keys(SCENES))('holds nothing of a number that moves: %s', (name) => {
-    const scenario = (SCENES[name] as () => Scenario)();
-    const keys = numbersIn(scenario.inputs);
-    let counts = 0;
-    for (const key of keys) {
-      const inputs = copyOf(scenario.inputs);
-      const [lasting, forgetful] = [stillIn(inputs, [key]), () => null].map((still) =>
-        drawerOf(scenario, unknownsOf(scenario), 1, 0, { still }),
-      ) as [Drawer, Drawer];
-      const before = figuresIn(forgetful, 0, inputs, scenario);
-      figuresIn(lasting, 0, inputs, scenario);
-      move(inputs, key);
-      const anew = figuresIn(forgetful, 0, inputs, scenario);
-      const kept = figuresIn(lasting, 0, inputs, scenario);
-      expect(kept === null, key).toBe(anew === null);
-      expect(kept?.length, key).toBe(anew?.length);
-      kept?.forEach((figure, w) => {
-        expect(figure, `${key}, figure ${w}`).toBeCloseTo(anew?.[w] as number, 5);
-      });
-      if (anew?.some((figure, w) => Math.abs(figure - (before?.[w] as number)) > 1e-5)) counts += 1;
-    }
-    // Most numbers count: a scene in which they did not could not show what is kept wrongly.
-    expect(counts).toBeGreaterThan(keys.length / 2);
+const near = (one: readonly number[] | null, other: readonly number[] | null, what: string): void => {
+  expect(one === null, what).toBe(other === null);
+  expect(one?.length, what).toBe(other?.length);
+  one?.forEach((figure, w) => {
+    const wanted = other?.[w] as number;
+    expect(Math.abs(figure - wanted), `${what}, figure ${w}`).toBeLessThan(
+      1e-9 * Math.max(1e3, Math.abs(wanted)),
+    );
   });
+};
+
+describe.each(['expected', 'drawn'] as const)('a plan on the tape, %s', (kind) => {
+  it.each(Object.keys(SCENES))(
+    'costs what it costs put together anew, whichever number moves: %s',
+    (name) => {
+      const scenario = (SCENES[name] as () => Scenario)();
+      const { inputs: base, facts } = scenario;
+      const ways = everyWay(scenario);
+      const drawer = drawerOf(scenario, unknownsOf(scenario), 1, 0);
+      const futureAt = (draw: number): Future => (kind === 'drawn' ? drawer.moveTo(draw, null) : EXPECTED);
+      const recordings = recordingsOf(contextOf(base, facts, EXPECTED, 'unrounded'));
+      const keys = numbersIn(base);
+      let counts = 0;
+      for (const key of keys) {
+        const inputs = copyOf(base);
+        const tape = recordings.moving([key]);
+        const at = (draw: number): Context => contextOf(inputs, facts, futureAt(draw), 'unrounded');
+        const before = figuresBy(onTape(tape), ways, at(0));
+        near(before, figuresBy(plainly, ways, at(0)), key);
+        move(inputs, key);
+        const anew = figuresBy(plainly, ways, at(0));
+        near(figuresBy(onTape(tape), ways, at(0)), anew, `${key} moved`);
+        if (kind === 'drawn')
+          near(
+            figuresBy(onTape(tape), ways, at(1)),
+            figuresBy(plainly, ways, at(1)),
+            `${key}, another future`,
+          );
+        if (anew?.some((figure, w) => Math.abs(figure - (before?.[w] as number)) > 1e-5)) counts += 1;
+      }
+      // Most numbers count: a scene in which they did not could not show what is kept wrongly.
+      expect(counts).toBeGreaterThan(keys.length / 2);
+    },
+  );
 });
 
-describe('a field of the inputs', () => {
-  const still = stillIn(base, ['vehicle.sellsFor.running', 'workNeeded.0.notCured.chance']);
-  const household = { household: [] };
-
-  it('moves with what is in it, and with nothing else', () => {
-    expect(still(base.vehicle, { own: ['sellsFor'], ...household })).toBe(false);
-    expect(still(base.vehicle, { own: ['sellsFor.running'], ...household })).toBe(false);
-    expect(still(base.vehicle, { own: ['sellsFor.scrap', 'value'], ...household })).toBe(true);
-    expect(still(base.vehicle, { own: ['value'], household: [], inputs: ['workNeeded'] })).toBe(false);
-    expect(still(base.household, { own: [], ...household, vehicle: ['sellsFor'] })).toBe(false);
-    expect(still(base.vehicle.sellsFor, { own: ['running'], ...household })).toBe(false);
+describe('a plan', () => {
+  it('that holds on to the numbers it was put together for is told so, not believed', () => {
+    const { inputs, facts } = scenarioOf(rich());
+    const still = contextOf(inputs, facts, EXPECTED, 'unrounded');
+    const [keep] = waysOf(still).open as [Way];
+    const holding: Way = {
+      ...keep,
+      key: -1,
+      build: (ctx) => ({
+        ...keep.build(ctx),
+        owedAt: () => ctx.inputs.household.dayWithout,
+      }),
+    };
+    expect(() => recordingsOf(still).moving([]).planOf(holding, still)).toThrow('after it was put together');
   });
 
-  it('is not known of what is no part of them', () => {
-    expect(still({ ...base.vehicle }, { own: [], ...household })).toBeNull();
+  it('asks no luck while it is put together', () => {
+    const scenario = scenarioOf(rich());
+    const { inputs, facts } = scenario;
+    const drawer = drawerOf(scenario, unknownsOf(scenario), 1, 0);
+    const ctx = contextOf(inputs, facts, drawer.moveTo(0, null), 'unrounded');
+    const [keep] = waysOf(ctx).open as [Way];
+    const lucky: Way = {
+      ...keep,
+      key: -2,
+      build: (at) => {
+        if (at.future.kind === 'drawn') at.future.turnsOut('anything');
+        return keep.build(at);
+      },
+    };
+    const still = contextOf(inputs, facts, EXPECTED, 'unrounded');
+    expect(() => recordingsOf(still).moving([]).planOf(lucky, ctx)).toThrow('luck is for its pieces');
   });
 });
