@@ -69,82 +69,82 @@ export interface Context {
 
 /** Price levels of each family of costs, each worked out when it is asked for. */
 class FamilyLevels implements Record<keyof PricesRise, Levels> {
-  readonly #household: Inputs['household'];
-  readonly #levels: (growth: number, horizon: number) => Levels;
-  #general: Levels | null = null;
-  #energy: Levels | null = null;
-  #cover: Levels | null = null;
-  #repairs: Levels | null = null;
-  #ownTime: Levels | null = null;
-  #vehicles: Levels | null = null;
-  #fees: Levels | null = null;
+  private readonly household: Inputs['household'];
+  private readonly levelsOf: (growth: number, horizon: number) => Levels;
+  private generalKnown: Levels | null = null;
+  private energyKnown: Levels | null = null;
+  private coverKnown: Levels | null = null;
+  private repairsKnown: Levels | null = null;
+  private ownTimeKnown: Levels | null = null;
+  private vehiclesKnown: Levels | null = null;
+  private feesKnown: Levels | null = null;
 
   constructor(household: Inputs['household'], levels: (growth: number, horizon: number) => Levels) {
-    this.#household = household;
-    this.#levels = levels;
+    this.household = household;
+    this.levelsOf = levels;
   }
 
-  #of(growth: number): Levels {
-    return this.#levels(growth, this.#household.lookAhead);
+  private of(growth: number): Levels {
+    return this.levelsOf(growth, this.household.lookAhead);
   }
 
   get general(): Levels {
-    this.#general ??= this.#of(this.#household.pricesRise.general);
-    return this.#general;
+    this.generalKnown ??= this.of(this.household.pricesRise.general);
+    return this.generalKnown;
   }
   get energy(): Levels {
-    this.#energy ??= this.#of(this.#household.pricesRise.energy);
-    return this.#energy;
+    this.energyKnown ??= this.of(this.household.pricesRise.energy);
+    return this.energyKnown;
   }
   get cover(): Levels {
-    this.#cover ??= this.#of(this.#household.pricesRise.cover);
-    return this.#cover;
+    this.coverKnown ??= this.of(this.household.pricesRise.cover);
+    return this.coverKnown;
   }
   get repairs(): Levels {
-    this.#repairs ??= this.#of(this.#household.pricesRise.repairs);
-    return this.#repairs;
+    this.repairsKnown ??= this.of(this.household.pricesRise.repairs);
+    return this.repairsKnown;
   }
   get ownTime(): Levels {
-    this.#ownTime ??= this.#of(this.#household.pricesRise.ownTime);
-    return this.#ownTime;
+    this.ownTimeKnown ??= this.of(this.household.pricesRise.ownTime);
+    return this.ownTimeKnown;
   }
   get vehicles(): Levels {
-    this.#vehicles ??= this.#of(this.#household.pricesRise.vehicles);
-    return this.#vehicles;
+    this.vehiclesKnown ??= this.of(this.household.pricesRise.vehicles);
+    return this.vehiclesKnown;
   }
   get fees(): Levels {
-    this.#fees ??= this.#of(this.#household.pricesRise.fees);
-    return this.#fees;
+    this.feesKnown ??= this.of(this.household.pricesRise.fees);
+    return this.feesKnown;
   }
 }
 
 /** The household's prices of work, at these levels. */
 class PricesOfWork implements WorkPrices {
-  readonly #household: Inputs['household'];
-  readonly #levels: FamilyLevels;
+  private readonly household: Inputs['household'];
+  private readonly levels: FamilyLevels;
 
   constructor(household: Inputs['household'], levels: FamilyLevels) {
-    this.#household = household;
-    this.#levels = levels;
+    this.household = household;
+    this.levels = levels;
   }
 
   get ownHour(): number {
-    return this.#household.priceOfOwnHour;
+    return this.household.priceOfOwnHour;
   }
   get shopHour(): number {
-    return this.#household.atHome.shopHour;
+    return this.household.atHome.shopHour;
   }
   get dayWithout(): number {
-    return this.#household.dayWithout;
+    return this.household.dayWithout;
   }
   get parts(): Levels {
-    return this.#levels.repairs;
+    return this.levels.repairs;
   }
   get ownTime(): Levels {
-    return this.#levels.ownTime;
+    return this.levels.ownTime;
   }
   get general(): Levels {
-    return this.#levels.general;
+    return this.levels.general;
   }
 }
 
@@ -158,9 +158,9 @@ class Numbers implements Context {
   readonly work: WorkPrices;
   readonly workPutOff: WorkPrices;
   readonly known = new Map<string, unknown>();
-  readonly #smooth: FamilyLevels;
-  readonly #until: number | null;
-  readonly #later: number[] = [];
+  private readonly smooth: FamilyLevels;
+  private readonly until: number | null;
+  private readonly later: number[] = [];
 
   constructor(inputs: Inputs, facts: Facts, future: Future, rounding: Rounding, until: number | null) {
     const { household } = inputs;
@@ -169,14 +169,14 @@ class Numbers implements Context {
     this.future = future;
     this.rounding = rounding;
     this.levels = new FamilyLevels(household, priceLevels);
-    this.#smooth = new FamilyLevels(household, smoothLevels);
+    this.smooth = new FamilyLevels(household, smoothLevels);
     this.work = new PricesOfWork(household, this.levels);
-    this.workPutOff = new PricesOfWork(household, this.#smooth);
-    this.#until = until;
+    this.workPutOff = new PricesOfWork(household, this.smooth);
+    this.until = until;
   }
 
   get horizon(): number {
-    return this.#until ?? this.inputs.household.lookAhead;
+    return this.until ?? this.inputs.household.lookAhead;
   }
   get distanceAMonth(): number {
     return this.inputs.household.distanceAYear / 12;
@@ -185,17 +185,17 @@ class Numbers implements Context {
     return this.inputs.household.priceOfOwnHour * levelAt(this.levels.ownTime, month);
   }
   oneOffLevel(month: number): number {
-    return this.#smooth.general[month] ?? smoothLevel(this.inputs.household.pricesRise.general, month);
+    return this.smooth.general[month] ?? smoothLevel(this.inputs.household.pricesRise.general, month);
   }
   worthLater(months: number): number {
-    const known = this.#later[months];
+    const known = this.later[months];
     if (known !== undefined) return known;
     const worth = (1 + this.inputs.household.moneyEarns) ** (-months / 12);
-    this.#later[months] = worth;
+    this.later[months] = worth;
     return worth;
   }
   vehiclePriceLevel(month: number): number {
-    return this.#smooth.vehicles[month] ?? smoothLevel(this.inputs.household.pricesRise.vehicles, month);
+    return this.smooth.vehicles[month] ?? smoothLevel(this.inputs.household.pricesRise.vehicles, month);
   }
 }
 
