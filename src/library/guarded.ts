@@ -11,6 +11,16 @@ const unsound = (value: unknown, at: string): string | null => {
   return null;
 };
 
+/** What a library underneath makes of impossible arguments is told in the caller's terms. */
+const answered = <R>(name: string, ask: () => R): R => {
+  try {
+    return ask();
+  } catch (error) {
+    if (!(error instanceof Error) || error instanceof TypeError || error instanceof RangeError) throw error;
+    throw new RangeError(`${name}: no answer to these arguments (${error.message})`, { cause: error });
+  }
+};
+
 /**
  * The same function for callers whose arguments nobody has read yet: each is looked at first, and an answer that no
  * number can hold (it overflows, or there is none) is an error, not NaN. Inside the engine, where everything has been
@@ -28,7 +38,7 @@ export const guarded =
     Object.entries(wants).forEach(([argument, want], i) => {
       want(args[i], `${name}, ${argument}`);
     });
-    const answer = f(...args);
+    const answer = answered(name, () => f(...args));
     const at = unsound(answer, '');
     if (at !== null)
       throw new RangeError(

@@ -158,6 +158,11 @@ describe('every public function', () => {
     );
   });
 
+  it('tells in its own terms what arithmetic underneath cannot do', () => {
+    const place = ['0', 'inputs', 'replacement', '0', 'lowRateInstead'];
+    isTold('decide', withAt(CALLS.decide, place, []) as unknown[]);
+  });
+
   it.each(SLOW)('%s takes none in a place of a scenario', (name) => {
     const known = name as (typeof names)[number];
     const args = CALLS[known];
