@@ -2,5 +2,11 @@ import { defineConfig } from 'vitest/config';
 
 // `globals` stays off: charts are placed half a pixel differently when a global `it` exists.
 export default defineConfig({
-  test: { include: ['tests/**/*.test.ts'], globals: false, testTimeout: 60_000, hookTimeout: 60_000 },
+  test: {
+    include: ['tests/**/*.test.ts'],
+    setupFiles: ['tests/support/seed.ts'],
+    globals: false,
+    testTimeout: 60_000,
+    hookTimeout: 60_000,
+  },
 });

@@ -4,9 +4,9 @@ import * as deciding from '../engine/answer/decide.ts';
 import * as heart from '../engine/evaluation/evaluate.ts';
 import { waysOf } from '../engine/evaluation/options.ts';
 import type { Evaluated } from '../engine/evaluation/project.ts';
-import { contextOf, type Future } from '../engine/plans/vehicle/context.ts';
+import { contextOf, EXPECTED, type Future } from '../engine/plans/vehicle/context.ts';
 import type { Inputs } from '../engine/scenario/inputs/inputs.ts';
-import { SCRAMBLES } from '../engine/scenario/inputs/scenario.ts';
+import { SCRAMBLES, type Scenario } from '../engine/scenario/inputs/scenario.ts';
 import * as drawing from '../engine/simulation/draws.ts';
 import { guarded } from './guarded.ts';
 import { facts, inputs, scenario } from './scenario.ts';
@@ -83,6 +83,14 @@ const draws: Want = all(
   ),
 );
 
+/** A scenario whose ways all come to a number: solving for what tips them would have no end otherwise. */
+const answerable: Want = all(scenario, (value, at) => {
+  const { inputs: numbers, facts } = value as Scenario;
+  const ways = heart.evaluate(numbers, EXPECTED, { facts, rounding: 'unrounded' });
+  const lost = ways.find((way) => !Object.values(way.netPresentCost).every(Number.isFinite));
+  if (lost) throw new RangeError(`${at}: no number holds what ${lost.plan.id} comes to`);
+});
+
 /**
  * The first answer: ways, ledgers, the pair; the verdict provisional. A few milliseconds. Errors as of `evaluate`.
  */
@@ -91,14 +99,14 @@ export const firstAnswer = guarded('firstAnswer', { scenario, version: text }, d
 /** That answer with every place where it tips and how far each number swings it. Errors as of `evaluate`. */
 export const withTips = guarded(
   'withTips',
-  { scenario, first: row({ options: list(row({})), verdict: row({}) }) },
+  { scenario: answerable, first: row({ options: list(row({})), verdict: row({}) }) },
   deciding.withTips,
 );
 
 /** The answer at average inputs, before any future is drawn; `version` is printed with it. Errors as of `evaluate`. */
 export const decideAtAverage = guarded(
   'decideAtAverage',
-  { scenario, version: text },
+  { scenario: answerable, version: text },
   deciding.decideAtAverage,
 );
 
@@ -108,7 +116,7 @@ export const decideAtAverage = guarded(
  */
 export const withChances = guarded(
   'withChances',
-  { scenario, decision: row({ options: list(row({})), verdict: row({}) }), draws },
+  { scenario: answerable, decision: row({ options: list(row({})), verdict: row({}) }), draws },
   deciding.withChances,
 );
 
@@ -116,4 +124,8 @@ export const withChances = guarded(
  * A complete scenario and its drawn futures in, the whole answer out; without draws, the answer at average inputs.
  * Errors as of `withChances`.
  */
-export const decide = guarded('decide', { scenario, version: text, draws: optional(draws) }, deciding.decide);
+export const decide = guarded(
+  'decide',
+  { scenario: answerable, version: text, draws: optional(draws) },
+  deciding.decide,
+);

@@ -11,12 +11,14 @@ const unsound = (value: unknown, at: string): string | null => {
   return null;
 };
 
-/** What a library underneath makes of impossible arguments is told in the caller's terms. */
+/** What is thrown underneath, by the engine or by a library, is told as one of this function's own errors. */
 const answered = <R>(name: string, ask: () => R): R => {
   try {
     return ask();
   } catch (error) {
-    if (!(error instanceof Error) || error instanceof TypeError || error instanceof RangeError) throw error;
+    if (!(error instanceof Error) || error.message.startsWith(name)) throw error;
+    if (error instanceof TypeError) throw new TypeError(`${name}: ${error.message}`, { cause: error });
+    if (error instanceof RangeError) throw new RangeError(`${name}: ${error.message}`, { cause: error });
     throw new RangeError(`${name}: no answer to these arguments (${error.message})`, { cause: error });
   }
 };

@@ -9,6 +9,7 @@ import type { EnergyStated, Quantity, Scenario } from '../engine/scenario/inputs
 import type { Written } from '../engine/scenario/inputs/written.ts';
 import * as problems from '../engine/scenario/text/problems.ts';
 import { guarded } from './guarded.ts';
+import { TIME_LIMITS } from './times.ts';
 import { all, choice, flag, holds, list, number, orNull, row, text, type Want, whole } from './wants.ts';
 
 /** A day of the calendar as ISO 8601 has it. */
@@ -55,7 +56,7 @@ const CHOICES: Readonly<Record<string, Want>> = {
 /** What may be called by a number: "2", for a part. */
 const NAMES: readonly string[] = ['name', 'what'] satisfies (keyof EndOfLife | keyof Replacement)[];
 
-/** Every number of the inputs is one; no text stands where a number would; what is chosen is spelt as it should be. */
+/** Every number of the inputs is one, every time as long as a file may make it; no text stands where a number would; what is chosen is spelt as it should be. */
 const sound = (value: unknown, at: string, name: string): void => {
   if (typeof value === 'string') {
     if (Object.hasOwn(CHOICES, name)) CHOICES[name]?.(value, at);
@@ -63,7 +64,7 @@ const sound = (value: unknown, at: string, name: string): void => {
       number()(value, at);
   } else if (typeof value === 'object' && value !== null) {
     for (const [inner, one] of Object.entries(value)) sound(one, `${at}.${inner}`, inner);
-  } else if (value !== null && typeof value !== 'boolean') number()(value, at);
+  } else if (value !== null && typeof value !== 'boolean') number(TIME_LIMITS.get(name))(value, at);
 };
 
 /** Inputs as `parseScenario` makes them, or with other numbers in them. */

@@ -78,7 +78,7 @@ describe('the answer in a few lines', () => {
     expect(verdictOf(close)).toMatch(
       /^Too close to call\. On today's numbers keeping the 2009 wagon costs about \$3,500 less/,
     );
-    expect(verdictOf(close)).toContain("is nobody's quote");
+    expect(verdictOf(close)).toContain('is only an estimate');
     const same: Decision = { ...close, verdict: { ...close.verdict, cheaper: 'same' } };
     expect(verdictOf(same)).toMatch(/^The two cost the same over five years\./);
   });

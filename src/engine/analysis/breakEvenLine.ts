@@ -10,16 +10,18 @@ const SEEDS = [0, 0.1, 0.27, 0.52, 0.78, 1];
 
 /**
  * The line on which both courses cost the same, over two inputs: x runs from half to one and a half times today's
- * value, and for each x the y nearest to today's at which D is nil, up to three times today's.
+ * value, and for each x the y nearest to today's at which D is nil, up to three times today's; none (null) where the file
+ * would not take the two together, as a price below what is paid down.
  *
  * @param f what the ways cost at (x, y); its lead is D
- * @param unit the least difference that counts as one, in currency units
+ * @param how.unit the least difference that counts as one, in currency units
+ * @param how.allowed whether both may stand in the file
  */
 export const breakEvenLine = (
   x: Quantity,
   y: Quantity,
   f: (xValue: number, yValue: number) => Rivals,
-  unit: number,
+  { unit, allowed }: { unit: number; allowed: (xValue: number, yValue: number) => boolean },
 ): BreakEvenLine => {
   const lowX = Math.max(x.min, x.value * 0.5);
   const highX = x.value > 0 ? Math.min(x.max, x.value * 1.5) : x.max;
@@ -38,7 +40,7 @@ export const breakEvenLine = (
         best === null || Math.abs(root.at - y.value) < Math.abs(best - y.value) ? root.at : best,
       null,
     );
-    return { x: at, y: nearest };
+    return { x: at, y: nearest !== null && allowed(step(x, at), step(y, nearest)) ? nearest : null };
   });
   return {
     x,

@@ -138,6 +138,7 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
   const unit = ROOT * cheaperCost(sides);
   const today = differenceBetween(sides, 'counted');
   const compare = comparisonFrom(scenario);
+  const { written } = scenario;
   const moving = scenario.quantities.flatMap((quantity) =>
     quantity.known ? [] : movedBy(scenario, quantity, compare, today, grain),
   );
@@ -154,12 +155,17 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
     const ground = bothTyped(scenario, a, aValue, b, bValue);
     return ground ? compare(ground) : nothingTyped(today);
   };
+  const between = (a: Typing, b: Typing): BreakEvenLine =>
+    breakEvenLine(a.quantity, b.quantity, bothAt(a, b), {
+      unit,
+      allowed: (aValue, bValue) =>
+        written !== null &&
+        typedIn(written, { quantity: a.quantity, value: aValue }, { quantity: b.quantity, value: bValue }) !==
+          null,
+    });
   return {
     breakEvens: breakEvens.sort(byNearness),
     swings,
-    line:
-      across && upwards
-        ? breakEvenLine(across.quantity, upwards.quantity, bothAt(across, upwards), unit)
-        : null,
+    line: across && upwards ? between(across, upwards) : null,
   };
 };

@@ -1,7 +1,7 @@
 import { isFelt } from '../../engine/analysis/swings.ts';
 import type { BreakEven, BreakEvenLine } from '../../engine/answer/decision.ts';
 import { swingsChart } from '../charts/swings.ts';
-import { type TippingPoint, tippingLineChart } from '../charts/tippingLine.ts';
+import { tippingLineChart } from '../charts/tippingLine.ts';
 import { type Formats, inWords, percent } from '../format.ts';
 import { type Html, html, join } from '../markup/html.ts';
 import { type Cell, folded, table } from '../tables/table.ts';
@@ -58,14 +58,14 @@ const swingsFigure = ({ d, format, figure }: Page): Html | null => {
  * table say one number.
  */
 const tippingFinding = (
-  { x, y, today }: BreakEvenLine,
-  points: readonly TippingPoint[],
+  { x, y, today, points }: BreakEvenLine,
   breakEvens: readonly BreakEven[],
   format: Formats,
 ): string => {
   const after = points.findIndex((p) => p.x >= today.x);
   const [a, b] = [points[Math.max(0, after - 1)], points[after]];
-  if (!a || !b || a.x > today.x) return `Two numbers together: ${x.label}, and ${y.label}.`;
+  if (!a || !b || a.x > today.x || a.y === null || b.y === null)
+    return `Two numbers together: ${x.label}, and ${y.label}.`;
   const share = b.x === a.x ? 0 : (today.x - a.x) / (b.x - a.x);
   const read = a.y + share * (b.y - a.y);
   const alone = breakEvens.find(({ quantity }) => quantity.key === y.key)?.roots ?? [];
@@ -81,7 +81,7 @@ const lineFigure = ({ d, format, figure }: Page): Html | null => {
   const sampled = points.filter((_, i) => i % Math.ceil(points.length / 12) === 0);
   return figure({
     id: 'two-way',
-    finding: tippingFinding(line, points, d.breakEvens, format),
+    finding: tippingFinding(line, d.breakEvens, format),
     shows: `Across: ${line.x.label}${bareUnit(line.x, format)}. Upwards: ${line.y.label}${bareUnit(line.y, format)}. On the line both ways cost the same.`,
     told: `A line between two areas; ${line.keepIs} it keeping costs less. Today's pair is ${format.quantity(line.x, line.today.x)} and ${format.quantity(line.y, line.today.y)}.`,
     chart: (look) =>

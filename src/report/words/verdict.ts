@@ -94,7 +94,7 @@ const settling = (d: Decision, format: Formats): string => {
   const [first] = d.verdict.settledBy;
   const root = first?.roots[0];
   if (!first || !root) return '';
-  return ` What would settle it: ${first.quantity.label}. It tips at ${tipAt(first.quantity, root.at, format)}; today's ${format.quantity(first.quantity)} is nobody's quote.`;
+  return ` What would settle it: ${first.quantity.label}. It tips at ${tipAt(first.quantity, root.at, format)}; today's ${format.quantity(first.quantity)} is only an estimate.`;
 };
 
 const onlyWay = (d: Decision, option: OptionResult, what: string, format: Formats): Sentence => {

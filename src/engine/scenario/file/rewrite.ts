@@ -98,24 +98,29 @@ export const bothTyped = (
       ]);
 };
 
-/** How often a file is asked about the number at a path. */
-const askedAbout = (read: ReturnType<typeof readTree> | null, path: string): number =>
-  read && 'warnings' in read ? read.warnings.filter((one) => pathText(one.path) === path).length : 0;
+/** How often a file is asked about the numbers at these paths. */
+const askedAbout = (read: ReturnType<typeof readTree> | null, paths: readonly string[]): number =>
+  read && 'warnings' in read ? read.warnings.filter((one) => paths.includes(pathText(one.path))).length : 0;
 
 /**
- * The scenario of a file in which this figure stands; null where the file would be refused, or where the reader would be
+ * The scenario of a file in which these figures stand; null where the file would be refused, or where the reader would be
  * asked whether such a figure can be meant (worth more the day after than it cost).
  */
-export const typedIn = (written: Written, { quantity, value }: Change): Scenario | null => {
-  const { path } = quantity;
-  const typed = (figure: Tree) => {
-    const tree = putAt(written.tree, path.split('.'), figure) as Tree | null;
+export const typedIn = (written: Written, ...changes: readonly Change[]): Scenario | null => {
+  const typed = (figures: readonly Tree[]) => {
+    const tree = changes.reduce<Tree | null>(
+      (before, { quantity }, i) =>
+        before && (putAt(before, quantity.path.split('.'), figures[i]) as Tree | null),
+      written.tree,
+    );
     return tree === null ? null : readTree({ ...written, tree });
   };
-  const read = typed(figureOf(quantity, value));
+  const read = typed(changes.map(({ quantity, value }) => figureOf(quantity, value)));
   if (read === null || 'problems' in read) return null;
-  const asked = askedAbout(read, path);
-  return asked > 0 && asked > askedAbout(typed(figureOf(quantity, quantity.value)), path)
+  const paths = changes.map(({ quantity }) => quantity.path);
+  const asked = askedAbout(read, paths);
+  return asked > 0 &&
+    asked > askedAbout(typed(changes.map(({ quantity }) => figureOf(quantity, quantity.value))), paths)
     ? null
     : read.scenario;
 };
