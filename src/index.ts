@@ -40,5 +40,5 @@ export type { Setting } from './engine/evaluation/evaluate.ts';
 export type { Evaluated } from './engine/evaluation/project.ts';
 export { SCRAMBLES } from './engine/scenario/inputs/scenario.ts';
 export { decide, decideAtAverage, evaluate, firstAnswer } from './library/decision.ts';
-export { simulateScramble, withChances, withTips } from './library/decision.ts';
+export { answersInSteps, simulateScramble, withChances, withTips } from './library/decision.ts';
 export type { Decision, OptionResult } from './engine/answer/decision.ts';

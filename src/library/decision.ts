@@ -1,6 +1,7 @@
 /** Deciding, for callers whose arguments nobody has read yet. Each throws as `wants.ts` says. */
 
 import * as deciding from '../engine/answer/decide.ts';
+import * as stepping from '../engine/answer/inSteps.ts';
 import * as heart from '../engine/evaluation/evaluate.ts';
 import { waysOf } from '../engine/evaluation/options.ts';
 import type { Evaluated } from '../engine/evaluation/project.ts';
@@ -18,6 +19,8 @@ const future: Want = (value, at) => {
   row({ kind: choice('expected', 'drawn') })(value, at);
   if ((value as Future).kind === 'drawn') drawn(value, at);
 };
+
+const decided = row({ options: list(row({})), verdict: row({}) });
 
 const setting = terms({ facts, rounding: choice('to the cent', 'unrounded') }, { only: list(text) });
 
@@ -97,11 +100,7 @@ const answerable: Want = all(scenario, (value, at) => {
 export const firstAnswer = guarded('firstAnswer', { scenario, version: text }, deciding.firstAnswer);
 
 /** That answer with every place where it tips and how far each number swings it. Errors as of `evaluate`. */
-export const withTips = guarded(
-  'withTips',
-  { scenario: answerable, first: row({ options: list(row({})), verdict: row({}) }) },
-  deciding.withTips,
-);
+export const withTips = guarded('withTips', { scenario: answerable, first: decided }, deciding.withTips);
 
 /** The answer at average inputs, before any future is drawn; `version` is printed with it. Errors as of `evaluate`. */
 export const decideAtAverage = guarded(
@@ -116,7 +115,7 @@ export const decideAtAverage = guarded(
  */
 export const withChances = guarded(
   'withChances',
-  { scenario: answerable, decision: row({ options: list(row({})), verdict: row({}) }), draws },
+  { scenario: answerable, decision: decided, draws },
   deciding.withChances,
 );
 
@@ -128,4 +127,14 @@ export const decide = guarded(
   'decide',
   { scenario: answerable, version: text, draws: optional(draws) },
   deciding.decide,
+);
+
+/**
+ * The answer with 256 futures behind it, then 1,024, then all that the scenario asks for: one after another, as they are
+ * asked for. Errors as of `withChances`.
+ */
+export const answersInSteps = guarded(
+  'answersInSteps',
+  { scenario: answerable, decision: decided },
+  stepping.answersInSteps,
 );

@@ -52,6 +52,7 @@ export const CALLS: Functions = {
   aprOfLoan: [
     { amountFinanced: 1000, payments: flows.map(({ month }) => ({ month: month + 1, amount: 550 })) },
   ],
+  answersInSteps: [scenario, decision],
   averageCostOfOwning: [owned],
   breakEven: [(x: number) => x * x - 2, 0, 3, 50, { unit: 0.01 }],
   breakEvenOfWhole: [(n: number) => n - 3.5, [1, 2, 3, 4, 5], 1],

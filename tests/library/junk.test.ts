@@ -10,6 +10,7 @@ import { CALLS, call } from './calls.ts';
 const names = Object.keys(CALLS) as (keyof typeof CALLS)[];
 /** These take a scenario, and some seconds for a few hundred of it. */
 const SLOW: readonly string[] = [
+  'answersInSteps',
   'decide',
   'decideAtAverage',
   'evaluate',
