@@ -75,6 +75,7 @@ export const inputs: Want = (value, at) => {
     workNeeded: list(row({})),
     replacement: list(row({})),
     doingWithout: orNull(row({})),
+    anotherLikeOurs: orNull(row({})),
     claim: orNull(row({})),
   })(value, at);
   sound(value, at, '');

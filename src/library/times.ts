@@ -1,6 +1,7 @@
 /** How long anything in a scenario can last, so that no count of months runs a caller out of memory. */
 import * as CLAIM from '../engine/scenario/inputs/claimInputs.ts';
 import * as HOME from '../engine/scenario/inputs/householdInputs.ts';
+import * as LIKE from '../engine/scenario/inputs/likeInputs.ts';
 import * as OWNED from '../engine/scenario/inputs/ownedInputs.ts';
 import * as PURCHASE from '../engine/scenario/inputs/purchaseInputs.ts';
 import type { Spec, Unit } from '../engine/scenario/inputs/specs.ts';
@@ -18,7 +19,9 @@ const declarations = (value: unknown, name: string): [string, Spec][] => {
   return Object.entries(value).flatMap(([inner, one]) => declarations(one, inner));
 };
 
-const declared = [CLAIM, HOME, OWNED, PURCHASE, VEHICLE, WORK].flatMap((file) => declarations(file, ''));
+const declared = [CLAIM, HOME, LIKE, OWNED, PURCHASE, VEHICLE, WORK].flatMap((file) =>
+  declarations(file, ''),
+);
 const limitsOf = (name: string): { readonly from: number; readonly to: number } => {
   const specs = declared.filter(([other]) => other === name).map(([, spec]) => spec);
   return { from: Math.min(...specs.map(({ min }) => min)), to: Math.max(...specs.map(({ max }) => max)) };

@@ -1,4 +1,5 @@
 import type { Decision, OptionResult } from '../engine/answer/decision.ts';
+import { cheapest } from '../engine/evaluation/results.ts';
 import { type Formats, formatsFor, span } from './format.ts';
 import { plain } from './markup/html.ts';
 import { withoutPrivate } from './privacy.ts';
@@ -12,8 +13,8 @@ import {
 } from './words/facts.ts';
 import { lumpyLine } from './words/lumpy.ts';
 import { aheadSentence } from './words/sure.ts';
-import { costOf, disagreement, monthlyOf, verdictText } from './words/verdict.ts';
-import { payUpToSentence, WHAT_COUNTS } from './words/walk.ts';
+import { cheaperOtherwise, costOf, disagreement, monthlyOf, verdictText } from './words/verdict.ts';
+import { payUpToSentence, WHAT_COUNTS, whyThatMuch } from './words/walk.ts';
 
 const wayLine = (d: Decision, option: OptionResult, format: Formats): string =>
   // Over a few months what is owned at the end can outweigh all that is paid.
@@ -31,18 +32,22 @@ export const answerLines = (decision: Decision): string[] => {
   const payUpTo = payUpToSentence(d, format);
   const lines: (string | null)[] = [
     ...safetyFirst(d),
+    cheaperOtherwise(d, format),
     disagreement(d),
     verdictText(d, format),
     aheadSentence(d),
     claimLine(d, format),
     d.bestKeep && wayLine(d, d.bestKeep, format),
     d.bestReplace && wayLine(d, d.bestReplace, format),
-    ...d.options.filter(({ side }) => side === 'without').map((way) => wayLine(d, way, format)),
+    ...(['like', 'without'] as const).map((side) => {
+      const best = cheapest(d.options, side);
+      return best && wayLine(d, best, format);
+    }),
     ...(d.verdict.kind === 'none' ? d.closed.map((c) => `${c.label}: not open, because ${c.why}.`) : []),
     tipSentence(d, format),
     d.difference && decidingSentence(d),
     lumpyLine(d, format),
-    payUpTo === null ? null : `${payUpTo} ${WHAT_COUNTS}`,
+    payUpTo === null ? null : [payUpTo, whyThatMuch(d, format), WHAT_COUNTS].filter((s) => s).join(' '),
     savingsSentence(d, format),
     notMoneySentence(d),
   ];

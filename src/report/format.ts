@@ -106,8 +106,8 @@ export const knownNumber = ({ value, error }: Estimate): string => {
  * said only of what was so in every future drawn; what lies within its error of them is "nearly all" or "fewer than 1 of 100".
  */
 export const ofHundred = ({ value, error }: Estimate): string => {
-  if (value <= 0 && error <= 0) return 'none';
-  if (value >= 1 && error <= 0) return 'all';
+  // What held in every future drawn, or in none, is no more than that: neither the draws nor the model reach further.
+  if (value >= 1 && error <= 0) return 'more than 99 of 100';
   if (value - error <= 0 || value + 2 * error < 0.01)
     return `fewer than ${Math.max(1, Math.ceil(100 * (value + 2 * error) - 1e-9))} of 100`;
   if (value + error >= 1 || value - 2 * error > 0.99) return 'nearly all';

@@ -45,7 +45,7 @@ describe('a cushion', () => {
         if (error > 1e-6) apart.push(((there?.value ?? 0) - cost.mean.value) / error);
       });
     }
-    expect(apart.length).toBeGreaterThan(10);
+    expect(apart.length).toBeGreaterThan(5);
     expect(apart.some((z) => z !== 0)).toBe(true);
     // Ways of one household share their luck, so they lie apart together: the worst of a few households.
     expect(Math.max(...apart.map(Math.abs))).toBeLessThan(4.5);

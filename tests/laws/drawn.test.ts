@@ -8,7 +8,7 @@ import { SCRAMBLES } from '../../src/engine/simulation/draws.ts';
 import { anyInputs } from '../support/anyHousehold.ts';
 import { drawnCosts, scenarioWith } from '../support/drawn.ts';
 
-const SCENARIOS = 50;
+const SCENARIOS = 40;
 const POINTS = 128;
 
 describe('law 10: with only failures random, the mean over draws is the expected ledger', () => {

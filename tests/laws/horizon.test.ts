@@ -7,8 +7,10 @@ import { marketValue } from '../../src/engine/cashflow/contracts/marketValue.ts'
 import type { Reading, Sink } from '../../src/engine/cashflow/posting.ts';
 import { waysOf } from '../../src/engine/evaluation/options.ts';
 import { evaluatePlan, presentCostOf } from '../../src/engine/evaluation/project.ts';
-import { contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import { type Context, contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
+import { nextAfterEnd } from '../../src/engine/plans/vehicle/endMixture.ts';
 import { chanceOfEnd } from '../../src/engine/plans/vehicle/endOfLife.ts';
+import { LIKE_OURS, offerAt, offerings } from '../../src/engine/plans/vehicle/likeOurs.ts';
 import { smoothLevel, yearlyLevel } from '../../src/engine/quantity/month.ts';
 import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import type { Inputs, PresentVehicle, Replacement } from '../../src/engine/scenario/inputs/inputs.ts';
@@ -73,17 +75,23 @@ const isLumpOfFees = (what: string): boolean =>
   what.startsWith('inspection,') || what.startsWith('registration,');
 
 /** What an end found out at the last month's inspection costs: a change of vehicle, and selling the new one again. */
-const frictionOf = (inputs: Inputs, month: number): number => {
+const frictionOf = (ctx: Context, month: number): number => {
+  const { inputs } = ctx;
   const { vehicle } = inputs;
   const { inAHurry: hurry, sellsFor } = vehicle;
-  const next = inputs.replacement.toSorted((a, b) => a.price - b.price)[0];
-  if (!next) return 0;
+  const index = nextAfterEnd(ctx);
+  if (index === null) return 0;
+  const next = offerAt(index, 0, ctx);
+  const said = inputs.anotherLikeOurs;
+  const finding =
+    said && index === LIKE_OURS ? said.hiddenFault + said.hours * inputs.household.priceOfOwnHour : 0;
   const level = smoothLevel(Math.max(...Object.values(inputs.household.pricesRise)), month);
   const change =
     next.price * (1 + next.salesTax) -
     next.worthDayAfter +
     sum([...next.fees, ...next.addOns].map(({ amount }) => amount)) +
     next.inspectionBefore +
+    finding +
     next.registration.aYear +
     next.inspection.aYear;
   const lost = hurry.adds + hurry.days * (inputs.household.dayWithout + vehicle.storageADay);
@@ -132,7 +140,8 @@ const figuresAt = ({ inputs: of, facts }: Household, horizon: number, reading: R
       };
       const cost = presentCostOf(plan, ctx, sink)[reading];
 
-      const deal = plan.replacement === null ? null : (inputs.replacement[plan.replacement] as Replacement);
+      const deal = plan.replacement === null ? null : offerAt(plan.replacement, 0, ctx);
+      const nexts = offerings(ctx).map((index) => offerAt(index, 0, ctx));
       const kept = way.side === 'keep';
       const mayEnd = kept && vehicle.ends.length > 0;
       const held = [...(kept ? [vehicle] : []), ...(deal ? [deal] : [])];
@@ -143,7 +152,7 @@ const figuresAt = ({ inputs: of, facts }: Household, horizon: number, reading: R
         high += billsOf(one, inputs, last) + most;
       }
       // Once it has ended the next one ages from the month in which it was got, at the price of then.
-      for (const next of mayEnd ? inputs.replacement : []) {
+      for (const next of mayEnd ? nexts : []) {
         const { most } = declineOf(next, inputs, 0, 1);
         high += billsOf(next, inputs, last) + most * smoothLevel(household.pricesRise.vehicles, last);
       }
@@ -168,12 +177,11 @@ const figuresAt = ({ inputs: of, facts }: Household, horizon: number, reading: R
         // Work put off that falls due: a named exception.
         if (due.has(before)) either(Number.POSITIVE_INFINITY);
         const asked = chanceOfEnd(vehicle, before)[before] as number;
-        if (asked > 0) high += asked * frictionOf(inputs, last);
+        if (asked > 0) high += asked * frictionOf(ctx, last);
       }
       const notes = [deal?.payment.kind === 'loan' ? deal.payment.apr : 0, vehicle.loan?.note ?? 0];
       if (deal?.lowRateInstead) notes.push(deal.lowRateInstead);
-      for (const { payment } of mayEnd ? inputs.replacement : [])
-        if (payment.kind === 'loan') notes.push(payment.apr);
+      for (const { payment } of mayEnd ? nexts : []) if (payment.kind === 'loan') notes.push(payment.apr);
       const interest = (owed: number, nominal: number): number => owed * (v * (1 + nominal / 12) - 1);
       const owed = plan.owedAt(ctx, before);
       low += Math.min(...notes.map((note) => interest(owed, note)));

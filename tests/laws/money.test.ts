@@ -99,6 +99,13 @@ const timesMoney = (inputs: Inputs, k: number): Inputs => {
       catchUp: deal.catchUp * k,
       oneOffs: deal.oneOffs.map((one) => ({ ...one, amount: one.amount * k })),
     })),
+    anotherLikeOurs: inputs.anotherLikeOurs && {
+      ...inputs.anotherLikeOurs,
+      price: inputs.anotherLikeOurs.price === null ? null : inputs.anotherLikeOurs.price * k,
+      inspectionBefore: inputs.anotherLikeOurs.inspectionBefore * k,
+      catchUp: inputs.anotherLikeOurs.catchUp * k,
+      hiddenFault: inputs.anotherLikeOurs.hiddenFault * k,
+    },
     doingWithout: inputs.doingWithout && { ...inputs.doingWithout, aDay: inputs.doingWithout.aDay * k },
     claim: null,
   };

@@ -20,6 +20,7 @@ describe('the answer in a few lines', () => {
         "Keeping the 2009 wagon costs about $3,500 less over five years ($64 a month) if Ren does the work; about $2,100 less at shop prices.",
         "Mend it and keep it: about $21,300 over five years, in today's money; works out at $392 a month.",
         "Sell it as it stands, and get the 2021 hatchback: about $24,800 over five years, in today's money; works out at $456 a month.",
+        "Sell it as it stands, and get another 2009 wagon: about $21,600 over five years, in today's money; works out at $398 a month.",
         "What would tip it first: price with all fees, 2021 hatchback: $10,800 instead of $13,900 (÷ 1.28).",
         "3 of 46 numbers decide this; two are guesses.",
         "Savings left the day after: $1,100 if kept; none, $150 borrowed if handed on.",
@@ -91,9 +92,11 @@ describe('the answer in a few lines', () => {
       verdict: { ...agreeing.verdict, kind: 'keepOnly' },
     };
     expect(verdictOf(only)).toMatch(
-      /^Keeping the 2009 wagon is the only way open: it costs about \$2\d,\d00 over five years/,
+      /^Keeping the 2009 wagon is the only way open besides getting another like it: it costs about \$2\d,\d00 over five years/,
     );
-    const none: Decision = { ...only, bestKeep: null, verdict: { ...only.verdict, kind: 'none' } };
+    const alone: Decision = { ...only, options: only.options.filter(({ side }) => side !== 'like') };
+    expect(verdictOf(alone)).toMatch(/^Keeping the 2009 wagon is the only way open: it costs about/);
+    const none: Decision = { ...alone, bestKeep: null, verdict: { ...only.verdict, kind: 'none' } };
     expect(answerLines(none).slice(1)).toEqual([
       'No way is open as things stand. What closes each one is said below.',
       ...none.closed.map((way) => `${way.label}: not open, because ${way.why}.`),

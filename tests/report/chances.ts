@@ -328,6 +328,7 @@ const limit = (
 
 export const walkAway: WalkAway = {
   replacement: '2021 hatchback',
+  likeOurs: null,
   bestMonth: 60,
   letGoToday: false,
   horizon: H,

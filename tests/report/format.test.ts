@@ -50,8 +50,8 @@ describe('drawn figures', () => {
     [0.01, 0.02, 'fewer than 5 of 100', 'give or take 4 in 100'],
     [0.997, 0.0004, 'nearly all', 'give or take less than 1 in 100'],
     [0.994, 0.004, '99 of 100', 'give or take 1 in 100'],
-    [1, 0, 'all', ''],
-    [0, 0, 'none', ''],
+    [1, 0, 'more than 99 of 100', ''],
+    [0, 0, 'fewer than 1 of 100', ''],
   ])('a chance of %d give or take %d is %s, %s', (value, error, ways, told) => {
     expect(ofHundred({ value, error })).toBe(ways);
     expect(giveOrTake({ value, error })).toBe(told);

@@ -38,7 +38,7 @@ describe('the lumpy money', () => {
       'What is put by carries either way: the fund runs dry in 2 of 100 ways it could go if kept, 2 of 100 if handed on.',
     );
     expect(drySentence(told((w) => ending(w.id === 'keep' ? 0.3 : 0)(w)))).toContain(
-      "Keeping it runs the fund dry in more than 5 of 100, handing it on doesn't: in 30 of 100 ways it could go if kept, none if handed on.",
+      "Keeping it runs the fund dry in more than 5 of 100, handing it on doesn't: in 30 of 100 ways it could go if kept, fewer than 1 of 100 if handed on.",
     );
   });
 

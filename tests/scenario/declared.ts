@@ -1,6 +1,7 @@
 import * as claim from '../../src/engine/scenario/inputs/claimInputs.ts';
 import type { Default, Input } from '../../src/engine/scenario/inputs/declared.ts';
 import * as household from '../../src/engine/scenario/inputs/householdInputs.ts';
+import * as like from '../../src/engine/scenario/inputs/likeInputs.ts';
 import * as owned from '../../src/engine/scenario/inputs/ownedInputs.ts';
 import * as purchase from '../../src/engine/scenario/inputs/purchaseInputs.ts';
 import type { Spec } from '../../src/engine/scenario/inputs/specs.ts';
@@ -18,7 +19,7 @@ const found = <T>(node: unknown, is: (node: object) => boolean, name = ''): Name
   return is(node) ? [[name, node as T], ...below] : below;
 };
 
-const ALL = { household, vehicle, owned, work, purchase, claim };
+const ALL = { household, like, vehicle, owned, work, purchase, claim };
 
 /** Every number that a file may give under a key of its own, every range there is, and every default. */
 export const INPUTS = found<Input>(ALL, (node) => 'missing' in node);

@@ -84,7 +84,7 @@ describe('the starting scenario', () => {
   });
 
   it('is as long as a page or two, and names no day but the one handed in', () => {
-    expect(text.split('\n').length).toBeLessThan(120);
+    expect(text.split('\n').length).toBeLessThan(140);
     expect(text).toContain(`date: ${TODAY}`);
   });
 });

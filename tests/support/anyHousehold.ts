@@ -280,6 +280,18 @@ export const anyInputs: fc.Arbitrary<Inputs> = fc.record({
     .array(replacement, { minLength: 1, maxLength: 2 })
     .map((deals) => deals.map((deal, i) => ({ ...deal, name: i === 0 ? 'small hatchback' : 'tall van' }))),
   doingWithout: fc.option(fc.record({ aDay: amount(40), daysAMonth: amount(25) })),
+  anotherLikeOurs: fc.option(
+    fc.record({
+      price: fc.option(amount(9000)),
+      above: rate(0.3),
+      taxAndFees: rate(0.1),
+      inspectionBefore: amount(300),
+      catchUp: amount(900),
+      hiddenFault: amount(900),
+      hours: amount(20),
+      days: amount(10),
+    }),
+  ),
   claim: fc.constant(null),
 });
 

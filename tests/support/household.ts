@@ -137,6 +137,7 @@ export const inputs: Inputs = {
   workNeeded: [job('head gasket', 640, 22, 2900), job('front brakes', 140, 4, 520, { safety: true })],
   replacement: [replacement],
   doingWithout: null,
+  anotherLikeOurs: null,
   claim: null,
 };
 

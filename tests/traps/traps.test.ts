@@ -7,6 +7,7 @@ import { evaluate } from '../../src/engine/evaluation/evaluate.ts';
 import { EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
 import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import type { Scenario } from '../../src/engine/scenario/inputs/scenario.ts';
+import { answerLines } from '../../src/report/answerLines.ts';
 import { decisionOf, type File, problemsOf, scenarioOf, warningsOf } from '../support/file.ts';
 
 const saysFirst = (decision: Decision): string[] =>
@@ -295,8 +296,9 @@ describe('what only looks comparable', () => {
     const decision = decisionOf((file) => {
       file.doing_without = { a_day: 4, days_a_month: 6 };
     });
-    expect(decision.notices.find(({ kind }) => kind === 'without')?.cost).toBe(
-      decision.options.find(({ side }) => side === 'without')?.netPresentCost.counted,
+    expect(decision.answer?.side).toBe('without');
+    expect(answerLines(decision).join(' ')).toMatch(
+      /Doing without a vehicle of your own costs least: nothing over five years, all in all, \$[\d,]+ less than/,
     );
     expect(problemsOf((file) => Reflect.deleteProperty(file, 'replacement'))).not.toEqual([]);
     const alone = decisionOf((file) => {

@@ -119,13 +119,13 @@ const ruleOf = (
   gather: Gather,
   scrambles: number,
 ): RuleChances | null => {
-  const { rule, fixed, options, keep, replace, horizon } = subject;
+  const { rule, fixed, options, keep, replace, like, horizon } = subject;
   if (rule === null || keep === null || replace === null) return null;
   const own = costs[costs.length - 1] as Float64Array;
-  const against = [keep, replace, ...(fixed ? [options.length] : [])];
+  const against = [keep, replace, ...(like === null ? [] : [like]), ...(fixed ? [options.length] : [])];
   const walkedIn = gather((one) => one.walkedIn);
   return {
-    today: subject.walksToday,
+    today: subject.walksTo !== null,
     way: wayOf(RULE.id, RULE.label, own, least, scrambles),
     against: against.map((w) => {
       const way = w === options.length ? fixed : options[w];

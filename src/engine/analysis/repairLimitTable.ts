@@ -1,9 +1,17 @@
 import { splitOfUnnamed } from '../cashflow/contracts/failures.ts';
+import { KINDS, type Sink } from '../cashflow/posting.ts';
 import { waysOf } from '../evaluation/options.ts';
 import { presentCostOf } from '../evaluation/project.ts';
+import { likeOursWays } from '../plans/options/likeOursOption.ts';
+import { replacedAt } from '../plans/vehicle/changeOver.ts';
 import { type Context, contextOf, EXPECTED } from '../plans/vehicle/context.ts';
+import { nameOf } from '../plans/vehicle/held.ts';
+import { LIKE_OURS } from '../plans/vehicle/likeOurs.ts';
+import type { Treatments } from '../plans/vehicle/neededWork.ts';
 import type { Way } from '../plans/vehicle/option.ts';
+import { contractsOf } from '../plans/vehicle/recipe.ts';
 import { billed, spread, workOf } from '../plans/vehicle/repairs.ts';
+import { soldWalking } from '../plans/vehicle/retirement.ts';
 import { keepingFrom } from '../policy/course.ts';
 import { costAhead, NEVER, type Part, stateOf } from '../policy/part.ts';
 import { limitOver } from '../policy/repairLimit.ts';
@@ -76,6 +84,26 @@ const unnamedBills = (ctx: Context): Bills => {
   };
 };
 
+/** Getting another one like ours once ours has broken down today, in the prices of the day. */
+const changeToLikeOurs = (
+  treatments: Treatments,
+  ctx: Context,
+): { readonly costs: number; readonly brings: number } => {
+  const { changeOver } = replacedAt(LIKE_OURS, 0, treatments, [], soldWalking(0, 'broken', treatments), ctx);
+  let [costs, brings] = [0, 0];
+  const sink: Sink = {
+    post({ category, role }, _month, counted) {
+      if (category === 'selling the old one') brings -= counted;
+      else if (KINDS[category].once || role === 'bought unseen') costs += counted;
+    },
+    series: () => undefined,
+    time: null,
+    stands: null,
+  };
+  for (const contract of contractsOf(changeOver?.pieces ?? [], ctx)) contract(sink);
+  return { costs, brings };
+};
+
 /** The two ways the limit stands between: the cheapest of each side at average inputs; null where one is closed. */
 const pairOf = (ctx: Context): Pair | null => {
   const { open } = waysOf(ctx);
@@ -110,7 +138,7 @@ export const walkAwayOf = (scenario: Scenario, pair?: Pair | null): WalkAway | n
   const farthest = LAST_MONTH + (twice ? 2 : 1) * horizon;
   const household = { ...inputs.household, lookAhead: farthest };
   const ctx = contextOf({ ...inputs, household }, facts, EXPECTED, 'unrounded');
-  const courses = coursesOf(treatments, replacement, ctx);
+  const courses = coursesOf(treatments, ctx);
   const parts = partsOf(treatments, ctx);
 
   const points: LimitPoint[][] = [...parts, null].map(() => []);
@@ -126,11 +154,14 @@ export const walkAwayOf = (scenario: Scenario, pair?: Pair | null): WalkAway | n
     return { ...about, byMonth, hangsOnHorizon: byMonth.some(differMuch) };
   };
 
-  const rule = ruleOf(courses.looking(0, horizon, 'then'), parts, treatments, replacement, today);
+  const rule = ruleOf(courses, courses.looking(0, horizon, 'then'), parts, treatments, replacement, today);
   const nothing = new Int16Array(parts.length).fill(NEVER);
   const best = Array.from({ length: horizon }, (_, m) => m).findIndex((m) => rule.walksAt(m, nothing));
+  const next = courses.nextAt(0, 'broken', horizon) ?? replacement;
   return {
-    replacement: facts.replacementNames[replacement] as string,
+    replacement: nameOf(next, today),
+    likeOurs:
+      next === LIKE_OURS ? { name: nameOf(next, today), ...changeToLikeOurs(treatments, today) } : null,
     components: [
       ...inputs.vehicle.components.map((part, j) =>
         limitOf(j, {
@@ -143,7 +174,10 @@ export const walkAwayOf = (scenario: Scenario, pair?: Pair | null): WalkAway | n
       limitOf(parts.length, { component: ANY_OTHER, position: null, ...unnamedBills(today), unsafe: false }),
     ],
     bestMonth: best < 0 ? horizon : best,
-    letGoToday: best === 0 || (ways !== null && costs(ways.replace) < costs(ways.keep)),
+    letGoToday:
+      best === 0 ||
+      (ways !== null &&
+        [ways.replace, ...likeOursWays(today).open].some((way) => costs(way) < costs(ways.keep))),
     horizon,
   };
 };

@@ -28,9 +28,16 @@ export interface ComponentLimit {
 }
 
 export interface WalkAway {
-  /** What it would be replaced with, and the month in which replacing is cheapest if nothing fails (H: never). */
+  /** What it would be replaced with if it broke down today, and the month in which replacing is cheapest if nothing fails (H: never). */
   readonly replacement: string;
   readonly components: readonly ComponentLimit[];
+  /** Where another one like ours is what would be got once ours has broken down today; null where it is not. */
+  readonly likeOurs: {
+    readonly name: string;
+    /** All that getting one takes within its first year, besides running it; and what ours brings as it then stands. */
+    readonly costs: number;
+    readonly brings: number;
+  } | null;
   readonly bestMonth: number;
   /**
    * At average inputs handing it on today costs less than keeping it, or no more than any later month: a limit is then for

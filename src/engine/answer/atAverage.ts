@@ -9,7 +9,7 @@ import { whatIfs } from '../analysis/whatIf.ts';
 import type { OptionResult } from '../evaluation/optionResult.ts';
 import { waysOf } from '../evaluation/options.ts';
 import { presentEconomicLife, replaceLaterCurve } from '../evaluation/replacementTiming.ts';
-import { bestInReadings, cheapest, differenceOf, resultOf } from '../evaluation/results.ts';
+import { bestInReadings, cheapest, cheapestOfAll, differenceOf, resultOf } from '../evaluation/results.ts';
 import { averagesLeft } from '../plans/vehicle/averageLeft.ts';
 import { type Context, contextOf, EXPECTED, unrounded } from '../plans/vehicle/context.ts';
 import type { Plan } from '../plans/vehicle/plan.ts';
@@ -86,6 +86,7 @@ export const firstAnswer = (scenario: Scenario, version: string): Decision => {
     closed: ways.closed,
     bestKeep,
     bestReplace,
+    answer: cheapestOfAll(options, ({ netPresentCost }) => netPresentCost.counted),
     bestIn,
     difference,
     grain,

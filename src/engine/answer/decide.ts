@@ -4,6 +4,7 @@ import { chancesOf, drawnForOthers } from '../analysis/futuresSummary.ts';
 import { walkAwayOf } from '../analysis/repairLimitTable.ts';
 import { prepareToAsk } from '../analysis/valueOfInformation.ts';
 import type { OptionResult } from '../evaluation/optionResult.ts';
+import { cheapestOfAll } from '../evaluation/results.ts';
 import { inUnits } from '../quantity/money.ts';
 import { remember } from '../quantity/remember.ts';
 import type { Scenario } from '../scenario/inputs/scenario.ts';
@@ -91,8 +92,10 @@ const withPair = (scenario: Scenario, decision: Decision, draws: readonly Scramb
   );
   const best = (id: string | undefined, otherwise: OptionResult | null): OptionResult | null =>
     decision.options.find((one) => one.id === id) ?? otherwise;
+  const means = new Map(chances.ways.map(({ id, cost }) => [id, cost.mean.value]));
   return {
     ...decision,
+    answer: cheapestOfAll(decision.options, ({ id }) => means.get(id) ?? Number.POSITIVE_INFINITY),
     bestKeep: best(chances.pair?.keep, decision.bestKeep),
     bestReplace: best(chances.pair?.replace, decision.bestReplace),
     tier: 'futures',

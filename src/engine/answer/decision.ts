@@ -20,7 +20,7 @@ export type { LedgerRow } from '../cashflow/ledger.ts';
 export type { ByReading, Reading } from '../cashflow/posting.ts';
 export type { Best, OptionResult } from '../evaluation/optionResult.ts';
 export type { EconomicLife, ReplaceLater } from '../evaluation/replacementTiming.ts';
-export type { ClosedWay } from '../plans/vehicle/optionIdentity.ts';
+export type { ClosedWay, Side } from '../plans/vehicle/optionIdentity.ts';
 
 export interface Caution {
   readonly job: string;
@@ -75,6 +75,11 @@ export interface Decision extends WhatIfs {
   readonly closed: readonly ClosedWay[];
   readonly bestKeep: OptionResult | null;
   readonly bestReplace: OptionResult | null;
+  /**
+   * The cheapest way of all kinds, own time counted: on average over the futures where they were drawn, else by its ledger.
+   * Replacing later belongs to no kind. Null where no way is open.
+   */
+  readonly answer: OptionResult | null;
   /** The best way of each side in each reading; the counted ones are `bestKeep` and `bestReplace`. */
   readonly bestIn: ByReading<Best>;
   /**

@@ -214,19 +214,10 @@ const shortWords = ({ label, letGo, savingsAfter }: OptionResult, salePaysLater:
     : `Savings do not cover the first day of this way: ${label}. What is missing is borrowed at the card's rate and paid back over two years.`;
 };
 
-const money = ({ inputs, facts, options, bestKeep, bestReplace, payments, leases }: Told): Draft[] => {
+const money = ({ inputs, facts, bestKeep, bestReplace, payments, leases }: Told): Draft[] => {
   const savings = inputs.household.savings;
   const short = savings === null ? [] : [bestKeep, bestReplace].filter((way) => way && way.savingsLowest < 0);
-  const without = options.find(({ side }) => side === 'without');
-  const others = [bestKeep, bestReplace].flatMap((way) => (way ? [way.netPresentCost.counted] : []));
   return [
-    without &&
-      without.netPresentCost.counted < Math.min(...others) && {
-        kind: 'without',
-        place: 'answer',
-        text: `Doing without a vehicle of one's own costs less than any way of having one, in today's money over the time looked at.`,
-        cost: without.netPresentCost.counted,
-      },
     facts.private.includes('savings_for_this') && {
       kind: 'savings-private',
       place: 'answer',

@@ -48,6 +48,8 @@ export const CATEGORIES = Object.keys(KINDS) as readonly Category[];
 export type Role =
   /** The failures of a component that the household named. */
   | 'named failures'
+  /** What comes of buying one whose history nobody knows. */
+  | 'bought unseen'
   /** A present loan paid off by a sale. */
   | 'loan paid off'
   /** Lent until a sale pays, or paid back from it: no payment that comes every month. */

@@ -1,4 +1,5 @@
 import { keepWays } from '../plans/options/keepOptions.ts';
+import { likeOursWays } from '../plans/options/likeOursOption.ts';
 import { replaceNowWays } from '../plans/options/replaceNowOptions.ts';
 import { drivingOnWays } from '../plans/options/saveThenReplace.ts';
 import { withoutWays } from '../plans/options/withoutVehicle.ts';
@@ -13,6 +14,6 @@ export const comparedWays = (ctx: Context): readonly Way[] =>
 /** Every way of the scenario, in a settled order that decides no figure. */
 export const waysOf = (ctx: Context): Ways => {
   if (ctx.inputs.claim) return claimWays(ctx);
-  const parts = [keepWays(ctx), replaceNowWays(ctx), drivingOnWays(ctx), withoutWays(ctx)];
+  const parts = [keepWays(ctx), replaceNowWays(ctx), likeOursWays(ctx), drivingOnWays(ctx), withoutWays(ctx)];
   return { open: parts.flatMap((p) => p.open), closed: parts.flatMap((p) => p.closed) };
 };

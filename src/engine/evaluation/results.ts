@@ -109,6 +109,16 @@ export const cheapest = (
     ({ netPresentCost }) => netPresentCost[reading],
   );
 
+/** The cheapest way of all kinds by these costs; the first of equals. Null where none is open. */
+export const cheapestOfAll = (
+  results: readonly OptionResult[],
+  cost: (result: OptionResult) => number,
+): OptionResult | null =>
+  leastOf(
+    results.filter(({ side }) => side !== 'later'),
+    cost,
+  );
+
 /** The best of each side, chosen anew in each reading. */
 export const bestInReadings = (results: readonly OptionResult[]): ByReading<Best> =>
   byReading((reading) => ({

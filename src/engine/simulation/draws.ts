@@ -179,10 +179,15 @@ const drawRule = (run: Run, i: number, ctx: Context): void => {
   const { rule, ruleWay, keep, replace, replacement, horizon, options } = subject;
   if (!rule || !ruleWay || keep === null || replacement === null) return;
   const cost = out.costs[run.ways.length] as Float64Array;
-  if (subject.walksToday && replace !== null) {
+  const { walksTo } = subject;
+  if (walksTo !== null) {
     out.walkedIn[i] = -1;
-    cost[i] = (out.costs[replace] as Float64Array)[i] as number;
-    noteRuleAs(run, i, REPLACE);
+    cost[i] = (out.costs[walksTo] as Float64Array)[i] as number;
+    if (walksTo === replace) noteRuleAs(run, i, REPLACE);
+    else {
+      costOf(run, options[walksTo] as Way, RULE, ctx);
+      note(run, i, RULE, 0, ctx);
+    }
     return;
   }
   const treatments = ruleWay.treatments ?? [];

@@ -4,6 +4,7 @@ import type { Sink } from '../cashflow/posting.ts';
 import type { Context } from '../plans/vehicle/context.ts';
 import { nextAfterEnd } from '../plans/vehicle/endMixture.ts';
 import { chanceOfEnd } from '../plans/vehicle/endOfLife.ts';
+import { offerings } from '../plans/vehicle/likeOurs.ts';
 import type { Treatments } from '../plans/vehicle/neededWork.ts';
 import { presentClosed, replacementClosed } from '../plans/vehicle/openOptions.ts';
 import { presentUnearnedAt } from '../plans/vehicle/paidAhead.ts';
@@ -11,6 +12,7 @@ import { holdPresent, presentLoan } from '../plans/vehicle/presentVehicle.ts';
 import { contractsOf } from '../plans/vehicle/recipe.ts';
 import { valueWalking, type WalksAs } from '../plans/vehicle/retirement.ts';
 import { type Course, weightsOf } from '../policy/course.ts';
+import { leastOf } from '../quantity/least.ts';
 import { discountFactor, effective } from '../quantity/rate.ts';
 import { replacingFrom } from './replacementCost.ts';
 
@@ -48,6 +50,8 @@ const holdingOf = (treatments: Treatments, ctx: Context): Holding => {
 
 /** Courses of the present vehicle by how far one looks. */
 export interface Courses {
+  /** What is bought where it is let go at the end of a month, the look ending at `until`: the cheapest that serves. */
+  readonly nextAt: (month: number, how: WalksAs, until: number) => number | null;
   /**
    * Keeping it from the day the needed work is done, replacing it at any month from `from` on, the look ending at
    * `until`. Broken down it is priced at `from` alone, or at every month.
@@ -59,7 +63,7 @@ export interface Courses {
  * What the rule of the repair limit needs of the present vehicle at one set of inputs, besides its components. The
  * context's horizon is the farthest anybody looks.
  */
-export const coursesOf = (treatments: Treatments, replacement: number, ctx: Context): Courses => {
+export const coursesOf = (treatments: Treatments, ctx: Context): Courses => {
   const rate = effective(ctx.inputs.household.moneyEarns);
   const discount = Float64Array.from({ length: ctx.horizon + 1 }, (_, m) => discountFactor(rate, m));
   const ends = chanceOfEnd(ctx.inputs.vehicle, ctx.horizon);
@@ -67,23 +71,30 @@ export const coursesOf = (treatments: Treatments, replacement: number, ctx: Cont
   const mayEnd = ends.some((chance) => chance > 0);
   const loan = presentLoan(ctx);
   const holding = holdingOf(treatments, ctx);
-  const replacingBy = (index: number) =>
-    replacingFrom(treatments, index, holding.firstDayCash, discount, ctx);
-  const replacing = replacingBy(replacement);
-  // What follows an end is what the plan of keeping it says: not always the replacement compared, and without a card.
-  const next = nextAfterEnd(ctx.inputs) ?? replacement;
-  const forced = next === replacement ? replacing : replacingBy(next);
-  const closed = (month: number, until: number): boolean =>
-    (month > 0 && presentClosed(month, ctx) !== null) ||
-    (month < until && replacementClosed(replacement, month, ctx) !== null);
+  const by = offerings(ctx).map((index) => ({
+    index,
+    costs: replacingFrom(treatments, index, holding.firstDayCash, discount, ctx),
+  }));
+  // What follows an end is what the plan of keeping it says: not always what is cheapest then, and without a card.
+  const forced = by.find(({ index }) => index === nextAfterEnd(ctx))?.costs;
+  const heldTill = (month: number): boolean => month === 0 || presentClosed(month, ctx) === null;
+  /** The cheapest change at the end of a month before `until`; null where no vehicle serves from then on. */
+  const cheapestAt = (month: number, how: WalksAs, until: number) =>
+    leastOf(
+      by
+        .filter(({ index }) => replacementClosed(index, month, ctx) === null)
+        .map(({ index, costs }) => ({ index, cost: costs(month, how, until) })),
+      ({ cost }) => cost,
+    );
   const stopping = (month: number, how: WalksAs, until: number): number => {
-    if (closed(month, until)) return Number.POSITIVE_INFINITY;
-    if (month < until) return replacing(month, how, until);
+    if (!heldTill(month)) return Number.POSITIVE_INFINITY;
+    if (month < until) return cheapestAt(month, how, until)?.cost ?? Number.POSITIVE_INFINITY;
     // On the last day it is only sold: what is owned and owed then.
     const owned = valueWalking(until, how, treatments, ctx)('counted') + presentUnearnedAt(until, ctx);
     return (loan ? owedAt(loan, until) : 0) - owned;
   };
   return {
+    nextAt: (month, how, until) => cheapestAt(month, how, until)?.index ?? null,
     looking(from, until, broken) {
       const stoppingAt = new Float64Array(until + 1).fill(Number.POSITIVE_INFINITY);
       const stoppingBroken = new Float64Array(until + 1).fill(Number.POSITIVE_INFINITY);
@@ -93,7 +104,8 @@ export const coursesOf = (treatments: Treatments, replacement: number, ctx: Cont
       }
       const ended = new Float64Array(until + 1);
       for (let m = from + 1; m < until; m++)
-        if ((ends[m] as number) > 0) ended[m] = forced(m, 'broken', until, 'no card');
+        if ((ends[m] as number) > 0)
+          ended[m] = forced?.(m, 'broken', until, 'no card') ?? Number.POSITIVE_INFINITY;
       const course = { until, ...holding, stopping: stoppingAt, stoppingBroken, ended };
       if (!mayEnd) return { ...course, weights, ends };
       // On the last day nobody asks any more whether it passes.

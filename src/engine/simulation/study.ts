@@ -24,7 +24,7 @@ export interface Study {
 }
 
 export const studyOf = (subject: Subject, drawer?: Drawer): Study => {
-  const { scenario, unknowns, options, fixed, ruleWay, replacement, horizon } = subject;
+  const { scenario, unknowns, options, fixed, rule, ruleWay, horizon } = subject;
   const joint = jointInputs(scenario.inputs, unknowns.ranged);
   const base = contextOf(scenario.inputs, scenario.facts, EXPECTED, 'unrounded');
   const walks = new Map<string, Way>();
@@ -36,9 +36,10 @@ export const studyOf = (subject: Subject, drawer?: Drawer): Study => {
     tape: recordingsOf(base).moving(joint.moved),
     ways: [...options, ...(fixed ? [fixed] : [])],
     walking: (month, how) => {
-      if (replacement === null || !ruleWay?.treatments) return null;
+      const next = rule?.next(month, how) ?? null;
+      if (next === null || !ruleWay?.treatments) return null;
       const key = `${month} ${how}`;
-      const way = walks.get(key) ?? walkingWay(replacement, month, how, ruleWay.treatments);
+      const way = walks.get(key) ?? walkingWay(next, month, how, ruleWay.treatments);
       walks.set(key, way);
       return way;
     },

@@ -32,8 +32,13 @@ export interface Subject {
   readonly rule: Rule | null;
   /** How the rule keeps it while it does; null where there is no rule. */
   readonly ruleWay: Way | null;
-  /** The rule lets it go today: at average inputs replacing now costs no more than keeping it to any later month. */
-  readonly walksToday: boolean;
+  /** Position of another one like ours among the options; null where that is not open. */
+  readonly like: number | null;
+  /**
+   * Which of the options the rule takes today; null where it keeps it: at average inputs replacing it now, or getting another
+   * like ours, costs no more than keeping it to any later month.
+   */
+  readonly walksTo: number | null;
   /** What each of the pair takes a month besides lumps, on average and in cash. */
   readonly regular: { readonly keep: number; readonly replace: number };
   /** Put by each month for lumps: as told, or what keeping's come to on average. */
@@ -152,6 +157,11 @@ const prepare = (scenario: Scenario): Subject => {
     keep === null ? Number.POSITIVE_INFINITY : (costs[keep] as number),
     ...(curve?.curve.filter((at) => at.month > 0).map((at) => at.netPresentCost) ?? []),
   ];
+  const like = cheapestOf(options, costs, 'like');
+  const walksTo = leastOf(
+    [replace, like].filter((w) => w !== null),
+    (w) => costs[w] as number,
+  );
   return {
     scenario,
     unknowns,
@@ -166,7 +176,8 @@ const prepare = (scenario: Scenario): Subject => {
         ? ruleFor(inputs, facts, ruleWay.treatments, replacement)
         : null,
     ruleWay,
-    walksToday: replace !== null && (costs[replace] as number) <= Math.min(...keptTo),
+    like,
+    walksTo: walksTo !== null && (costs[walksTo] as number) <= Math.min(...keptTo) ? walksTo : null,
     regular: {
       keep: kept.regular,
       replace: (replace === null ? NOTHING : monthlyOf(options[replace] as Way, ctx)).regular,

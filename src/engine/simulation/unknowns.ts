@@ -4,6 +4,8 @@ import { paceOf } from '../plans/vehicle/clocks.ts';
 import { type Context, contextOf, EXPECTED } from '../plans/vehicle/context.ts';
 import { ENDS } from '../plans/vehicle/endOfLife.ts';
 import { expectedFailures } from '../plans/vehicle/expectedFailures.ts';
+import { nameOf } from '../plans/vehicle/held.ts';
+import { LIKE_OURS, LIKE_PATH, offerAt } from '../plans/vehicle/likeOurs.ts';
 import { averageOverAll, leftOf } from '../plans/vehicle/unnamedRepairs.ts';
 import type { Inputs, RunningCosts } from '../scenario/inputs/inputs.ts';
 import type { Quantity, Scenario } from '../scenario/inputs/scenario.ts';
@@ -153,6 +155,16 @@ export const unknownsOf = (scenario: Scenario): Unknowns => {
         ctx,
       ),
     ),
+    ...(inputs.anotherLikeOurs === null
+      ? []
+      : partsOf(
+          offerAt(LIKE_OURS, 0, ctx),
+          'anotherLikeOurs',
+          LIKE_PATH,
+          nameOf(LIKE_OURS, ctx),
+          names,
+          ctx,
+        )),
   ];
   return {
     ranged,

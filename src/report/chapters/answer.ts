@@ -19,7 +19,14 @@ import {
 import { READINGS, readingWords } from '../words/optionWords.ts';
 import { capital, type Sentence } from '../words/sentence.ts';
 import { aheadSentence } from '../words/sure.ts';
-import { costOf, disagreement, howMuchLess, lessAMonth, verdictSentence } from '../words/verdict.ts';
+import {
+  cheaperOtherwise,
+  costOf,
+  disagreement,
+  howMuchLess,
+  lessAMonth,
+  verdictSentence,
+} from '../words/verdict.ts';
 import { block, key, notes, type Page, paragraphs, pick } from './page.ts';
 
 const sentence = (s: Sentence): Html =>
@@ -92,6 +99,7 @@ const readingsFigure = ({ d, format, figure }: Page): Html | null => {
 export const answerChapter = (page: Page): Html => {
   const { d, format } = page;
   const first = safetyFirst(d);
+  const otherwise = cheaperOtherwise(d, format);
   const disagree = disagreement(d);
   const ahead = aheadSentence(d);
   return html`<section id="answer" aria-labelledby="title">
@@ -99,6 +107,7 @@ export const answerChapter = (page: Page): Html => {
 <h1 id="title">${d.facts.title}</h1>
 ${block(
   first.length === 0 ? null : html`<div class="first">${paragraphs(first)}</div>`,
+  otherwise === null ? null : html`<p class="lead"><strong>${otherwise}</strong></p>`,
   disagree === null ? null : html`<p class="disagree">${disagree}</p>`,
   html`<p class="lead">${sentence(verdictSentence(d, format))}${ahead && ` ${ahead}`}</p>`,
   threeNumbers(page),

@@ -36,6 +36,7 @@ const groups: readonly (readonly [string, RegExp])[] = [
   ['The work it needs', /^workNeeded\./],
   ['What would replace it', /^replacement\./],
   ['Doing without', /^doingWithout\./],
+  ['Another like ours', /^anotherLikeOurs\./],
 ];
 
 /** Whose numbers the answer rests on; every one of them, with its source. */

@@ -16,11 +16,11 @@ import { doubtFigure } from './doubt.ts';
 import { densityFigure, hundredFigure } from './futures.ts';
 import { block, type Chapter, key, notes, type Page, paragraphs } from './page.ts';
 
-const answerSentence = ({ d }: Page, { futures }: Chances, pair: PairChances): string => {
+const answerSentence = ({ d }: Page, pair: PairChances): string => {
   const { side, chance } = moreOften(pair);
   const what = side === 'keep' ? keeping(d) : replacing(d);
   const told = giveOrTake(chance);
-  const ways = waysOf(chance, futures);
+  const ways = waysOf(chance);
   const about = /^\d/.test(ways) ? 'about ' : '';
   if (pair.likelier === 'cannot tell')
     return `Cannot tell: in ${about}${ways}, ${what} comes out cheaper${told && `, ${told}`}.`;
@@ -69,7 +69,7 @@ export const howSureChapter = (page: Page): Chapter | null => {
     id: 'how-sure',
     question: 'How sure is it?',
     body: html`${block(
-      html`<p>${pair ? answerSentence(page, c, pair) : 'There are not two sides to compare, so nothing can come out ahead; what each way may cost is below.'} ${pair && casesSentence(page, pair)}</p>`,
+      html`<p>${pair ? answerSentence(page, pair) : 'There are not two sides to compare, so nothing can come out ahead; what each way may cost is below.'} ${pair && casesSentence(page, pair)}</p>`,
       notes(c.ranged, page.format, 8),
       paragraphs([[drawnSentence(page, c), exactSentence(c)].filter((s) => s !== '').join(' ')]),
       pair && hundredFigure(page, pair),

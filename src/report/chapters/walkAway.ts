@@ -17,6 +17,7 @@ import {
   todaySentence,
   unsafeSentence,
   WHAT_COUNTS,
+  whyThatMuch,
 } from '../words/walk.ts';
 import { gloveboxCard } from './gloveboxCard.ts';
 import { limitsFigure } from './limitsFigure.ts';
@@ -24,7 +25,7 @@ import { block, type Chapter, notes, type Page, pick } from './page.ts';
 
 /** What the figure is and is not, for whoever meets it for the first time. */
 const meaning = (w: WalkAway): Html => html`<h3>What does that figure mean?</h3>
-<p>It is the most a repair bill may be before handing it on and taking the ${w.replacement} at that moment costs less, counted over the ${span(w.horizon)} that follow. It isn't what the vehicle is worth, and it isn't a sum set aside to be spent: the smaller the bill, the better. ${WHAT_COUNTS} Nor does what was spent before.</p>`;
+<p>It is the most a repair bill may be before handing it on and taking ${w.likeOurs ? w.replacement : `the ${w.replacement}`} at that moment costs less, counted over the ${span(w.horizon)} that follow. It isn't what the vehicle is worth, and it isn't a sum set aside to be spent: the smaller the bill, the better. ${WHAT_COUNTS} Nor does what was spent before.</p>`;
 
 const safetyWords = (w: WalkAway): Html | null => {
   const unsafe = w.components.filter((c) => c.unsafe);
@@ -110,7 +111,7 @@ export const walkAwayChapter = (page: Page): Chapter | null => {
     id: 'walk-away',
     question: 'When is a bill too big, and time to walk away?',
     body: html`${block(
-      html`<p>${letGoToday(d) && `${LET_GO} `}<strong>${payUpToSentence(d, format)}</strong> ${todaySentence(others, w, format)} ${WHAT_COUNTS} ${hangs}</p>`,
+      html`<p>${letGoToday(d) && `${LET_GO} `}<strong>${payUpToSentence(d, format)}</strong> ${whyThatMuch(d, format)} ${todaySentence(others, w, format)} ${WHAT_COUNTS} ${hangs}</p>`,
       notes(
         pick(
           d,

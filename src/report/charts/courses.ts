@@ -1,10 +1,11 @@
 import * as Plot from '@observablehq/plot';
+import type { Side } from '../../engine/answer/decision.ts';
 import { fitting, frame, HALO, HATCH, INK, isNarrow, KEEP, type Look, REPLACE, SOFT } from './look.ts';
 
 export interface CourseRow {
   readonly id: string;
   readonly label: string;
-  readonly side: 'keep' | 'replace' | 'later' | 'without';
+  readonly side: Side;
   /** Cash in hand the day it is settled; negative: to be paid in. Currency units, as is the cost. */
   readonly inHand: number;
   readonly inHandWords: string;
@@ -39,7 +40,7 @@ const bars = (
   return [
     Plot.barX(of('keep'), { ...bar, fill: KEEP }),
     Plot.barX(of('replace'), { ...bar, fill: HATCH, stroke: REPLACE }),
-    Plot.barX(of('later', 'without'), { ...bar, fill: 'none', stroke: INK, strokeDasharray: '3 2' }),
+    Plot.barX(of('later', 'without', 'like'), { ...bar, fill: 'none', stroke: INK, strokeDasharray: '3 2' }),
     Plot.tickX(rows, { x: at(0), y: 'id', stroke: INK, strokeWidth: 1.5 }),
   ];
 };

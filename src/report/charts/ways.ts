@@ -1,10 +1,11 @@
 import * as Plot from '@observablehq/plot';
+import type { Side } from '../../engine/answer/decision.ts';
 import { fitting, frame, HALO, HATCH, INK, KEEP, type Look, REPLACE, short } from './look.ts';
 
 export interface WayRow {
   readonly id: string;
   readonly label: string;
-  readonly side: 'keep' | 'replace' | 'later' | 'without';
+  readonly side: Side;
   /** What it costs over the whole time, in today's money; currency units. */
   readonly cost: number;
   readonly words: string;
@@ -36,7 +37,7 @@ export const waysChart = (rows: readonly WayRow[], look: Look): Plot.PlotOptions
         { ...bar, fill: HATCH, stroke: REPLACE },
       ),
       Plot.barX(
-        rows.filter((r) => r.side === 'later' || r.side === 'without'),
+        rows.filter((r) => r.side !== 'keep' && r.side !== 'replace'),
         { ...bar, fill: 'none', stroke: INK, strokeDasharray: '3 2' },
       ),
       Plot.ruleX([0], { stroke: INK, strokeWidth: 1.5 }),

@@ -130,6 +130,7 @@ export const decisionJson = (decision: Decision) => {
       settledBy: d.verdict.settledBy.map((b) => b.quantity.key),
       deciding: d.verdict.deciding,
     },
+    answer: d.answer?.id ?? null,
     bestKeep: d.bestKeep?.id ?? null,
     bestReplace: d.bestReplace?.id ?? null,
     difference: d.difference && centsText(d.difference.counted),

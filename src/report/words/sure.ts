@@ -11,15 +11,8 @@ const SMALL_GAP = 0.05;
 /** The chance that the other side comes out cheaper. */
 const complement = ({ value, error }: Estimate): Estimate => ({ value: 1 - value, error });
 
-/**
- * "82 of 100 ways it could go", "nearly all ways it could go"; what held in every future or in none is said of those
- * drawn alone: "all 16,384 futures drawn".
- */
-export const waysOf = (e: Estimate, futures: number): string => {
-  const words = ofHundred(e);
-  if (words === 'all') return `all ${number(futures)} futures drawn`;
-  return words === 'none' ? `none of the ${number(futures)} futures drawn` : `${words} ways it could go`;
-};
+/** "82 of 100 ways it could go", "nearly all ways it could go". */
+export const waysOf = (e: Estimate): string => `${ofHundred(e)} ways it could go`;
 
 export const sideWords = (side: 'keep' | 'replace'): string => (side === 'keep' ? 'keeping' : 'replacing');
 
@@ -50,17 +43,17 @@ export const cannotTell = (d: Decision): boolean => d.chances?.pair?.likelier ==
  * Null where no futures were drawn or there are not two sides.
  */
 export const aheadSentence = (d: Decision): string | null => {
-  const { pair, futures } = d.chances ?? { pair: null, futures: 0 };
+  const pair = d.chances?.pair ?? null;
   if (!pair) return null;
   const { cheaper, kind } = d.verdict;
   if (cheaper === 'same' || kind === 'close' || pair.likelier === 'cannot tell') {
     const { side, chance } = moreOften(pair);
-    return `Of the two, ${sideWords(side)} is ahead in ${waysOf(chance, futures)}.`;
+    return `Of the two, ${sideWords(side)} is ahead in ${waysOf(chance)}.`;
   }
   const chance = chanceOf(pair, cheaper);
   return chance.value < 0.5
-    ? `Yet it is ahead in ${chance.value > 0 ? 'only ' : ''}${waysOf(chance, futures)}.`
-    : `Ahead in ${waysOf(chance, futures)}.`;
+    ? `Yet it is ahead in ${chance.value > 0 ? 'only ' : ''}${waysOf(chance)}.`
+    : `Ahead in ${waysOf(chance)}.`;
 };
 
 /** "keeping costs about $4,000 less", for a drawn difference; above zero keeping is the cheaper one. */

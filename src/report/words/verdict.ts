@@ -1,4 +1,5 @@
 import type { Decision, OptionResult, Reading } from '../../engine/answer/decision.ts';
+import { leastOf } from '../../engine/quantity/least.ts';
 import { type Formats, span, stepBeside, stepOf } from '../format.ts';
 import { keeping, READINGS, readingWords, replacing } from './optionWords.ts';
 import { capital, listed, plainText, type Sentence, strong } from './sentence.ts';
@@ -99,13 +100,52 @@ const settling = (d: Decision, format: Formats): string => {
 
 const onlyWay = (d: Decision, option: OptionResult, what: string, format: Formats): Sentence => {
   const without = d.options.find(({ side }) => side === 'without');
-  const alone = without ? 'is the only way open that has a vehicle in it' : 'is the only way open';
+  const like = d.options.find(({ side }) => side === 'like');
+  const alone = like
+    ? 'is the only way open besides getting another like it'
+    : without
+      ? 'is the only way open that has a vehicle in it'
+      : 'is the only way open';
   return [
     `${capital(what)} ${alone}: it costs `,
     strong(`about ${costOf(d, option, format)}`),
     ` over ${span(d.horizon)}, in today's money (${format.round(units(option.equivalentMonthlyCost.counted))} a month).`,
+    like ? ` Getting another ${d.facts.vehicleName} costs about ${costOf(d, like, format)}.` : '',
     without ? ` Doing without one costs about ${costOf(d, without, format)}.` : '',
   ];
+};
+
+/** What the answer is called where it is none of the two that were asked about. */
+const otherwise = (d: Decision, { side, id }: OptionResult): string => {
+  if (side === 'without') return 'Doing without a vehicle of your own';
+  const payout = id.startsWith('claim/') ? 'taking the money and ' : '';
+  return capital(`${payout}getting another ${d.facts.vehicleName}`);
+};
+
+/** The mean over the futures drawn, else the ledger's cost; currency units. */
+const meanOf = (d: Decision, { id, netPresentCost }: OptionResult): number =>
+  d.chances?.ways.find((way) => way.id === id)?.cost.mean.value ?? units(netPresentCost.counted);
+
+/**
+ * Said before the pair that was asked about, where another way costs less than either: another one like ours, or doing
+ * without. Null where the answer is one of the pair.
+ */
+export const cheaperOtherwise = (d: Decision, format: Formats): string | null => {
+  const { answer, bestKeep, bestReplace } = d;
+  if (!answer || answer.side === 'keep' || answer.side === 'replace') return null;
+  const pair = [bestKeep, bestReplace].filter((way) => way !== null);
+  const next = leastOf(pair, (way) => meanOf(d, way));
+  const what = otherwise(d, answer);
+  const cost = meanOf(d, answer);
+  const over = `over ${span(d.horizon)}`;
+  const all =
+    cost > 0 ? `about ${format.round(cost, stepOf(cost) / 10)} ${over}` : `nothing ${over}, all in all`;
+  if (!next) return `${what} costs least of the ways that are open: ${all}.`;
+  const apart = meanOf(d, next) - cost;
+  const than = next.side === 'keep' ? keeping(d) : replacing(d);
+  return apart <= ABOUT_EVEN * Math.abs(cost)
+    ? `${what} costs about the same as ${than}: ${all}.`
+    : `${what} costs least: ${all}, ${format.round(apart)} less than ${than}.`;
 };
 
 /** The answer in one sentence, or two. */

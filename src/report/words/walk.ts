@@ -1,7 +1,8 @@
 import type { Estimate } from '../../engine/analysis/chances.ts';
 import type { ComponentLimit, WalkAway } from '../../engine/analysis/repairLimitView.ts';
 import type { Decision } from '../../engine/answer/decision.ts';
-import { type Formats, stepOf } from '../format.ts';
+import { type Formats, span, stepOf } from '../format.ts';
+import { capital } from './sentence.ts';
 
 /** Named parts, the dearest bill first, then whatever nobody named. */
 export const dearestFirst = (w: WalkAway): readonly ComponentLimit[] =>
@@ -111,6 +112,24 @@ export const payUpToSentence = (d: Decision, format: Formats): string | null => 
   if (!w || !main) return null;
   const words = payUpTo(main, w, format);
   return letGoToday(d) ? `${ALL_THE_SAME}, ${lower(words)}` : words;
+};
+
+/**
+ * What bounds it, where another one like ours is what would be got instead: "Another 2009 wagon, running, would cost about
+ * $6,300 with all that finding one takes, and ours broken down brings $850." Null elsewhere, and where nothing is paid.
+ */
+export const whyThatMuch = (d: Decision, format: Formats): string | null => {
+  const w = d.walkAway;
+  const main = w && mainComponent(w);
+  if (!w?.likeOurs || !main || limitWords(main, 0, format) === 'none') return null;
+  const { name, costs, brings } = w.likeOurs;
+  const limit = main.byMonth[0]?.limit ?? 0;
+  const apart = limit - (costs - brings);
+  const instead = `${capital(name)}, running, would cost about ${format.round(costs)} with all that finding one in a hurry takes, and ours broken down brings about ${format.round(Math.max(0, brings))}`;
+  if (Math.abs(apart) < Math.max(1, 0.05 * limit)) return `${instead}: the difference is the limit.`;
+  return apart > 0
+    ? `${instead}; the rest, about ${format.round(apart)}, is what ours, once mended, costs less than that one over ${span(w.horizon)}.`
+    : `${instead}; from that goes about ${format.round(-apart)}, which ours, even mended, costs more than that one over ${span(w.horizon)}.`;
 };
 
 /** "about $2,450 for the gearbox or the particle filter", looking twice as far, where the limit hangs on that. */

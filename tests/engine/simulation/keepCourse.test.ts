@@ -67,7 +67,7 @@ describe('keeping to a month and then replacing', () => {
   for (const [name, of] of CASES)
     for (const until of [30, 60, 84])
       it(`is what the whole plan costs after its first day: ${name}, looking ${until} months`, () => {
-        const course = coursesOf(done, 0, at(of, FARTHEST)).looking(0, until, 'always');
+        const course = coursesOf(done, at(of, FARTHEST)).looking(0, until, 'always');
         const ctx = at(of, until);
         const cost = (month: number, how: 'running' | 'broken'): number =>
           presentCostOf(walkPlan(0, month, how, done, ctx), ctx).counted;
@@ -93,7 +93,7 @@ describe('keeping to a month and then replacing', () => {
     });
     const wait: Treatments = waiting.workNeeded.map(() => 'wait');
     const ctx = at(waiting, 36);
-    const course = coursesOf(wait, 0, ctx).looking(0, 36, 'then');
+    const course = coursesOf(wait, ctx).looking(0, 36, 'then');
     const K = keepingFrom(course, 0);
     const cost = (k: number): number => presentCostOf(walkPlan(0, k, 'running', wait, ctx), ctx).counted;
     for (const k of [0, 6, 7, 8, 20, 36]) expect(cost(k) - (K[k] as number), `month ${k}`).toBeCloseTo(0, 6);
@@ -107,7 +107,7 @@ describe('keeping to a month and then replacing', () => {
     });
     for (const until of [48, 60]) {
       const ctx = at(of, until);
-      const K = keepingFrom(coursesOf(done, 0, at(of, FARTHEST)).looking(0, until, 'then'), 0);
+      const K = keepingFrom(coursesOf(done, at(of, FARTHEST)).looking(0, until, 'then'), 0);
       const firstDay = presentCostOf(walkPlan(0, 0, 'running', done, ctx), ctx).counted - (K[0] as number);
       const keep = waysOf(ctx)
         .open.find((way) => way.id === 'keep')
@@ -149,7 +149,7 @@ describe('keeping to a month and then replacing', () => {
     });
     const ctx = at(of, 60);
     const parts = partsOf(done, ctx);
-    const course = coursesOf(done, 0, ctx).looking(0, 60, 'then');
+    const course = coursesOf(done, ctx).looking(0, 60, 'then');
     const base = keepingFrom(course, 0);
     const rows = parts.map((part) => costAhead(part, 0, stateOf(part, 0, NEVER), course.weights, 60));
     const cost = (k: number): number => presentCostOf(walkPlan(0, k, 'running', done, ctx), ctx).counted;

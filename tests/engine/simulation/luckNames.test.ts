@@ -1,4 +1,5 @@
 import { describe, expect, it } from 'vitest';
+import { contextOf, EXPECTED } from '../../../src/engine/plans/vehicle/context.ts';
 import { nextAfterEnd } from '../../../src/engine/plans/vehicle/endMixture.ts';
 import type { Component, Inputs } from '../../../src/engine/scenario/inputs/inputs.ts';
 import { luckNamesOf } from '../../../src/engine/simulation/luckNames.ts';
@@ -78,8 +79,12 @@ describe('of two replacements at one price', () => {
     const [deal] = inputs.replacement;
     if (!deal) throw new Error('no replacement');
     const [plain, worn] = [deal, { ...deal, odometer: 90_000 }];
-    const next = (...replacement: Inputs['replacement']) =>
-      replacement[nextAfterEnd({ ...inputs, replacement }) ?? -1]?.odometer;
+    const next = (...replacement: Inputs['replacement']) => {
+      const withOffers = { ...inputs, replacement };
+      return replacement[
+        nextAfterEnd(contextOf(withOffers, scenarioWith(withOffers).facts, EXPECTED, 'unrounded')) ?? -1
+      ]?.odometer;
+    };
     const all = [
       next({ ...plain, name: 'a' }, { ...worn, name: 'b' }),
       next({ ...plain, name: 'b' }, { ...worn, name: 'a' }),

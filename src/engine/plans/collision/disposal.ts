@@ -6,6 +6,8 @@ import type { Brought } from '../vehicle/boughtVehicle.ts';
 import { NOTHING } from '../vehicle/byReading.ts';
 import type { Context } from '../vehicle/context.ts';
 import { type Gone, goneBy } from '../vehicle/disposalToday.ts';
+import { nameOf } from '../vehicle/held.ts';
+import { LIKE_OURS, LIKE_PATH, offerAt, offerings } from '../vehicle/likeOurs.ts';
 import { replacementClosed } from '../vehicle/openOptions.ts';
 import { type Way, wayOf } from '../vehicle/option.ts';
 import { capital, replacementIds } from '../vehicle/optionNames.ts';
@@ -163,7 +165,10 @@ const goneAndReplaced = (
   label: string,
   index: number,
   financing: Financing,
-): Plan => planOf(going, id, label, replacedToday(goesOn(going, true), index, financing, ctx));
+): Plan => {
+  const plan = planOf(going, id, label, replacedToday(goesOn(going, true), index, financing, ctx));
+  return index === LIKE_OURS ? { ...plan, side: 'like' } : plan;
+};
 
 const goneForGood = (_ctx: Context, going: Going, id: string, label: string): Plan =>
   planOf(going, id, label, doneWithout(goesOn(going, false)));
@@ -176,16 +181,22 @@ export const goingWays = (
   const why = going.how === null ? null : settlementClosed(going.how, ctx);
   if (why) return { open: [], why };
   const ids = replacementIds(ctx.facts.replacementNames);
-  const open = ctx.inputs.replacement.flatMap((deal, index): Way[] => {
-    if (replacementClosed(index, 0, ctx)) return [];
-    const name = ctx.facts.replacementNames[index] as string;
+  const open = offerings(ctx).flatMap((index): Way[] => {
+    // No dealer who takes it in part payment sells another like ours.
+    if (replacementClosed(index, 0, ctx) || (index === LIKE_OURS && going.offer?.letGo === 'trade-in'))
+      return [];
+    const deal = offerAt(index, 0, ctx);
+    const [side, name, what] =
+      index === LIKE_OURS
+        ? (['like', nameOf(index, ctx), LIKE_PATH] as const)
+        : (['replace', `the ${nameOf(index, ctx)}`, `replace/${ids[index]}`] as const);
     const low = deal.payment.kind === 'loan' && deal.lowRateInstead !== null;
     const financings: Financing[] = low ? ['as offered', 'low rate'] : ['as offered'];
     return financings.map((financing) => {
-      const id = `${going.id}/replace/${ids[index]}${financing === 'low rate' ? '/low-rate' : ''}`;
-      const label = `${capital(going.label)}, and get the ${name}${financing === 'low rate' ? ' at the low rate' : ''}`;
+      const id = `${going.id}/${what}${financing === 'low rate' ? '/low-rate' : ''}`;
+      const label = `${capital(going.label)}, and get ${name}${financing === 'low rate' ? ' at the low rate' : ''}`;
       return wayOf(
-        { id, side: 'replace', label, treatments: null },
+        { id, side, label, treatments: null },
         goneAndReplaced,
         going,
         id,

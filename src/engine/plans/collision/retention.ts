@@ -156,7 +156,7 @@ const refusedPlan = (plan: Plan, month: number, ctx: Context): Plan => {
     pieces: [recipe(scrapped, month)],
     awaited: recipe(atOnce),
   };
-  const cheapest = nextAfterEnd(ctx.inputs);
+  const cheapest = nextAfterEnd(ctx);
   if (cheapest !== null) {
     const next = replacedAt(cheapest, month, allDone(ctx), held, sold, ctx);
     return {

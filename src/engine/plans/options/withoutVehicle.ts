@@ -3,7 +3,7 @@ import { goesToday } from '../vehicle/disposalToday.ts';
 import { type Ways, wayOf } from '../vehicle/option.ts';
 import { capital, letGoWords } from '../vehicle/optionNames.ts';
 import type { Plan } from '../vehicle/plan.ts';
-import { bringsToday, type Offer, offersToday } from '../vehicle/presentVehicle.ts';
+import { bestSaleToday, type Offer } from '../vehicle/presentVehicle.ts';
 import { doneWithout } from '../vehicle/replaceNowPlan.ts';
 
 const without = (_ctx: Context, id: string, label: string, offer: Offer): Plan => ({
@@ -17,9 +17,7 @@ const without = (_ctx: Context, id: string, label: string, offer: Offer): Plan =
 /** Letting it go and getting about without one. */
 export const withoutWays = (ctx: Context): Ways => {
   if (!ctx.inputs.doingWithout) return { open: [], closed: [] };
-  // Nothing is bought, so nothing is traded in. The best of the rest is what leaves most once it is sold.
-  const offers = offersToday(ctx).filter((o) => !o.mended && o.letGo !== 'trade-in');
-  const offer = offers.reduce((a, b) => (bringsToday(b, ctx) > bringsToday(a, ctx) ? b : a));
+  const offer = bestSaleToday(ctx);
   const id = 'without';
   const label = `${capital(letGoWords(offer))}, and do without`;
   const about = { id, side: 'without', label, treatments: null } as const;

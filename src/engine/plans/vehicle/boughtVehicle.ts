@@ -9,8 +9,10 @@ import type { Payment, Replacement, ValueLaw } from '../../scenario/inputs/input
 import { type AmountsAt, all, NOTHING } from './byReading.ts';
 import type { Context } from './context.ts';
 import { deductibles } from './deductibles.ts';
+import { findingOne } from './findingOne.ts';
 import { type HeldReplacement, nameOf, pathOf, type Run, runOf } from './held.ts';
 import { buyOutMonth, type LeasePayment, leaseOf, leaseSpans } from './leases.ts';
+import { LIKE_OURS, offerAt, priceLevelAt, worthLikeOurs } from './likeOurs.ts';
 import { unearnedOver, unusedBack } from './paidAhead.ts';
 import type { Financing, Plan, Standing } from './plan.ts';
 import { around } from './purchaseExtras.ts';
@@ -40,14 +42,14 @@ type Deal = {
   readonly financing: Financing;
 };
 
-const offerOf = ({ index }: Pick<Deal, 'index'>, ctx: Context): Replacement =>
-  ctx.inputs.replacement[index] as Replacement;
+const offerOf = ({ index, month }: Pick<Deal, 'index' | 'month'>, ctx: Context): Replacement =>
+  offerAt(index, month, ctx);
 
 /** The purchase's terms in month k: everything grown to k for the same model age. */
 const purchaseTerms = (ctx: Context, deal: Deal): PurchaseTerms => {
   const offer = offerOf(deal, ctx);
   const brought = deal.brought.from(ctx);
-  const level = ctx.vehiclePriceLevel(deal.month);
+  const level = priceLevelAt(deal.index, deal.month, ctx);
   const { payment } = offer;
   const grown = (n: number): number => n * level;
   return {
@@ -100,7 +102,7 @@ export const bought = (
   financing: Financing,
   ctx: Context,
 ): Bought => {
-  const offer = ctx.inputs.replacement[index] as Replacement;
+  const offer = offerAt(index, month, ctx);
   const deal: Deal = { index, month, brought, financing };
   const { payment } = offer;
   const held: readonly HeldReplacement[] =
@@ -117,7 +119,7 @@ export const bought = (
   const buying = payment.kind === 'lease' ? leased(deal, payment) : owned(deal, payment);
   const pieces = [...buying.pieces];
   const runs = held.map((one) => recipe(runOf, one));
-  const unearned = recipe(unearnedOf, index, runs);
+  const unearned = recipe(unearnedOf, index, month, runs);
   held.forEach((one, i) => {
     const run = runs[i] as Recipe<Run>;
     pieces.push(recipe(losses, run, index, month), ...runningCosts(one, offer.components.length));
@@ -133,10 +135,11 @@ export const bought = (
 const unearnedOf = (
   ctx: Context,
   index: number,
+  month: number,
   runs: readonly Recipe<Run>[],
 ): ReturnType<typeof unearnedOver> =>
   unearnedOver(
-    offerOf({ index }, ctx),
+    offerOf({ index, month }, ctx),
     runs.map((run) => run.from(ctx).span),
     ctx,
   );
@@ -157,7 +160,8 @@ const grownLaw = (law: ValueLaw, level: number): ValueLaw =>
 
 /** What a replacement got at the end of `month` is worth later, before what selling it costs. */
 const marketWorth = (index: number, month: number, ctx: Context): ((at: number) => number) => {
-  const offer = offerOf({ index }, ctx);
+  if (index === LIKE_OURS) return (at) => worthLikeOurs(at, ctx);
+  const offer = offerOf({ index, month }, ctx);
   const level = ctx.vehiclePriceLevel(month);
   const terms = {
     now: offer.worthDayAfter * level,
@@ -169,14 +173,16 @@ const marketWorth = (index: number, month: number, ctx: Context): ((at: number) 
 };
 
 const worthOf = (ctx: Context, index: number, month: number): AmountsAt => {
-  const offer = offerOf({ index }, ctx);
+  const offer = offerOf({ index, month }, ctx);
   const worthAt = marketWorth(index, month, ctx);
   return latest((at) => netValue(offer, worthAt(at), at, ctx));
 };
 
 /** What comes with it, whether it is bought or leased. */
-const extras = (ctx: Context, index: number, month: number): Contract[] =>
-  around(offerOf({ index }, ctx), nameOf(index, ctx), pathOf(index, ctx), month, ctx);
+const extras = (ctx: Context, index: number, month: number): Contract[] => [
+  ...around(offerOf({ index, month }, ctx), nameOf(index, ctx), pathOf(index, ctx), month, ctx),
+  ...(index === LIKE_OURS ? findingOne(month, ctx) : []),
+];
 
 type Buying = Omit<Bought, 'toCome'>;
 
@@ -216,7 +222,7 @@ const owned = (deal: Deal, { kind }: Payment): Buying => {
 
 /** The leases that follow each other. */
 const leases = (ctx: Context, index: number, month: number): Contract[] => {
-  const { payment } = offerOf({ index }, ctx);
+  const { payment } = offerOf({ index, month }, ctx);
   if (payment.kind !== 'lease') return [];
   const [name, path] = [nameOf(index, ctx), pathOf(index, ctx)];
   return leaseSpans(payment, month, ctx.horizon).map((span) =>

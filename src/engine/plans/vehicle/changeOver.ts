@@ -3,6 +3,7 @@ import type { Contract } from '../../cashflow/posting.ts';
 import { type Brought, bought } from './boughtVehicle.ts';
 import { all, sum } from './byReading.ts';
 import type { Context } from './context.ts';
+import { nameOf } from './held.ts';
 import type { Treatments } from './neededWork.ts';
 import { presentUnearnedAt } from './paidAhead.ts';
 import type { Nameless } from './plan.ts';
@@ -86,7 +87,7 @@ export const replacedAt = (
       const loan = presentLoan(ctx);
       return loan ? owedAt(loan, at) : 0;
     },
-    vehicleAtEnd: ctx.facts.replacementNames[index] as string,
+    vehicleAtEnd: nameOf(index, ctx),
     purchase: next.purchase,
   };
 };

@@ -3,7 +3,7 @@ import type { WorkPrices } from '../../cashflow/contracts/work.ts';
 import { type Levels, levelAt, priceLevels, smoothLevels } from '../../cashflow/levels.ts';
 import type { Luck } from '../../chance/failureTimes.ts';
 import { smoothLevel } from '../../quantity/month.ts';
-import type { Inputs, PricesRise } from '../../scenario/inputs/inputs.ts';
+import type { Inputs, PresentVehicle, PricesRise } from '../../scenario/inputs/inputs.ts';
 import type { Facts } from '../../scenario/inputs/scenario.ts';
 import { type Memory, type Particulars, recalledFrom } from './memory.ts';
 
@@ -63,6 +63,8 @@ export interface Context {
   readonly vehiclePriceLevel: (month: number) => number;
   /** What 1 that comes so many months later is worth at the household's rate. */
   readonly worthLater: (months: number) => number;
+  /** The present vehicle as the file describes it, whatever a collision has made of it since. */
+  readonly undamaged: PresentVehicle;
   /** What was worked out once for these numbers, by its name. */
   readonly known: Map<string, unknown>;
 }
@@ -160,9 +162,17 @@ class Numbers implements Context {
   readonly known = new Map<string, unknown>();
   private readonly smooth: FamilyLevels;
   private readonly until: number | null;
+  private readonly before: PresentVehicle | null;
   private readonly later: number[] = [];
 
-  constructor(inputs: Inputs, facts: Facts, future: Future, rounding: Rounding, until: number | null) {
+  constructor(
+    inputs: Inputs,
+    facts: Facts,
+    future: Future,
+    rounding: Rounding,
+    until: number | null,
+    before: PresentVehicle | null,
+  ) {
     const { household } = inputs;
     this.inputs = inputs;
     this.facts = facts;
@@ -173,6 +183,11 @@ class Numbers implements Context {
     this.work = new PricesOfWork(household, this.levels);
     this.workPutOff = new PricesOfWork(household, this.smooth);
     this.until = until;
+    this.before = before;
+  }
+
+  get undamaged(): PresentVehicle {
+    return this.before ?? this.inputs.vehicle;
   }
 
   get horizon(): number {
@@ -201,32 +216,33 @@ class Numbers implements Context {
 
 /** The numbers of one evaluation, read when they are asked for. */
 export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding: Rounding): Context =>
-  new Numbers(inputs, facts, future, rounding, null);
+  new Numbers(inputs, facts, future, rounding, null, null);
 
 /** The same inputs in another future. */
-export const inFuture = (future: Future, { inputs, facts, rounding }: Context): Context =>
-  new Numbers(inputs, facts, future, rounding, null);
+export const inFuture = (future: Future, { inputs, facts, rounding, undamaged }: Context): Context =>
+  new Numbers(inputs, facts, future, rounding, null, undamaged);
 
 /** The same for a solver, which needs functions without steps. */
-export const unrounded = ({ inputs, facts, future }: Context): Context =>
-  new Numbers(inputs, facts, future, 'unrounded', null);
+export const unrounded = ({ inputs, facts, future, undamaged }: Context): Context =>
+  new Numbers(inputs, facts, future, 'unrounded', null, undamaged);
 
 /** The same up to an earlier month. */
-export const upTo = (until: number, { inputs, facts, future, rounding }: Context): Context =>
-  new Numbers(inputs, facts, future, rounding, until);
+export const upTo = (until: number, { inputs, facts, future, rounding, undamaged }: Context): Context =>
+  new Numbers(inputs, facts, future, rounding, until, undamaged);
 
 /** The same future for another vehicle in the present one's place. */
 export const withVehicle = (
   vehicle: Inputs['vehicle'],
-  { inputs, facts, future, rounding }: Context,
+  { inputs, facts, future, rounding, undamaged }: Context,
 ): Context => {
-  const { household, workNeeded, replacement, doingWithout, claim } = inputs;
+  const { household, workNeeded, replacement, doingWithout, anotherLikeOurs, claim } = inputs;
   return new Numbers(
-    { household, vehicle, workNeeded, replacement, doingWithout, claim },
+    { household, vehicle, workNeeded, replacement, doingWithout, anotherLikeOurs, claim },
     facts,
     future,
     rounding,
     null,
+    undamaged,
   );
 };
 

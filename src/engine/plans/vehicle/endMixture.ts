@@ -1,11 +1,12 @@
 import type { Contract, Sink } from '../../cashflow/posting.ts';
-import type { Inputs } from '../../scenario/inputs/inputs.ts';
+import type { Replacement } from '../../scenario/inputs/inputs.ts';
 import { type Amounts, NOTHING } from './byReading.ts';
 import { replacedAt, sellingPays } from './changeOver.ts';
 import { type Content, contentOf, inOrder } from './contents.ts';
 import { type Context, onceFor } from './context.ts';
 import { chanceOfEnd, endsIn } from './endOfLife.ts';
 import { gettingAbout } from './gettingAbout.ts';
+import { LIKE_OURS, offerAt, offerings } from './likeOurs.ts';
 import type { Treatments } from './neededWork.ts';
 import type { Plan, Standing } from './plan.ts';
 import { holdPresent } from './presentVehicle.ts';
@@ -51,31 +52,32 @@ export const awaitedBy = (chance: number, awaited: Awaited | null): Awaited | nu
     payoff: chance * awaited.payoff,
   };
 
-const said = (offer: Inputs['replacement'][number]): Content =>
+const saidOf = ({ index, offer }: { readonly index: number; readonly offer: Replacement }): Content =>
   contentOf(
-    offer,
+    index === LIKE_OURS ? null : offer,
     '',
     () => null,
     () => null,
   );
 
 /**
- * Which replacement follows once it has come to its end: the cheapest there is to buy, of equals by what is said of them
- * and not by their names; null where there is none.
+ * What is bought once it has come to its end: the cheapest there is, another one like ours among them; of equals by what
+ * is said of them and not by their names. Null where there is none.
  */
-export const nextAfterEnd = ({ replacement }: Inputs): number | null => {
+export const nextAfterEnd = (ctx: Context): number | null => {
+  const all = offerings(ctx);
   // Of one there is no choice, whatever it costs.
-  if (replacement.length < 2) return replacement.length === 0 ? null : 0;
-  const [cheapest] = replacement
-    .map((offer, index) => ({ offer, index }))
-    .sort((a, b) => a.offer.price - b.offer.price || inOrder(said(a.offer), said(b.offer)));
+  if (all.length < 2) return all[0] ?? null;
+  const [cheapest] = all
+    .map((index) => ({ index, offer: offerAt(index, 0, ctx) }))
+    .sort((a, b) => a.offer.price - b.offer.price || inOrder(saidOf(a), saidOf(b)));
   return cheapest?.index ?? null;
 };
 
 /** What follows once it has come to its end: the cheapest replacement, or doing without. */
 const followedBy = (month: number, treatments: Treatments, ctx: Context): Standing & Pick<Plan, 'pieces'> => {
   const sold = soldWalking(month, 'broken', treatments);
-  const cheapest = nextAfterEnd(ctx.inputs);
+  const cheapest = nextAfterEnd(ctx);
   if (cheapest !== null) {
     const next = replacedAt(cheapest, month, treatments, [], sold, ctx);
     const { valueAt, toCome, owedAt } = next;

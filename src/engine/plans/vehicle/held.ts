@@ -1,5 +1,6 @@
 import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
 import type { Context } from './context.ts';
+import { LIKE_OURS, LIKE_PATH, offerAt } from './likeOurs.ts';
 import { renewedBy, type Treatments } from './neededWork.ts';
 import { boughtSpan, type Span } from './span.ts';
 
@@ -47,11 +48,15 @@ export const presentSpan = (treatments: Treatments, until: number, ctx: Context)
 });
 
 /** Where a replacement stands in the scenario. */
-export const pathOf = (index: number, ctx: Context): string =>
-  ctx.inputs.replacement.length === 1 ? 'replacement' : `replacement[${index}]`;
+export const pathOf = (index: number, ctx: Context): string => {
+  if (index === LIKE_OURS) return LIKE_PATH;
+  return ctx.inputs.replacement.length === 1 ? 'replacement' : `replacement[${index}]`;
+};
 
-export const nameOf = (index: number, ctx: Context): string =>
-  ctx.facts.replacementNames[index] ?? ctx.inputs.replacement[index]?.name ?? '';
+export const nameOf = (index: number, ctx: Context): string => {
+  if (index === LIKE_OURS) return `another ${ctx.facts.vehicleName}`;
+  return ctx.facts.replacementNames[index] ?? ctx.inputs.replacement[index]?.name ?? '';
+};
 
 /** The vehicle that is held, and its span. */
 export interface Run {
@@ -64,7 +69,7 @@ export const runOf = (ctx: Context, held: Held): Run => {
     return { vehicle: ctx.inputs.vehicle, span: presentSpan(held.renewing, held.until, ctx) };
   const { index, start, end, nth } = held;
   return {
-    vehicle: ctx.inputs.replacement[index] as RunningCosts,
+    vehicle: offerAt(index, start, ctx),
     span: boughtSpan(pathOf(index, ctx), nameOf(index, ctx), start, end, nth),
   };
 };

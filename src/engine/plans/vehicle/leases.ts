@@ -2,8 +2,9 @@
 import { type LeaseTerms, lease } from '../../cashflow/contracts/lease.ts';
 import { linesOf } from '../../cashflow/lines.ts';
 import type { Contract, Line } from '../../cashflow/posting.ts';
-import type { Payment, Replacement } from '../../scenario/inputs/inputs.ts';
+import type { Payment } from '../../scenario/inputs/inputs.ts';
 import type { Context } from './context.ts';
+import { offerAt } from './likeOurs.ts';
 
 export type LeasePayment = Extract<Payment, { kind: 'lease' }>;
 
@@ -43,7 +44,7 @@ export const leaseOf = (
 
 /** The leases of a replacement got at the end of `month`, without what running it costs, if the look ends at `until`. */
 export const leasesUntil = (index: number, month: number, until: number, ctx: Context): Contract[] => {
-  const { payment, name } = ctx.inputs.replacement[index] as Replacement;
+  const { payment, name } = offerAt(index, month, ctx);
   return payment.kind === 'lease'
     ? leaseSpans(payment, month, until).map((span) => leaseOf(payment, span, month, name, '', ctx))
     : [];

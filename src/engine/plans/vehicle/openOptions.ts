@@ -1,5 +1,6 @@
 import type { Facts, Need } from '../../scenario/inputs/scenario.ts';
 import type { Context } from './context.ts';
+import { LIKE_OURS } from './likeOurs.ts';
 
 /** A need in words: a file writes "child_seats". */
 export const needWords = (what: string): string => what.replaceAll('_', ' ');
@@ -40,5 +41,9 @@ export const presentClosed = (until: number, ctx: Context): string | null => {
 };
 
 /** Why a replacement cannot serve from month `from` to the horizon; null if it can. */
-export const replacementClosed = (index: number, from: number, ctx: Context): string | null =>
-  failsNeed(ctx.facts.needs, ctx.facts.offers.replacement[index] ?? {}, from, ctx.horizon);
+export const replacementClosed = (index: number, from: number, ctx: Context): string | null => {
+  const { needs, offers } = ctx.facts;
+  // Another like ours offers what ours does.
+  const has = index === LIKE_OURS ? offers.vehicle : (offers.replacement[index] ?? {});
+  return failsNeed(needs, has, from, ctx.horizon);
+};

@@ -1,5 +1,8 @@
-/** Keep side, replace side, or neither: replacing later and doing without have results of their own. */
-export type Side = 'keep' | 'replace' | 'later' | 'without';
+/**
+ * Keep side, replace side, or neither: another one like ours, doing without, and replacing later, which has a result of its
+ * own.
+ */
+export type Side = 'keep' | 'replace' | 'like' | 'without' | 'later';
 
 /** A way that is not open, and why. */
 export interface ClosedWay {

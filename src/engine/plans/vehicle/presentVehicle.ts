@@ -115,6 +115,12 @@ export const bringsToday = (offer: Offer, ctx: Context): number =>
     ? netPrice(ctx.inputs.vehicle, priceOf(offer, ctx), NO_FLOOR, 0, 'counted', ctx)
     : priceOf(offer, ctx);
 
+/** Where no dealer takes it in part payment: what leaves most once it is sold as it stands. */
+export const bestSaleToday = (ctx: Context): Offer => {
+  const offers = offersToday(ctx).filter((o) => !o.mended && o.letGo !== 'trade-in');
+  return offers.reduce((a, b) => (bringsToday(b, ctx) > bringsToday(a, ctx) ? b : a));
+};
+
 /** When, and with how much, a present loan is paid off by a sale. */
 export interface PayOff {
   /** The month at whose end the money for it comes. */

@@ -3,6 +3,7 @@ import { NOTHING, sum } from './byReading.ts';
 import type { Context } from './context.ts';
 import type { Gone } from './disposalToday.ts';
 import { gettingAbout } from './gettingAbout.ts';
+import { nameOf } from './held.ts';
 import type { Financing, Nameless } from './plan.ts';
 import { recipe } from './recipe.ts';
 
@@ -19,7 +20,7 @@ export const replacedToday = (old: Gone, index: number, financing: Financing, ct
     valueAt: next.valueAt,
     toCome: (at, month) => sum(old.toCome(at, month), next.toCome(at, month)),
     owedAt: (at, month) => old.owedAt(at, month) + next.owedAt(at, month),
-    vehicleAtEnd: ctx.facts.replacementNames[index] as string,
+    vehicleAtEnd: nameOf(index, ctx),
     purchase: next.purchase,
   };
 };

@@ -94,7 +94,8 @@ const leftBy = (vehicle: Averaged, renewed: Renewed, ctx: Context): Left => {
  */
 export const leftOf = (vehicle: Averaged, { renewed }: Pick<Span, 'renewed'>, ctx: Context): Float64Array => {
   const mean = ctx.future.kind === 'drawn' ? ctx.future.atMean : null;
-  if (mean === null) return leftBy(vehicle, renewed, ctx).shares;
+  // Where no part is named, all of the average is left, whatever the numbers.
+  if (mean === null || vehicle.components.length === 0) return leftBy(vehicle, renewed, ctx).shares;
   const { replacement, vehicle: present } = mean.inputs;
   const index = (ctx.inputs.replacement as readonly Averaged[]).indexOf(vehicle);
   return leftBy(replacement[index] ?? present, renewed, mean).shares;

@@ -1,6 +1,7 @@
 import { distanceRatio } from '../../quantity/distance.ts';
 import * as HOME from '../inputs/householdInputs.ts';
-import type { DoingWithout, Household, PricesRise } from '../inputs/inputs.ts';
+import type { AnotherLikeOurs, DoingWithout, Household, PricesRise } from '../inputs/inputs.ts';
+import * as LIKE from '../inputs/likeInputs.ts';
 import { MILES_A_YEAR, MILES_SOURCE } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
 import type { Sparse } from '../schema/scenarioSchema.ts';
@@ -43,6 +44,14 @@ export const completeHousehold = (file: Sparse, root: Pen, date: string): Househ
     cardRate: pen.from(HOME.HOUSEHOLD_MORE, home)('cardRate'),
   };
 };
+
+/** Another one like ours, by default; null where the file says that there is none. */
+export const completeLikeOurs = (file: Sparse['another_like_ours'], root: Pen): AnotherLikeOurs | null =>
+  file === false
+    ? null
+    : root
+        .at('anotherLikeOurs', 'another_like_ours')
+        .all(LIKE.LIKE_OURS, typeof file === 'object' ? file : undefined);
 
 /** Doing without a vehicle, or null where the file does not ask. */
 export const completeDoingWithout = (file: Sparse['doing_without'], root: Pen): DoingWithout | null =>

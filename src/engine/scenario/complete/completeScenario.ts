@@ -12,7 +12,7 @@ import { completeChance, correlationsOf, isAt } from './completeChance.ts';
 import { completeClaim } from './completeClaim.ts';
 import { type PumpPrice, type Pumps, pumpPath } from './completeEnergy.ts';
 import { completeFacts } from './completeFacts.ts';
-import { completeDoingWithout, completeHousehold } from './completeHousehold.ts';
+import { completeDoingWithout, completeHousehold, completeLikeOurs } from './completeHousehold.ts';
 import { completePlace } from './completePlace.ts';
 import { completeReplacement } from './completeReplacement.ts';
 import type { Shared } from './completeRunning.ts';
@@ -146,6 +146,7 @@ export const completeNumbers = (
     workNeeded: jobs.map((job) => job.job),
     replacement: bought.map((one) => one.replacement),
     doingWithout,
+    anotherLikeOurs: completeLikeOurs(file.another_like_ours, root),
     claim: claim?.claim ?? null,
   };
   return {

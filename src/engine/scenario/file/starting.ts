@@ -1,5 +1,6 @@
 import type { Default, Group, Input } from '../inputs/declared.ts';
 import * as HOME from '../inputs/householdInputs.ts';
+import { LIKE_OURS } from '../inputs/likeInputs.ts';
 import * as OWNED from '../inputs/ownedInputs.ts';
 import * as PURCHASE from '../inputs/purchaseInputs.ts';
 import { UPKEEP_PER_MILE_2019 } from '../inputs/tables.ts';
@@ -144,6 +145,9 @@ const work = (): string[] => [
   '  - { job: front brakes, parts: 140, hours: 4, shop_price: 520, can_wait: no, safety: yes }',
 ];
 
+/** Another one like it, which is there unless told. */
+const likeOurs = (): string[] => ['# another_like_ours:', ...all(2, LIKE_OURS)];
+
 /** How the future is drawn. */
 const chance = (): string[] => ['# chance:', ...all(2, HOME.CHANCE)];
 
@@ -207,6 +211,8 @@ export const startingScenario = (today: string): string =>
     '',
     '## One replacement, or a list of them; bought with "loan:", "cash: yes" or "lease:".',
     ...replacement(),
+    '',
+    ...likeOurs(),
     '',
     ...chance(),
     '',

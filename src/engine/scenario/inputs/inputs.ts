@@ -3,6 +3,7 @@ import type { Claim, CoverPart } from './claim.ts';
 import type { Numbers } from './declared.ts';
 import type { Fee, Payment } from './financing.ts';
 import type * as HOME from './householdInputs.ts';
+import type * as LIKE from './likeInputs.ts';
 import type * as OWNED from './ownedInputs.ts';
 import type * as PURCHASE from './purchaseInputs.ts';
 import type * as VEHICLE from './vehicleInputs.ts';
@@ -25,6 +26,8 @@ export interface Inputs {
   readonly workNeeded: readonly Job[];
   readonly replacement: readonly Replacement[];
   readonly doingWithout: DoingWithout | null;
+  /** Another running one of the same kind, age and distance; null: there is none to be had. */
+  readonly anotherLikeOurs: AnotherLikeOurs | null;
   /** A collision not settled yet: the vehicle is described as it was before. */
   readonly claim: Claim | null;
 }
@@ -193,5 +196,7 @@ export interface Replacement
   readonly payment: Payment;
   readonly oneOffs: readonly ({ readonly name: string } & Numbers<typeof PURCHASE.ONE_OFF>)[];
 }
+
+export type AnotherLikeOurs = Numbers<typeof LIKE.LIKE_OURS>;
 
 export type DoingWithout = Numbers<typeof HOME.WITHOUT>;

@@ -1,6 +1,8 @@
+import * as z from 'zod/mini';
 import * as HOME from '../inputs/householdInputs.ts';
+import { LIKE_OURS } from '../inputs/likeInputs.ts';
 import type { Units } from '../inputs/units.ts';
-import { list, mapping, maybe, num, words } from './fields.ts';
+import { list, mapping, maybe, num, words, yesNo } from './fields.ts';
 import { shapeOf } from './groupShape.ts';
 
 /** The household: who is in it, how far it looks ahead, what its money and its time are worth. */
@@ -30,6 +32,13 @@ export const householdSchema = (units: Units) =>
 /** Doing without a vehicle: rides, a rental, a borrowed spare. */
 export const doingWithoutSchema = (units: Units) =>
   mapping(shapeOf(HOME.WITHOUT, units), 'What getting by without a vehicle would cost.');
+
+/** Another one like the present vehicle: whether there is one to be had, or what is known of it. */
+export const likeOursSchema = (units: Units) =>
+  z.union([
+    yesNo('Whether another like yours could be bought; yes unless told.'),
+    mapping(shapeOf(LIKE_OURS, units), 'What is known of another like yours, running.'),
+  ]);
 
 /** What is already spent and no longer counts. */
 export const alreadySpentSchema = (units: Units, spec: Parameters<typeof num>[0]) =>

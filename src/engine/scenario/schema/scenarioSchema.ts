@@ -6,7 +6,12 @@ import { chanceSchema, lookSchema, togetherSchema } from './chanceSchema.ts';
 import { claimSchema } from './claimSchema.ts';
 import { date, dateOrMonths, list, mapping, maybe, num, numOr, record, words, yesNo } from './fields.ts';
 import { shapeByUnit, shapeOf } from './groupShape.ts';
-import { alreadySpentSchema, doingWithoutSchema, householdSchema } from './householdSchema.ts';
+import {
+  alreadySpentSchema,
+  doingWithoutSchema,
+  householdSchema,
+  likeOursSchema,
+} from './householdSchema.ts';
 import { replacementSchema } from './replacementSchema.ts';
 import { OFFER, type runningShape } from './runningSchema.ts';
 import { vehicleSchema } from './vehicleSchema.ts';
@@ -45,6 +50,7 @@ export const scenarioSchema = (units: Units) =>
       already_spent: maybe(alreadySpentSchema(units, WORK.SPENT)),
       replacement: z.optional(replacementSchema(units)),
       doing_without: maybe(doingWithoutSchema(units)),
+      another_like_ours: z.optional(likeOursSchema(units)),
       claim: maybe(claimSchema(units)),
       needs: maybe(
         record(
