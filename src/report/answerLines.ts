@@ -11,6 +11,7 @@ import {
   savingsSentence,
   tipSentence,
 } from './words/facts.ts';
+import { fitSentences } from './words/fit.ts';
 import { lumpyLine } from './words/lumpy.ts';
 import { aheadSentence } from './words/sure.ts';
 import { cheaperOtherwise, costOf, disagreement, monthlyOf, verdictText } from './words/verdict.ts';
@@ -35,6 +36,7 @@ export const answerLines = (decision: Decision): string[] => {
     cheaperOtherwise(d, format),
     disagreement(d),
     verdictText(d, format),
+    ...fitSentences(d, format),
     aheadSentence(d),
     claimLine(d, format),
     d.bestKeep && wayLine(d, d.bestKeep, format),

@@ -18,6 +18,8 @@ describe('the answer in a few lines', () => {
       [
         "Don't drive it until this is done: front brakes ($140).",
         "Keeping the 2009 wagon costs about $3,500 less over five years ($64 a month) if Ren does the work; about $2,100 less at shop prices.",
+        "Kept, a regular month takes about $350: as much as today. It fits.",
+        "Handed on, a regular month takes about $485, $229 of it the payment: $130 more than today. It fits.",
         "Mend it and keep it: about $21,300 over five years, in today's money; works out at $392 a month.",
         "Sell it as it stands, and get the 2021 hatchback: about $24,800 over five years, in today's money; works out at $456 a month.",
         "Sell it as it stands, and get another 2009 wagon: about $21,600 over five years, in today's money; works out at $398 a month.",
@@ -96,7 +98,12 @@ describe('the answer in a few lines', () => {
     );
     const alone: Decision = { ...only, options: only.options.filter(({ side }) => side !== 'like') };
     expect(verdictOf(alone)).toMatch(/^Keeping the 2009 wagon is the only way open: it costs about/);
-    const none: Decision = { ...alone, bestKeep: null, verdict: { ...only.verdict, kind: 'none' } };
+    const none: Decision = {
+      ...alone,
+      bestKeep: null,
+      answer: null,
+      verdict: { ...only.verdict, kind: 'none' },
+    };
     expect(answerLines(none).slice(1)).toEqual([
       'No way is open as things stand. What closes each one is said below.',
       ...none.closed.map((way) => `${way.label}: not open, because ${way.why}.`),

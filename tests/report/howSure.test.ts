@@ -35,12 +35,12 @@ describe('how sure it is', () => {
     expect(sure(d)).toContain(
       'Cannot tell: in about 51 of 100 ways it could go, keeping the 2009 wagon comes out cheaper, give or take 1 in 100.',
     );
-    const [, , verdict, ahead] = answerLines(d);
+    const [, , verdict] = answerLines(d);
     expect(verdict).toMatch(/^Cannot tell\. On today's numbers keeping the 2009 wagon costs about \$60 less/);
     expect(verdict).toContain(
       'Worth finding out first: how long the gearbox will last, 2009 wagon, up to $210.',
     );
-    expect(ahead).toBe('Of the two, keeping is ahead in 51 of 100 ways it could go.');
+    expect(answerLines(d)).toContain('Of the two, keeping is ahead in 51 of 100 ways it could go.');
   });
 
   it('says so where the one is cheaper more often and the other by more', () => {
@@ -50,8 +50,10 @@ describe('how sure it is', () => {
   });
 
   it('adds one sentence to the first screen and to the lines of the terminal', () => {
-    const lead = read(render(withChances)).querySelector('.lead')?.textContent;
-    expect(lead).toMatch(/if Ren does the work\. Ahead in 82 of 100 ways it could go\.$/);
+    const first = read(render(withChances)).querySelector('#answer')?.textContent;
+    expect(first).toContain('Ahead in 82 of 100 ways it could go.');
+    // Whether it fits comes before any chance.
+    expect(first?.indexOf('a regular month takes')).toBeLessThan(first?.indexOf('Ahead in') ?? 0);
     expect(answerLines(withChances)).toContain('Ahead in 82 of 100 ways it could go.');
   });
 

@@ -4,6 +4,7 @@ import { leaseView } from '../analysis/leaseView.ts';
 import { leastCosts } from '../analysis/leastCosts.ts';
 import type { LoanView } from '../analysis/loanView.ts';
 import { loanView } from '../analysis/loanView.ts';
+import { monthlyFits } from '../analysis/monthlyFit.ts';
 import { grainOf, sensitivityOf } from '../analysis/sensitivity.ts';
 import { whatIfs } from '../analysis/whatIf.ts';
 import type { OptionResult } from '../evaluation/optionResult.ts';
@@ -52,6 +53,13 @@ const paymentsOf = (plans: readonly Plan[], results: readonly OptionResult[], ct
 /** The note rate of the loan behind the best replacement; null where it is bought without one. */
 const noteRateOf = (payments: readonly LoanView[], bestReplace: OptionResult | null): number | null =>
   payments.find(({ replacement }) => replacement === bestReplace?.replacement)?.noteRate ?? null;
+
+/** What the file says of money that is saved and spare; what is private was not read. */
+const purseOf = ({ inputs, quantities }: Scenario): Parameters<typeof monthlyFits>[2] => {
+  const { savings, spareEachMonth } = inputs.household;
+  const said = quantities.some(({ key, isDefault }) => key === 'household.spareEachMonth' && !isDefault);
+  return { spare: said ? spareEachMonth : null, savings: savings !== null };
+};
 
 /**
  * The first answer to a complete scenario: every way with its ledger, the pair, and what the page must say. A few
@@ -103,6 +111,7 @@ export const firstAnswer = (scenario: Scenario, version: string): Decision => {
     atLoanRate: null,
     payments,
     leases,
+    fits: monthlyFits(plans, now, purseOf(scenario), smooth),
     replaceLater,
     economicLife: presentEconomicLife(smooth),
     sunk: {

@@ -2,6 +2,7 @@ import type { Chances } from '../analysis/chances.ts';
 import type { ClaimView, CoverView } from '../analysis/collisionViews.ts';
 import type { LeaseView } from '../analysis/leaseView.ts';
 import type { LoanView } from '../analysis/loanView.ts';
+import type { MonthlyFit } from '../analysis/monthlyFit.ts';
 import type { WalkAway } from '../analysis/repairLimitView.ts';
 import type { BreakEven, BreakEvenLine, Swing } from '../analysis/sensitivityView.ts';
 import type { WhatIfs } from '../analysis/whatIf.ts';
@@ -15,6 +16,7 @@ import type { Danger, Facts, Quantity } from '../scenario/inputs/scenario.ts';
 
 export type { LeaseView } from '../analysis/leaseView.ts';
 export type { LoanView } from '../analysis/loanView.ts';
+export type { MonthlyFit } from '../analysis/monthlyFit.ts';
 export type { BreakEven, BreakEvenLine, Swing } from '../analysis/sensitivityView.ts';
 export type { LedgerRow } from '../cashflow/ledger.ts';
 export type { ByReading, Reading } from '../cashflow/posting.ts';
@@ -101,6 +103,8 @@ export interface Decision extends WhatIfs {
   readonly ownHourTips: number | null;
   readonly payments: readonly LoanView[];
   readonly leases: readonly LeaseView[];
+  /** Whether the regular month of each way fits, at averages. */
+  readonly fits: readonly MonthlyFit[];
   readonly replaceLater: readonly ReplaceLater[];
   readonly economicLife: EconomicLife;
   readonly sunk: { readonly spent: Cents; readonly returns: Cents };

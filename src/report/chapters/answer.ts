@@ -16,6 +16,7 @@ import {
   savingsShown,
   tipSentence,
 } from '../words/facts.ts';
+import { fitSentences } from '../words/fit.ts';
 import { READINGS, readingWords } from '../words/optionWords.ts';
 import { capital, type Sentence } from '../words/sentence.ts';
 import { aheadSentence } from '../words/sure.ts';
@@ -109,9 +110,10 @@ ${block(
   first.length === 0 ? null : html`<div class="first">${paragraphs(first)}</div>`,
   otherwise === null ? null : html`<p class="lead"><strong>${otherwise}</strong></p>`,
   disagree === null ? null : html`<p class="disagree">${disagree}</p>`,
-  html`<p class="lead">${sentence(verdictSentence(d, format))}${ahead && ` ${ahead}`}</p>`,
+  html`<p class="lead">${sentence(verdictSentence(d, format))}</p>`,
   threeNumbers(page),
-  html`<p>${[d.difference && decidingSentence(d), tipSentence(d, format), notMoneySentence(d)].filter((s) => s).join(' ')}</p>`,
+  paragraphs([fitSentences(d, format).join(' ')]),
+  html`<p>${[ahead, d.difference && decidingSentence(d), tipSentence(d, format), notMoneySentence(d)].filter((s) => s).join(' ')}</p>`,
   notes(
     pick(
       d,

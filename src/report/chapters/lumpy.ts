@@ -4,6 +4,7 @@ import { runsDryChart } from '../charts/runsDry.ts';
 import { ofHundred, span, stepOf } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { savingsShown } from '../words/facts.ts';
+import { fitSentences } from '../words/fit.ts';
 import {
   drySentence,
   each,
@@ -16,7 +17,7 @@ import {
 } from '../words/lumpy.ts';
 import { badCase, stranded } from './badCase.ts';
 import { byMonth, byWay, columns } from './lumpyTables.ts';
-import { block, type Chapter, notes, type Page, pick } from './page.ts';
+import { block, type Chapter, notes, type Page, paragraphs, pick } from './page.ts';
 
 const fanFigure = (page: Page): Html | null => {
   const { d, format, figure } = page;
@@ -142,6 +143,7 @@ export const lumpyChapter = (page: Page): Chapter | null => {
     id: 'lumpy',
     question: 'Could we stand a big bill at a bad time?',
     body: html`${block(
+      paragraphs([fitSentences(d, format).join(' ')]),
       html`<p>${dry === null ? "How much is put by for this isn't said here. " : html`${dry} `}<strong>${holdBackSentence(d, format)}</strong></p>`,
       html`<p>${lumpsWords(replace)} The fund is what carries the lumps: repairs and upkeep come out of it, and what is set aside goes in.</p>`,
       notes(

@@ -156,6 +156,7 @@ export const decisionJson = (decision: Decision) => {
       keepIs: d.breakEvenLine.keepIs,
     },
     payments: d.payments.map(payment),
+    fits: d.fits,
     leases: d.leases.map(lease),
     replaceLater: d.replaceLater.map((r) => ({
       replacement: r.replacement,

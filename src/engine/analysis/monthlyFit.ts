@@ -1,0 +1,139 @@
+/** Does it fit: what leaves the house in a regular month, beside today's and what is spare. */
+
+import { levelAt } from '../cashflow/levels.ts';
+import { KINDS, type Line, type Sink } from '../cashflow/posting.ts';
+import type { OptionResult } from '../evaluation/optionResult.ts';
+import { project } from '../evaluation/project.ts';
+import type { Context } from '../plans/vehicle/context.ts';
+import { allDone } from '../plans/vehicle/keepPlan.ts';
+import type { Plan } from '../plans/vehicle/plan.ts';
+import { holdPresent } from '../plans/vehicle/presentVehicle.ts';
+import { contractsOf } from '../plans/vehicle/recipe.ts';
+import { inUnits } from '../quantity/money.ts';
+
+/** Cash a month in currency units, repairs and upkeep at their average, yearly bills by month. */
+export interface MonthlyFit {
+  readonly id: string;
+  /** What the loan or lease of another vehicle takes; 0 for none. */
+  readonly payment: number;
+  /** All that leaves the house in a regular month of the first year. */
+  readonly regular: number;
+  /** That less today's: the present vehicle's regular month, its loan included, the needed work left out. */
+  readonly more: number;
+  /** What it takes above spare money, 0 where it fits; null where nobody said what is spare. */
+  readonly short: number | null;
+  /** For so many months from the first; 0 where it fits. */
+  readonly months: number;
+  /** So many months what savings the first day leaves make up for it; null where it fits, or nothing is known of them. */
+  readonly savingsLast: number | null;
+}
+
+const YEAR = 12;
+/** Less than this a month is nothing anybody would notice. */
+const NOTHING = 1;
+
+/** What a plan pays month by month: what recurs, averaged over each year, and payments as they fall. */
+interface Monthly {
+  readonly recurring: Float64Array;
+  readonly payments: Float64Array;
+  readonly debts: Float64Array;
+}
+
+const isDebt = ({ category, role }: Line): boolean =>
+  (category === 'loan' || category === 'lease') && role !== 'loan paid off' && role !== 'bridge';
+const isOurs = ({ path }: Line): boolean => path === 'vehicle.loan' || path === 'household.card_rate';
+const recurs = ({ category }: Line): boolean =>
+  !KINDS[category].once && category !== "what we'd own at the end";
+
+const sinkInto = ({ recurring, payments, debts }: Monthly, horizon: number): Sink => {
+  const add = (line: Line, month: number, cash: number): void => {
+    if (month < 1 || month > horizon) return;
+    const into = isDebt(line) ? (isOurs(line) ? debts : payments) : recurs(line) ? recurring : null;
+    if (into) into[month] = (into[month] as number) + cash;
+  };
+  return {
+    post: (line, month, _counted, cash) => add(line, month, cash),
+    series: (line, from, to, levels, _counted, cash) => {
+      for (let m = from; m <= to; m++) add(line, m, cash * levelAt(levels, m));
+    },
+    time: null,
+    stands: null,
+  };
+};
+
+const monthlyOf = (horizon: number, post: (sink: Sink) => void): Monthly => {
+  const empty = (): Float64Array => new Float64Array(horizon + 1);
+  const monthly: Monthly = { recurring: empty(), payments: empty(), debts: empty() };
+  post(sinkInto(monthly, horizon));
+  const { recurring } = monthly;
+  for (let first = 1; first <= horizon; first += YEAR) {
+    const year = recurring.subarray(first, Math.min(first + YEAR, horizon + 1));
+    year.fill(year.reduce((sum, cash) => sum + cash, 0) / year.length);
+  }
+  return monthly;
+};
+
+const inMonth = ({ recurring, payments, debts }: Monthly, month: number): number =>
+  (recurring[month] as number) + (payments[month] as number) + (debts[month] as number);
+
+/** What the present vehicle takes in each month, its loan included, the needed work left out. */
+const todays = (ctx: Context): Monthly =>
+  monthlyOf(ctx.horizon, (sink) => {
+    for (const contract of contractsOf(holdPresent(allDone(ctx), ctx.horizon, ctx), ctx)) contract(sink);
+  });
+
+/** What is known of the household's money. */
+interface Purse {
+  /** What is left each month after today's; null: nobody said. */
+  readonly spare: number | null;
+  /** It is known what is saved. */
+  readonly savings: boolean;
+}
+
+const fitOf = (
+  way: Monthly,
+  today: Monthly,
+  { id, savingsAfter }: OptionResult,
+  { spare, savings }: Purse,
+  horizon: number,
+): MonthlyFit => {
+  const first = Array.from({ length: Math.min(YEAR, horizon) }, (_, i) => i + 1);
+  const dearest = first.reduce((a, b) => (inMonth(way, b) > inMonth(way, a) ? b : a), 1);
+  const moreIn = (month: number): number => inMonth(way, month) - inMonth(today, month);
+  const regular = {
+    id,
+    payment: way.payments[dearest] as number,
+    regular: inMonth(way, dearest),
+    more: moreIn(dearest),
+  };
+  if (spare === null) return { ...regular, short: null, months: 0, savingsLast: null };
+  const short = moreIn(dearest) - spare;
+  if (short < NOTHING) return { ...regular, short: 0, months: 0, savingsLast: null };
+  let months = 0;
+  for (let m = dearest; m <= horizon && moreIn(m) - spare >= NOTHING; m++) months += 1;
+  const savingsLast = savings ? Math.max(0, Math.floor(inUnits(savingsAfter) / short)) : null;
+  return { ...regular, short, months, savingsLast };
+};
+
+/**
+ * Whether the regular month of each way fits, at averages.
+ *
+ * @param plans the plans of these results, by position
+ */
+export const monthlyFits = (
+  plans: readonly Plan[],
+  results: readonly OptionResult[],
+  purse: Purse,
+  ctx: Context,
+): MonthlyFit[] => {
+  const { horizon } = ctx;
+  const today = todays(ctx);
+  return plans.flatMap((plan, i) => {
+    const result = results[i];
+    if (!result) return [];
+    const way = monthlyOf(horizon, (sink) => {
+      project(plan, sink, ctx);
+    });
+    return [fitOf(way, today, result, purse, horizon)];
+  });
+};
