@@ -1,6 +1,7 @@
 import type { BillAnswer } from '../engine/analysis/repairLimitView.ts';
 import type { Facts } from '../engine/scenario/inputs/scenario.ts';
-import type { Formats } from './format.ts';
+import { counted, type Formats } from './format.ts';
+import { capital, listed } from './words/sentence.ts';
 import {
   ALL_THE_SAME,
   LET_GO,
@@ -10,26 +11,51 @@ import {
   WHAT_COUNTS,
 } from './words/walk.ts';
 
+/** Stands wherever own hands are the answer. */
+const AT_HOME =
+  "At home the maker's procedure comes first: proper stands under a lifted vehicle, nothing on brakes, steering, fuel or airbags that you have not learnt to do. What is beyond you stays with the shop.";
+
 /** "the gearbox"; what nobody named stays "any other repair". */
 const part = (component: string): string => (component.startsWith('any ') ? component : `the ${component}`);
 
+/** "$4,000 for parts, 9 hours of your own and the tow home". */
+const ownWords = (
+  { parts, hours, tow, days }: NonNullable<BillAnswer['ownHands']>,
+  format: Formats,
+): string =>
+  listed([
+    `${format.money(Math.round(parts))} for parts`,
+    `${counted(Math.max(1, Math.round(hours)), 'hour')} of your own`,
+    ...(days > 0 ? [`${counted(Math.round(days), 'day')} without it`] : []),
+    ...(tow > 0 ? [`${format.money(Math.round(tow))} for a tow home`] : []),
+  ]);
+
+/** What each of the three comes to, the answer in capitals first. */
 const verdict = (answer: BillAnswer, vehicle: string, format: Formats): string => {
-  const besides = answer.paying - answer.amount;
-  const all =
+  const { paying, amount, ownHands: own, limit } = answer;
+  const besides = paying - amount;
+  const days =
     besides < 0.5
       ? ''
-      : `, or ${format.money(Math.round(answer.paying))} in all with ${format.money(Math.round(besides))} for days without it,`;
-  const bill = `A bill of ${format.money(answer.amount)} for ${part(answer.component)}${all}`;
-  const most = limitSaid(answer.limit, format);
-  const limit =
-    most === 'none' ? 'no bill for it is worth paying' : `the biggest worth paying today is about ${most}`;
+      : `, ${format.money(Math.round(paying))} with ${format.money(Math.round(besides))} for days without it`;
+  const shop = `the shop asks ${format.money(amount)} for ${part(answer.component)}${days}`;
+  const most = limitSaid(limit, format);
+  const held =
+    most === 'none'
+      ? `no bill for it is worth paying for ${vehicle}`
+      : `the limit for ${vehicle} is about ${most} today`;
+  const home = own && `own hands come to about ${format.round(own.costs, 5)} (${ownWords(own, format)})`;
+  const both = [shop, home].filter((words) => words !== null).join('; ');
+  const by = `about ${format.round(answer.by)} less`;
   switch (answer.answer) {
     case 'pay':
-      return `Pay. ${bill} is worth paying for ${vehicle}: ${limit}. Paying costs about ${format.round(answer.by)} less than walking away.`;
+      return `PAY: ${held}. ${capital(both)}. Paying costs ${by} than letting it go.`;
+    case 'own hands':
+      return `OUR OWN HANDS: ${held}. ${capital(both)}. Bringing it home and mending it there costs ${by} than letting it go, and about ${format.round(paying - (own?.costs ?? 0))} less than the shop.`;
     case 'walk away':
-      return `Walk away. ${bill} is too big for ${vehicle}: ${limit}. Walking away costs about ${format.round(answer.by)} less than paying.`;
+      return `LET IT GO: ${held}. ${capital(both)}. Letting it go costs ${by} than mending it.`;
     case 'even':
-      return `Even. ${bill} is as much as it is worth paying for ${vehicle}: ${limit}. Either way costs about the same.`;
+      return `EVEN: ${held}. ${capital(both)}. Mending it and letting it go cost about the same.`;
   }
 };
 
@@ -43,6 +69,8 @@ export const billLines = (answer: BillAnswer, facts: Facts, format: Formats): re
     answer.unsafe && unsafeSentence([part(answer.component)]),
     answer.letGoToday && `${LET_GO} ${ALL_THE_SAME}:`,
     verdict(answer, vehicle, format),
+    answer.answer === 'own hands' &&
+      `${answer.ownHands?.tow === 0 ? 'If it cannot be driven home, a tow comes on top. ' : ''}${AT_HOME}`,
     answer.otherwiseLookingTwice &&
       'Looking twice as far ahead the answer is the other one, so it hangs on how long it is meant to last.',
     WHAT_COUNTS,

@@ -24,9 +24,9 @@ export type Request =
 const COMMANDS = {
   new: [],
   check: [],
-  report: ['out', 'json', 'force', 'futures', 'seed'],
-  costs: ['out', 'force'],
-  bill: ['json'],
+  report: ['out', 'json', 'force', 'futures', 'seed', 'set'],
+  costs: ['out', 'force', 'set'],
+  bill: ['json', 'set'],
 } as const satisfies Readonly<Record<string, readonly (keyof Options)[]>>;
 
 const isCommand = (word: string): word is keyof typeof COMMANDS => Object.hasOwn(COMMANDS, word);

@@ -11,8 +11,10 @@ Mend the older vehicle, or hand it on and take a payment?
       --futures N          how many ways it could go to draw, 1,024 to 1,048,576, rounded up to 16 sets of a
                            power of two; 0 for none, and no word on chance; unless told, what the file says
       --seed N             what they are drawn from, 0 to 4,294,967,295; the same seed gives the same figures
+      --set PLACE=FIGURE   one number changed for a look: --set vehicle.odometer=180000; as often as wanted, with bill and
+                           costs too. The scenario stays as it is, and the report's name ends in -look.html
   stillworth bill FILE COMPONENT AMOUNT
-                           the shop is on the phone: pay this bill or walk away, and by how much; COMPONENT is one
+                           the shop is on the phone: pay it, do it at home, or let the vehicle go; COMPONENT is one
                            of the file's, or its beginning, or "anything else"; AMOUNT is parts and labour (own hours
                            at what they are worth), not the tow or the diagnosis; days without it are added
       --json               the same as JSON

@@ -1,7 +1,7 @@
-import { parseScenario } from '../engine/scenario/file/parse.ts';
+import { type Parsed, parseScenario } from '../engine/scenario/file/parse.ts';
 import type { Scenario } from '../engine/scenario/inputs/scenario.ts';
 import { decodeScenario, LONGEST_TEXT } from '../engine/scenario/text/decode.ts';
-import { type Problem, problemText } from '../engine/scenario/text/problems.ts';
+import { type Problem, problemText, visible } from '../engine/scenario/text/problems.ts';
 import type { Effects } from './effects.ts';
 import { EXIT } from './exit.ts';
 import { trouble } from './trouble.ts';
@@ -19,10 +19,14 @@ export interface Loaded {
 const INPUT = 'standard input';
 
 /**
- * Reads and parses a scenario. Warnings, or every problem at once, go to standard error; where there is a problem the
+ * Reads and parses a scenario, with other figures where somebody wants a look at them. Warnings, or every problem at once, go to standard error; where there is a problem the
  * result is the code to exit with.
  */
-export const load = async (file: string, effects: Effects): Promise<Loaded | number> => {
+export const load = async (
+  file: string,
+  effects: Effects,
+  set: readonly string[] = [],
+): Promise<Loaded | number> => {
   const name = file === '-' ? INPUT : file;
   const tell = (problems: readonly Problem[]): Promise<void> =>
     effects.err(problems.map((problem) => `${problemText(name, problem)}\n`).join(''));
@@ -44,12 +48,33 @@ export const load = async (file: string, effects: Effects): Promise<Loaded | num
     await tell(decoded.problems);
     return EXIT.wrongFile;
   }
-  const parsed = parseScenario(decoded.text, { file: name, today: effects.today() });
-  if ('problems' in parsed) {
-    await tell(parsed.problems);
+  const context = { file: name, today: effects.today() };
+  const asWritten = parseScenario(decoded.text, context);
+  if ('problems' in asWritten) {
+    await tell(asWritten.problems);
     return EXIT.wrongFile;
   }
-  await tell(parsed.warnings);
-  const { scenario, warnings, renamed } = parsed;
-  return { scenario, text: decoded.text, warnings: warnings.length, renamed };
+  if (set.length === 0) {
+    await tell(asWritten.warnings);
+    return loaded(asWritten, decoded.text);
+  }
+  // Figures are put into words for a look alone.
+  const { lookAt } = await import('./look.ts');
+  const looked = lookAt(decoded.text, asWritten.scenario, set, context);
+  if ('told' in looked) {
+    await effects.err(`${looked.told.map(visible).join('\n')}\n`);
+    return EXIT.misuse;
+  }
+  await tell(looked.parsed.warnings);
+  await effects.err(`${looked.words.map(visible).join('\n')}\n`);
+  return loaded(looked.parsed, looked.text);
 };
+
+type Sound = Extract<Parsed, { readonly scenario: Scenario }>;
+
+const loaded = ({ scenario, warnings, renamed }: Sound, text: string): Loaded => ({
+  scenario,
+  text,
+  warnings: warnings.length,
+  renamed,
+});

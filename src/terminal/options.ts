@@ -10,6 +10,8 @@ export interface Options {
   readonly futures: number | null;
   /** What the futures are drawn from; null: what the scenario says. */
   readonly seed: number | null;
+  /** Numbers changed for a look, as typed: "vehicle.odometer=180000". */
+  readonly set: readonly string[];
 }
 
 /** Every option there is, as `parseArgs` wants them. */
@@ -19,6 +21,7 @@ export const OPTIONS = {
   force: { type: 'boolean' },
   futures: { type: 'string' },
   seed: { type: 'string' },
+  set: { type: 'string', multiple: true },
   help: { type: 'boolean', short: 'h' },
   version: { type: 'boolean' },
 } as const;
@@ -35,6 +38,13 @@ const LAST_SEED = 2 ** 32 - 1;
 
 const VALUES: Readonly<Record<string, { needs: string; wrong: (value: string) => string | null }>> = {
   out: { needs: 'the name of a file', wrong: () => null },
+  set: {
+    needs: 'a place of the file and a figure',
+    wrong: (value) =>
+      /^[^=\s]+=./.test(value)
+        ? null
+        : `--set takes a place of the file and a figure, such as --set vehicle.odometer=180000; "${value}" is not.`,
+  },
   futures: {
     needs: 'a number',
     wrong: (value) => {
@@ -79,7 +89,7 @@ export const optionMisuse = (
     }
     if (command !== null && !allowed.includes(name))
       return `"stillworth ${command}" has no option ${rawName}.`;
-    if (again) return `${rawName} is given twice.`;
+    if (again && name !== 'set') return `${rawName} is given twice.`;
     return valueMisuse(token) ?? [];
   });
 };
@@ -106,5 +116,6 @@ export const optionsOf = (values: Readonly<Record<string, unknown>>): Options =>
     force: values.force === true,
     futures: futures === null ? null : wholeNumber(futures),
     seed: seed === null ? null : wholeNumber(seed),
+    set: Array.isArray(values.set) ? values.set.map(String) : [],
   };
 };

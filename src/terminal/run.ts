@@ -49,7 +49,7 @@ const carryOut = async (argv: readonly string[], effects: Screen): Promise<numbe
       return (await import('./commands/report.ts')).reportCommand(asked.file, asked.options, effects);
     case 'bill': {
       const { file, component, amount, options } = asked;
-      const bill = { file, component, amount, json: options.json };
+      const bill = { file, component, amount, json: options.json, set: options.set };
       return (await import('./commands/bill.ts')).billCommand(bill, effects);
     }
     case 'costs':

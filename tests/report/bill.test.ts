@@ -9,6 +9,7 @@ const pay: BillAnswer = {
   amount: 1200,
   limit: 1450,
   paying: 1280,
+  ownHands: null,
   answer: 'pay',
   by: 170,
   otherwiseLookingTwice: false,
@@ -19,29 +20,38 @@ const said = (otherwise: Partial<BillAnswer> = {}, of = facts): readonly string[
   billLines({ ...pay, ...otherwise }, of, formatsFor(of));
 
 describe("the answer to a shop's call", () => {
-  it('says pay or walk away, and by how much', () => {
+  it('says what to do and how far it is from the limit', () => {
     expect(said()[0]).toBe(
-      'Pay. A bill of $1,200 for the gearbox, or $1,280 in all with $80 for days without it, is worth paying for the 2009 wagon: the biggest worth paying today is about $1,450. Paying costs about $170 less than walking away.',
+      'PAY: the limit for the 2009 wagon is about $1,450 today. The shop asks $1,200 for the gearbox, $1,280 with $80 for days without it. Paying costs about $170 less than letting it go.',
     );
     expect(said({ amount: 2000, paying: 2080, answer: 'walk away', by: 630 })[0]).toMatch(
-      /^Walk away\. .*too big.*Walking away costs about \$630 less than paying\.$/,
+      /^LET IT GO: .*Letting it go costs about \$630 less than mending it\.$/,
     );
-    expect(said({ answer: 'even', by: 0 })[0]).toMatch(/^Even\./);
+    expect(said({ answer: 'even', by: 0 })[0]).toMatch(/^EVEN: /);
     expect(said({ answer: 'walk away', limit: 0 })[0]).toContain('no bill for it is worth paying');
   });
 
-  it('says what the bill comes to with the days without it, so that a smaller one can be too big', () => {
-    expect(said({ amount: 1400, paying: 1500, answer: 'walk away', by: 50 })[0]).toContain(
-      'A bill of $1,400 for the gearbox, or $1,500 in all with $100 for days without it, is too big',
+  it('says what own hands come to, and what to mind at home', () => {
+    const ownHands = { costs: 640, parts: 310, hours: 9, tow: 90, days: 3 };
+    const lines = said({ ownHands, answer: 'own hands', by: 810 });
+    expect(lines[0]).toBe(
+      'OUR OWN HANDS: the limit for the 2009 wagon is about $1,450 today. The shop asks $1,200 for the gearbox, $1,280 with $80 for days without it; own hands come to about $640 ($310 for parts, 9 hours of your own, 3 days without it and $90 for a tow home). Bringing it home and mending it there costs about $810 less than letting it go, and about $640 less than the shop.',
     );
-    expect(said({ paying: 1200 })[0]).toContain('A bill of $1,200 for the gearbox is worth paying');
+    expect(lines[1]).toMatch(/^At home the maker's procedure comes first/);
+    expect(said({ ownHands: { ...ownHands, tow: 0 }, answer: 'own hands' })[1]).toMatch(
+      /^If it cannot be driven home/,
+    );
+  });
+
+  it('names no days where there are none', () => {
+    expect(said({ paying: 1200 })[0]).toContain('The shop asks $1,200 for the gearbox. Paying');
   });
 
   it('is for whoever keeps it all the same, where handing it on today costs no more', () => {
     expect(said({ letGoToday: true })[0]).toBe(
       'Handing it on today already costs no more, on average, than keeping it. If it is kept all the same:',
     );
-    expect(said({ letGoToday: true })[1]).toMatch(/^Pay\./);
+    expect(said({ letGoToday: true })[1]).toMatch(/^PAY: /);
   });
 
   it('puts safety before the money', () => {
@@ -65,7 +75,7 @@ describe("the answer to a shop's call", () => {
 
   it('speaks of a repair nobody named', () => {
     expect(said({ component: 'any other repair', paying: 1200 })[0]).toContain(
-      '$1,200 for any other repair is',
+      '$1,200 for any other repair.',
     );
   });
 });

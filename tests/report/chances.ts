@@ -324,6 +324,7 @@ const limit = (
   badBill,
   daysCost: position === null ? 0 : 80,
   unsafe,
+  atHome: null,
 });
 
 export const walkAway: WalkAway = {

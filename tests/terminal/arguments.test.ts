@@ -1,7 +1,7 @@
 import { describe, expect, it } from 'vitest';
 import { readArguments } from '../../src/terminal/arguments.ts';
 
-const plain = { out: null, json: false, force: false, futures: null, seed: null };
+const plain = { out: null, json: false, force: false, futures: null, seed: null, set: [] };
 
 describe('the command line', () => {
   it.each([
@@ -21,6 +21,14 @@ describe('the command line', () => {
       { command: 'costs', file: 'a.yaml', options: { ...plain, out: '-x.csv' } },
     ],
     [['check', '--', '--odd-name'], { command: 'check', file: '--odd-name', options: plain }],
+    [
+      ['report', 'a.yaml', '--set', 'vehicle.odometer=180000', '--set=replacement.loan.apr=7 %'],
+      {
+        command: 'report',
+        file: 'a.yaml',
+        options: { ...plain, set: ['vehicle.odometer=180000', 'replacement.loan.apr=7 %'] },
+      },
+    ],
     [
       ['report', 'a.yaml', '--futures', '4,096', '--seed=7'],
       { command: 'report', file: 'a.yaml', options: { ...plain, futures: 4096, seed: 7 } },

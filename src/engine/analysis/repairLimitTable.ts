@@ -1,3 +1,4 @@
+import { splitBill } from '../cashflow/contracts/averageWork.ts';
 import { splitOfUnnamed } from '../cashflow/contracts/failures.ts';
 import { KINDS, type Sink } from '../cashflow/posting.ts';
 import { waysOf } from '../evaluation/options.ts';
@@ -23,7 +24,7 @@ import { type Courses, coursesOf } from '../simulation/keepCourse.ts';
 import type { Pair } from '../simulation/optionPair.ts';
 import { costOfWork, partsOf } from '../simulation/policyParts.ts';
 import { ruleOf } from '../simulation/repairLimitPolicy.ts';
-import type { ComponentLimit, LimitPoint, WalkAway } from './repairLimitView.ts';
+import type { AtHome, ComponentLimit, LimitPoint, WalkAway } from './repairLimitView.ts';
 
 /** The last month a limit is printed for: further ahead nobody keeps a card in the glovebox. */
 const LAST_MONTH = 24;
@@ -59,7 +60,33 @@ const limitsAt = (month: number, until: number, courses: Courses, parts: readonl
 const differMuch = ({ limit, lookingTwice }: LimitPoint): boolean =>
   lookingTwice !== null && Math.abs(lookingTwice - limit) > MUCH * limit;
 
-type Bills = Pick<ComponentLimit, 'usualBill' | 'badBill' | 'daysCost'>;
+type Bills = Pick<ComponentLimit, 'usualBill' | 'badBill' | 'daysCost' | 'atHome'>;
+
+/** Mending a named part at home: its own parts and hours. */
+const partAtHome = (part: Component, ctx: Context): AtHome | null =>
+  part.hours <= 0
+    ? null
+    : {
+        parts: { fixed: part.parts, ofBill: 0 },
+        hours: { fixed: part.hours, ofBill: 0 },
+        costs: { fixed: costOfWork({ ...workOf(part), by: 'own', either: 0 }, 0, ctx), ofBill: 0 },
+        tow: part.tow,
+        days: part.daysWithout,
+      };
+
+/** The same of a repair nobody named: all the labour of its bill with own hands, where any is done at home. */
+const unnamedAtHome = (ctx: Context): AtHome | null => {
+  const { atHome } = ctx.inputs.household;
+  if (atHome.share <= 0) return null;
+  const { cash, hours } = splitBill(1, { ...atHome, share: 1 }, ctx.work);
+  return {
+    parts: { fixed: 0, ofBill: cash },
+    hours: { fixed: 0, ofBill: hours },
+    costs: { fixed: 0, ofBill: cash + hours * ctx.ownHourAt(0) },
+    tow: 0,
+    days: 0,
+  };
+};
 
 /** What paying a usual and a bad bill would add today, without the tow. */
 const billsOf = (part: Component, ctx: Context): Bills => {
@@ -70,6 +97,7 @@ const billsOf = (part: Component, ctx: Context): Bills => {
     usualBill: costs(workOf(part)),
     badBill: varies ? costs(billed(part, 0.9)) : null,
     daysCost: part.daysWithout * ctx.work.dayWithout,
+    atHome: partAtHome(part, ctx),
   };
 };
 
@@ -81,6 +109,7 @@ const unnamedBills = (ctx: Context): Bills => {
     usualBill: costs(bill.mean),
     badBill: bill.range === null ? null : costs(bill.mean * spread(bill.range, 0.9)),
     daysCost: 0,
+    atHome: unnamedAtHome(ctx),
   };
 };
 

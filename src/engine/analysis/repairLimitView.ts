@@ -25,6 +25,23 @@ export interface ComponentLimit {
   readonly daysCost: number;
   /** It is unsafe to drive once this has failed. */
   readonly unsafe: boolean;
+  /** What it takes to bring it home and mend it there, own hours counted; null where no hours of one's own are known. */
+  readonly atHome: AtHome | null;
+}
+
+/** Each part of it so much, and so much of whatever a shop asks. */
+export interface AtHome {
+  readonly parts: Share;
+  readonly hours: Share;
+  /** The two together, hours at what they are worth, with the days without the vehicle where these cost more. */
+  readonly costs: Share;
+  readonly tow: number;
+  readonly days: number;
+}
+
+interface Share {
+  readonly fixed: number;
+  readonly ofBill: number;
 }
 
 export interface WalkAway {
@@ -54,8 +71,17 @@ export interface BillAnswer {
   readonly limit: number;
   /** The amount and what paying adds besides it: days without the vehicle. Compared with the limit. */
   readonly paying: number;
-  readonly answer: 'pay' | 'walk away' | 'even';
-  /** By how much the cheaper of the two is cheaper; never below nil. */
+  /** With own hands instead, the tow home in it; null where nothing is known of it. */
+  readonly ownHands: {
+    readonly costs: number;
+    readonly parts: number;
+    readonly hours: number;
+    readonly tow: number;
+    readonly days: number;
+  } | null;
+  /** The cheapest of the three; even where the cheaper way of mending it and letting it go come to about the same. */
+  readonly answer: 'pay' | 'own hands' | 'walk away' | 'even';
+  /** By how much mending it, the cheaper way, and letting it go lie apart; never below nil. */
   readonly by: number;
   /** With twice the horizon the answer is the other one. */
   readonly otherwiseLookingTwice: boolean;

@@ -1,3 +1,5 @@
+import { nearestTip } from '../../engine/analysis/breakEven.ts';
+import { HALF } from '../../engine/analysis/relativeDistance.ts';
 import type { Decision, Notice, OptionResult } from '../../engine/answer/decision.ts';
 import type { Cents } from '../../engine/quantity/money.ts';
 import { type Formats, formatsFor, inWords, number, saidDates } from '../format.ts';
@@ -25,8 +27,7 @@ export const safetyFirst = (d: Decision): readonly string[] => {
 /** "3 of 21 numbers decide this; one is a guess." */
 export const decidingSentence = (d: Decision): string => {
   const { count, guesses, of } = d.verdict.deciding;
-  if (count === 0)
-    return `None of ${number(of)} numbers decides this alone: none tips it by less than a factor of 1.5.`;
+  if (count === 0) return `None of ${number(of)} numbers decides this alone.`;
   const which =
     guesses === 0 ? 'none is a guess' : guesses === 1 ? 'one is a guess' : `${inWords(guesses)} are guesses`;
   return `${number(count)} of ${number(of)} numbers ${count === 1 ? 'decides' : 'decide'} this; ${which}.`;
@@ -67,9 +68,11 @@ export const savingsSentence = (d: Decision, format: Formats): string | null => 
 export const tipSentence = (d: Decision, format: Formats): string | null => {
   if (!d.difference) return null;
   const [first] = tipsNearestFirst(d);
-  return first
-    ? `What would tip it first: ${tipWords(first, format)}.`
-    : 'No single number tips it anywhere in its range.';
+  if (!first) return 'No single number tips it anywhere in its range.';
+  // What would have to be two or three times what it is tips nothing that anybody need look into.
+  return nearestTip(first) > HALF
+    ? `No number tips it by less than half as much again; the nearest would be ${tipWords(first, format)}.`
+    : `What would tip it first: ${tipWords(first, format)}.`;
 };
 
 export const notMoneySentence = (d: Decision): string | null =>

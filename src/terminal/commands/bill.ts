@@ -17,14 +17,15 @@ export interface Bill {
   readonly component: string;
   readonly amount: Amount;
   readonly json: boolean;
+  readonly set: readonly string[];
 }
 
 /** Answers a shop's phone call: pay this bill or walk away, and by how much. Nothing is drawn for it. */
 export const billCommand = async (
-  { file, component, amount, json }: Bill,
+  { file, component, amount, json, set }: Bill,
   effects: Effects,
 ): Promise<number> => {
-  const loaded = await load(file, effects);
+  const loaded = await load(file, effects, set);
   if (typeof loaded === 'number') return loaded;
   const { scenario, renamed } = loaded;
   const { facts } = scenario;

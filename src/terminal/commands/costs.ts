@@ -9,7 +9,7 @@ import { save } from '../save.ts';
 
 /** Every cost of every way, line by line, as CSV: to standard output, or to a file that is not there yet. */
 export const costsCommand = async (file: string, options: Options, effects: Effects): Promise<number> => {
-  const loaded = await load(file, effects);
+  const loaded = await load(file, effects, options.set);
   if (typeof loaded === 'number') return loaded;
   const csv = costsCsv(firstAnswer(loaded.scenario, effects.version));
   if (options.out === null || options.out === '-') {

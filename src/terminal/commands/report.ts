@@ -13,7 +13,7 @@ import { wrapped } from '../wrapped.ts';
 
 /** Prints the answer and writes the report; with `--json` prints the whole decision and nothing else. */
 export const reportCommand = async (file: string, options: Options, effects: Screen): Promise<number> => {
-  const path = options.out ?? (file === '-' ? null : besides(file));
+  const path = options.out ?? (file === '-' ? null : besides(file, options.set));
   if (!options.json && (path === null || path === '-')) {
     await effects.err('The report is a file of its own: say where it goes with --out FILE.\n');
     return EXIT.misuse;
@@ -22,7 +22,7 @@ export const reportCommand = async (file: string, options: Options, effects: Scr
     await effects.err('--json prints to standard output and writes no file: leave out --out.\n');
     return EXIT.misuse;
   }
-  const loaded = await load(file, effects);
+  const loaded = await load(file, effects, options.set);
   if (typeof loaded === 'number') return loaded;
   const { scenario, told } = withFutures(loaded.scenario, options, SCRAMBLES);
   if (told !== null) await effects.err(`${told}\n`);
@@ -54,5 +54,6 @@ export const reportCommand = async (file: string, options: Options, effects: Scr
   return EXIT.done;
 };
 
-/** The report's default place: beside the scenario, ending in .html. */
-export const besides = (file: string): string => `${file.replace(/\.ya?ml$/i, '')}.html`;
+/** The report's default place: beside the scenario, ending in .html; a look has one of its own. */
+export const besides = (file: string, set: readonly string[] = []): string =>
+  `${file.replace(/\.ya?ml$/i, '')}${set.length > 0 ? '-look' : ''}.html`;
