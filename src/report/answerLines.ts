@@ -12,6 +12,7 @@ import {
   tipSentence,
 } from './words/facts.ts';
 import { fitSentences } from './words/fit.ts';
+import { lastsSentence } from './words/lasting.ts';
 import { lumpyLine } from './words/lumpy.ts';
 import { aheadSentence } from './words/sure.ts';
 import { cheaperOtherwise, costOf, disagreement, monthlyOf, verdictText } from './words/verdict.ts';
@@ -37,6 +38,7 @@ export const answerLines = (decision: Decision): string[] => {
     disagreement(d),
     verdictText(d, format),
     ...fitSentences(d, format),
+    lastsSentence(d),
     aheadSentence(d),
     claimLine(d, format),
     d.bestKeep && wayLine(d, d.bestKeep, format),

@@ -165,22 +165,22 @@ describe('on paper', () => {
     return pages;
   };
 
-  it('takes no more than five pages of A4 for any demo, three more with a claim; one more of Letter', async () => {
+  it('takes no more than six pages of A4 for any demo, three more with a claim; one more of Letter', async () => {
     const files = readdirSync(demos).filter((name) => name.endsWith('.html'));
     expect(files.length).toBeGreaterThan(3);
     for (const name of files) {
       const url = new URL(name, demos);
       const [a4, letter] = await pagesOf(url.href);
-      const most = readFileSync(url, 'utf8').includes('<section id="insurers-money"') ? 8 : 5;
+      const most = readFileSync(url, 'utf8').includes('<section id="insurers-money"') ? 9 : 6;
       expect(a4, `${name} on A4`).toBeLessThanOrEqual(most);
       expect(letter, `${name} on Letter`).toBeLessThanOrEqual(most + 1);
     }
   });
 
-  it('takes two to six pages of either where every chapter has something to say', async () => {
+  it('takes two to seven pages of either where every chapter has something to say', async () => {
     for (const pages of await pagesOf(drawnReport)) {
       expect(pages).toBeGreaterThanOrEqual(2);
-      expect(pages).toBeLessThanOrEqual(6);
+      expect(pages).toBeLessThanOrEqual(7);
     }
   });
 

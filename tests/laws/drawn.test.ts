@@ -42,5 +42,5 @@ describe('law 10: with only failures random, the mean over draws is the expected
     expect(Math.max(...off.map(Math.abs))).toBeLessThan(5);
     // No side is favoured.
     expect(Math.abs(off.reduce((sum, z) => sum + z, 0) / off.length)).toBeLessThan(0.35);
-  });
+  }, 240_000);
 });

@@ -20,6 +20,7 @@ describe('the answer in a few lines', () => {
         "Keeping the 2009 wagon costs about $3,500 less over five years ($64 a month) if Ren does the work; about $2,100 less at shop prices.",
         "Kept, a regular month takes about $350: as much as today. It fits.",
         "Handed on, a regular month takes about $485, $229 of it the payment: $130 more than today. It fits.",
+        "Mending it pays if it then lasts 47 months.",
         "Mend it and keep it: about $21,300 over five years, in today's money; works out at $392 a month.",
         "Sell it as it stands, and get the 2021 hatchback: about $24,800 over five years, in today's money; works out at $456 a month.",
         "Sell it as it stands, and get another 2009 wagon: about $21,600 over five years, in today's money; works out at $398 a month.",

@@ -1,5 +1,6 @@
 import { claimView } from '../analysis/claimView.ts';
 import { coverView } from '../analysis/coverView.ts';
+import { lastingOf } from '../analysis/ifItDoesNotLast.ts';
 import { leaseView } from '../analysis/leaseView.ts';
 import { leastCosts } from '../analysis/leastCosts.ts';
 import type { LoanView } from '../analysis/loanView.ts';
@@ -113,6 +114,7 @@ export const firstAnswer = (scenario: Scenario, version: string): Decision => {
     leases,
     fits: monthlyFits(plans, now, purseOf(scenario), smooth),
     replaceLater,
+    lasting: null,
     economicLife: presentEconomicLife(smooth),
     sunk: {
       spent: addCents(
@@ -159,7 +161,8 @@ export const withTips = (scenario: Scenario, first: Decision): Decision => {
   const told: Decision = { ...first, tier: 'tips' };
   if (!difference) return told;
   const { inputs, facts } = scenario;
-  const sides = leastCosts(contextOf(inputs, facts, EXPECTED, 'unrounded'));
+  const smooth = contextOf(inputs, facts, EXPECTED, 'unrounded');
+  const sides = leastCosts(smooth);
   const { breakEvens, swings, line } = sensitivityOf(scenario, sides);
   const hourTips = breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour');
   return {
@@ -167,6 +170,7 @@ export const withTips = (scenario: Scenario, first: Decision): Decision => {
     breakEvens,
     swings,
     breakEvenLine: line,
+    lasting: lastingOf(first.bestKeep, bestReplace, smooth),
     ownHourTips: hourTips?.roots[0]?.at ?? null,
     ...whatIfs(scenario, noteRateOf(payments, bestReplace), grain),
     verdict: verdictOf(bestIn.counted, difference, breakEvens, swings, grain),

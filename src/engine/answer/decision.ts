@@ -1,5 +1,6 @@
 import type { Chances } from '../analysis/chances.ts';
 import type { ClaimView, CoverView } from '../analysis/collisionViews.ts';
+import type { Lasting } from '../analysis/ifItDoesNotLast.ts';
 import type { LeaseView } from '../analysis/leaseView.ts';
 import type { LoanView } from '../analysis/loanView.ts';
 import type { MonthlyFit } from '../analysis/monthlyFit.ts';
@@ -106,6 +107,8 @@ export interface Decision extends WhatIfs {
   /** Whether the regular month of each way fits, at averages. */
   readonly fits: readonly MonthlyFit[];
   readonly replaceLater: readonly ReplaceLater[];
+  /** How long it has to last for keeping it to pay; null where that is no question, or not asked yet (first tier). */
+  readonly lasting: Lasting | null;
   readonly economicLife: EconomicLife;
   readonly sunk: { readonly spent: Cents; readonly returns: Cents };
   readonly cautions: readonly Caution[];

@@ -17,6 +17,7 @@ import {
   tipSentence,
 } from '../words/facts.ts';
 import { fitSentences } from '../words/fit.ts';
+import { lastsSentence } from '../words/lasting.ts';
 import { READINGS, readingWords } from '../words/optionWords.ts';
 import { capital, type Sentence } from '../words/sentence.ts';
 import { aheadSentence } from '../words/sure.ts';
@@ -112,7 +113,9 @@ ${block(
   disagree === null ? null : html`<p class="disagree">${disagree}</p>`,
   html`<p class="lead">${sentence(verdictSentence(d, format))}</p>`,
   threeNumbers(page),
-  paragraphs([fitSentences(d, format).join(' ')]),
+  paragraphs(
+    [fitSentences(d, format).join(' '), lastsSentence(d)].filter((s) => s !== null && s !== '') as string[],
+  ),
   html`<p>${[ahead, d.difference && decidingSentence(d), tipSentence(d, format), notMoneySentence(d)].filter((s) => s).join(' ')}</p>`,
   notes(
     pick(

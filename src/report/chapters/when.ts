@@ -1,9 +1,11 @@
 import type { ReplaceLater } from '../../engine/answer/decision.ts';
 import { economicLifeChart } from '../charts/economicLife.ts';
+import { lastingChart } from '../charts/lasting.ts';
 import { replaceLaterChart } from '../charts/replaceLater.ts';
 import { calendar, counted, span, stepBeside } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { table } from '../tables/table.ts';
+import { lastsSentence } from '../words/lasting.ts';
 import { block, type Chapter, notes, type Page, pick } from './page.ts';
 
 const bestWords = ({ d }: Page, later: ReplaceLater): string => {
@@ -77,6 +79,43 @@ const lifeFigure = ({ d, format, figure }: Page): Html | null => {
   });
 };
 
+/** What it costs if it is lost in a month, beside replacing it now. */
+const lastingFigure = ({ d, format, figure }: Page): Html | null => {
+  const { lasting } = d;
+  if (!lasting) return null;
+  const say = (units: number): string => format.round(units, stepBeside(units, units - lasting.replaceNow));
+  const { curve, replaceNow, months } = lasting;
+  return figure({
+    id: 'lasting',
+    finding: lastsSentence(d) ?? '',
+    shows: `What it costs over ${span(d.horizon)}, in today's money, if it is mended, breaks down for good in a month and is replaced in a hurry; beside replacing it now.`,
+    told: `A line from ${say(curve[0]?.cost ?? 0)} for the first month to ${say(curve.at(-1)?.cost ?? 0)} for the last, and a level one at ${say(replaceNow)}.`,
+    chart: (look) =>
+      lastingChart(
+        curve,
+        replaceNow,
+        {
+          now: `replaced now: ${say(replaceNow)}`,
+          lost: 'lost in that month',
+          from: months ? `from month ${months} on` : null,
+          month: months ?? 0,
+        },
+        look,
+      ),
+    table: table({
+      caption: 'If it does not last',
+      head: ['Lost after month', `Costs over ${span(d.horizon)}`, 'Beside replacing it now'],
+      rows: curve
+        .filter(({ month }) => month % 6 === 0 || month === months || month === 1)
+        .map(({ month, cost }) => [
+          month,
+          format.money(Math.round(cost)),
+          `${format.money(Math.round(Math.abs(replaceNow - cost)))} ${cost < replaceNow ? 'less' : 'more'}`,
+        ]),
+    }),
+  });
+};
+
 /** When to let it go: the changing-over month that costs least, and the months over which owning it costs least. */
 export const whenChapter = (page: Page): Chapter => {
   const { d, format } = page;
@@ -101,6 +140,7 @@ export const whenChapter = (page: Page): Chapter => {
         ),
         format,
       ),
+      lastingFigure(page),
       first ? laterFigure(page, first) : null,
       lifeFigure(page),
     )}`,

@@ -157,6 +157,7 @@ export const decisionJson = (decision: Decision) => {
     },
     payments: d.payments.map(payment),
     fits: d.fits,
+    lasting: d.lasting,
     leases: d.leases.map(lease),
     replaceLater: d.replaceLater.map((r) => ({
       replacement: r.replacement,
