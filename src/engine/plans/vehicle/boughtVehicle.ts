@@ -12,7 +12,7 @@ import { deductibles } from './deductibles.ts';
 import { findingOne } from './findingOne.ts';
 import { type HeldReplacement, nameOf, pathOf, type Run, runOf } from './held.ts';
 import { buyOutMonth, type LeasePayment, leaseOf, leaseSpans } from './leases.ts';
-import { LIKE_OURS, offerAt, priceLevelAt, worthLikeOurs } from './likeOurs.ts';
+import { LIKE_OURS, offerAt, priceLevelAt, structureAt, worthLikeOurs } from './likeOurs.ts';
 import { unearnedOver, unusedBack } from './paidAhead.ts';
 import type { Financing, Plan, Standing } from './plan.ts';
 import { around } from './purchaseExtras.ts';
@@ -102,7 +102,7 @@ export const bought = (
   financing: Financing,
   ctx: Context,
 ): Bought => {
-  const offer = offerAt(index, month, ctx);
+  const offer = structureAt(index, ctx);
   const deal: Deal = { index, month, brought, financing };
   const { payment } = offer;
   const held: readonly HeldReplacement[] =

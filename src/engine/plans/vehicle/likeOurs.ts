@@ -1,12 +1,5 @@
 import { marketValue } from '../../cashflow/contracts/marketValue.ts';
-import type {
-  AnotherLikeOurs,
-  Fee,
-  Payment,
-  PresentVehicle,
-  Replacement,
-  RunningCosts,
-} from '../../scenario/inputs/inputs.ts';
+import type { AnotherLikeOurs, Payment, Replacement, RunningCosts } from '../../scenario/inputs/inputs.ts';
 import { type Context, onceFor } from './context.ts';
 
 /** The place of another one like ours among what can be bought: behind none of the replacements that a file names. */
@@ -19,104 +12,52 @@ const NO_GUARANTEE: RunningCosts['guarantee'] = { months: 0, distance: 0 };
 const CASH: Payment = { kind: 'cash' };
 
 /**
- * Another running one of the present vehicle's kind, age and distance, as a purchase: whatever ours costs to run it costs
- * too, but nothing is known of its parts, so nothing of the average is taken out by name. Each number is read where it is
- * asked for: what reads are recorded of has read just what it needs.
+ * Another running one of the present vehicle's kind, age and distance, as a purchase at the end of a month: whatever ours
+ * costs to run it costs too, but nothing is known of its parts, so nothing of the average is taken out by name. It is of
+ * the same model year, so what it costs falls as ours does. A plain object, as replacements are: code that meets another
+ * kind of them is never as quick again.
  */
-class LikeOurs implements Replacement {
-  private readonly ours: PresentVehicle;
-  private readonly said: AnotherLikeOurs;
-  private readonly ctx: Context;
-  private readonly month: number;
-  readonly name = 'another like ours';
-  readonly condition = 'used';
-  readonly components = NONE;
-  readonly guarantee = NO_GUARANTEE;
-  readonly payment = CASH;
-  readonly fees: readonly Fee[] = NONE;
-  readonly addOns: readonly Fee[] = NONE;
-  readonly oneOffs = NONE;
-  readonly rebate = 0;
-  readonly lowRateInstead = null;
-  readonly tradeInCredit = 0;
-  readonly brandFactor = 1;
-
-  constructor(said: AnotherLikeOurs, month: number, ctx: Context) {
-    this.ours = ctx.undamaged;
-    this.said = said;
-    this.ctx = ctx;
-    this.month = month;
-  }
-
-  /** What it would bring privately then: what ours would, running and with clean papers. */
-  get worthDayAfter(): number {
-    return worthLikeOurs(this.month, this.ctx);
-  }
-  /** Of the same model year, so it falls as ours does. */
-  get price(): number {
-    const { price, above } = this.said;
-    const today = this.ours.sellsFor.running;
-    if (price === null) return this.worthDayAfter * (1 + above);
-    return this.month === 0 || today <= 0 ? price : price * (this.worthDayAfter / today);
-  }
-  get salesTax(): number {
-    return this.said.taxAndFees;
-  }
-  get inspectionBefore(): number {
-    return this.said.inspectionBefore;
-  }
-  get catchUp(): number {
-    return this.said.catchUp;
-  }
-  get age(): number {
-    return this.ours.age + Math.floor(this.month / 12);
-  }
-  get odometer(): number {
-    return this.ours.odometer + this.month * this.ctx.distanceAMonth;
-  }
-  get priceWhenNew(): number {
-    return this.ours.priceWhenNew;
-  }
-  get energy(): Replacement['energy'] {
-    return this.ours.energy;
-  }
-  get cover(): Replacement['cover'] {
-    return this.ours.cover;
-  }
-  get registration(): Replacement['registration'] {
-    return this.ours.registration;
-  }
-  get registrationRefunded(): boolean {
-    return this.ours.registrationRefunded;
-  }
-  get inspection(): Replacement['inspection'] {
-    return this.ours.inspection;
-  }
-  get tax(): Replacement['tax'] {
-    return this.ours.tax;
-  }
-  get parkingAMonth(): number {
-    return this.ours.parkingAMonth;
-  }
-  get averageUpkeep(): number {
-    return this.ours.averageUpkeep;
-  }
-  get upkeep(): Replacement['upkeep'] {
-    return this.ours.upkeep.map((item) => ({ ...item, sinceDistance: 0, sinceMonths: 0, renews: NONE }));
-  }
-  get averageRepairs(): Replacement['averageRepairs'] {
-    return this.ours.averageRepairs;
-  }
-  get value(): Replacement['value'] {
-    return this.ours.value;
-  }
-  get floor(): number {
-    return this.ours.floor;
-  }
-  get selling(): Replacement['selling'] {
-    return this.ours.selling;
-  }
-}
+const madeLikeOurs = (month: number, said: AnotherLikeOurs, ctx: Context): Replacement => {
+  const ours = ctx.undamaged;
+  const worth = worthLikeOurs(month, ctx);
+  const today = ours.sellsFor.running;
+  const since = month === 0 || today <= 0 ? 1 : worth / today;
+  return {
+    age: ours.age + Math.floor(month / 12),
+    odometer: ours.odometer + month * ctx.distanceAMonth,
+    priceWhenNew: ours.priceWhenNew,
+    energy: ours.energy,
+    cover: ours.cover,
+    registration: ours.registration,
+    inspection: ours.inspection,
+    tax: ours.tax,
+    parkingAMonth: ours.parkingAMonth,
+    registrationRefunded: ours.registrationRefunded,
+    averageUpkeep: ours.averageUpkeep,
+    averageRepairs: ours.averageRepairs,
+    upkeep: ours.upkeep.map((item) => ({ ...item, sinceDistance: 0, sinceMonths: 0, renews: NONE })),
+    components: NONE,
+    guarantee: NO_GUARANTEE,
+    value: ours.value,
+    floor: ours.floor,
+    brandFactor: 1,
+    selling: ours.selling,
+    name: 'another like ours',
+    condition: 'used',
+    price: said.price === null ? worth * (1 + said.above) : said.price * since,
+    worthDayAfter: worth,
+    salesTax: said.taxAndFees,
+    tradeInCredit: 0,
+    rebate: 0,
+    fees: NONE,
+    addOns: NONE,
+    oneOffs: NONE,
+    payment: CASH,
+    lowRateInstead: null,
+    inspectionBefore: said.inspectionBefore,
+    catchUp: said.catchUp,
+  };
+};
 
 /** What ours would bring at the end of a month, running and with clean papers, by the market alone. */
 export const worthLikeOurs = (month: number, ctx: Context): number => {
@@ -132,7 +73,10 @@ export const worthLikeOurs = (month: number, ctx: Context): number => {
 const likeOurs = (month: number, ctx: Context): Replacement => {
   const said = ctx.inputs.anotherLikeOurs;
   if (said === null) throw new Error('there is none like ours to be had');
-  return onceFor(ctx, `another like ours in ${month}`, () => new LikeOurs(said, month, ctx));
+  const byMonth = onceFor(ctx, 'another like ours', (): Replacement[] => []);
+  const known = byMonth[month] ?? madeLikeOurs(month, said, ctx);
+  byMonth[month] = known;
+  return known;
 };
 
 /**
@@ -141,6 +85,10 @@ const likeOurs = (month: number, ctx: Context): Replacement => {
  */
 export const offerAt = (index: number, month: number, ctx: Context): Replacement =>
   index === LIKE_OURS ? likeOurs(month, ctx) : (ctx.inputs.replacement[index] as Replacement);
+
+/** What of it decides which contracts there are, whatever the numbers: nothing that moves is read for it. */
+export const structureAt = (index: number, ctx: Context): Pick<Replacement, 'payment' | 'components'> =>
+  index === LIKE_OURS ? { payment: CASH, components: NONE } : (ctx.inputs.replacement[index] as Replacement);
 
 /** How much dearer or cheaper than today what can be bought is at the end of a month; for `offerAt` of that month. */
 export const priceLevelAt = (index: number, month: number, ctx: Context): number =>

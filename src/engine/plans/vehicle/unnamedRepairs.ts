@@ -1,5 +1,6 @@
 import { shopPriceOf } from '../../cashflow/contracts/work.ts';
 import { yearOf } from '../../quantity/month.ts';
+import { remember } from '../../quantity/remember.ts';
 import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
 import { repairRatePerMile2019 } from '../../scenario/inputs/tables.ts';
 import { paceOf, restartsOf } from './clocks.ts';
@@ -87,6 +88,12 @@ const leftBy = (vehicle: Averaged, renewed: Renewed, ctx: Context): Left => {
   return left;
 };
 
+/** Where no part is named, all of the average is left, whatever the numbers. */
+const allOfIt = remember(
+  (months: number) => new Float64Array(months).fill(1),
+  ([a], [b]) => a === b,
+);
+
 /**
  * The share of a vehicle's average repairs that its named components leave, at index m - 1 for month m from the day it
  * begins to run in the span. It goes by the clocks and restarts of the span. In a drawn future it is the one of the mean
@@ -94,8 +101,8 @@ const leftBy = (vehicle: Averaged, renewed: Renewed, ctx: Context): Left => {
  */
 export const leftOf = (vehicle: Averaged, { renewed }: Pick<Span, 'renewed'>, ctx: Context): Float64Array => {
   const mean = ctx.future.kind === 'drawn' ? ctx.future.atMean : null;
-  // Where no part is named, all of the average is left, whatever the numbers.
-  if (mean === null || vehicle.components.length === 0) return leftBy(vehicle, renewed, ctx).shares;
+  if (vehicle.components.length === 0) return allOfIt(ctx.horizon);
+  if (mean === null) return leftBy(vehicle, renewed, ctx).shares;
   const { replacement, vehicle: present } = mean.inputs;
   const index = (ctx.inputs.replacement as readonly Averaged[]).indexOf(vehicle);
   return leftBy(replacement[index] ?? present, renewed, mean).shares;
