@@ -127,7 +127,8 @@ export const unnamedDrawn = (
   ctx: Context,
 ): readonly Unnamed[] => {
   const left = leftOf(vehicle, span, ctx);
-  return recalled(future, vehicle.averageRepairs, [span.luck, left], () => {
+  // One bought later is older, and repairs come by age.
+  return recalled(future, vehicle.averageRepairs, [span.luck, left, vehicle.age], () => {
     const { bill, strands } = vehicle.averageRepairs;
     if (bill.mean <= 0) return [];
     const average = averageAMonth(vehicle, ctx);

@@ -4,8 +4,14 @@ import { stringify } from 'yaml';
 import { walkAwayOf } from '../../../../src/engine/analysis/repairLimitTable.ts';
 import { decideAtAverage } from '../../../../src/engine/answer/decide.ts';
 import type { OptionResult } from '../../../../src/engine/evaluation/optionResult.ts';
+import { presentCostOf } from '../../../../src/engine/evaluation/project.ts';
+import { contextOf } from '../../../../src/engine/plans/vehicle/context.ts';
+import { LIKE_OURS } from '../../../../src/engine/plans/vehicle/likeOurs.ts';
+import { walkPlan } from '../../../../src/engine/plans/vehicle/retirement.ts';
 import { parseScenario } from '../../../../src/engine/scenario/file/parse.ts';
 import type { Scenario } from '../../../../src/engine/scenario/inputs/scenario.ts';
+import { studyOf } from '../../../../src/engine/simulation/study.ts';
+import { subjectOf } from '../../../../src/engine/simulation/studyDesign.ts';
 import { type File, scenarioOf, shortForm } from '../../../support/file.ts';
 
 const withLike = (said: unknown, change: (file: File) => void = () => undefined): Scenario =>
@@ -145,5 +151,26 @@ describe('another like ours', () => {
       today: '2026-11-25',
     });
     expect('problems' in read && read.problems.map(({ path }) => path)).toEqual(['another_like_ours']);
+  });
+
+  it('costs the same in a future whichever is worked out first, one got now or one got later', () => {
+    const scenario = withLike(undefined, (file) => {
+      Object.assign(file, { miles_a_year: { low: 7000, likely: 9000, high: 12_000 } });
+    });
+    const costs = (order: readonly number[]): Map<number, number> => {
+      const { drawer, joint } = studyOf(subjectOf(scenario));
+      drawer.restart(1, 0);
+      const future = drawer.moveTo(5, null);
+      joint.setTo(drawer.ranged);
+      const ctx = contextOf(joint.inputs, scenario.facts, future, 'unrounded');
+      return new Map(
+        order.map((month) => {
+          const plan = walkPlan(LIKE_OURS, month, 'running', ['done', 'done'], ctx);
+          return [month, presentCostOf(plan, ctx).counted];
+        }),
+      );
+    };
+    const [early, late] = [costs([1, 30, 48]), costs([48, 30, 1])];
+    for (const month of [1, 30, 48]) expect(early.get(month)).toBe(late.get(month));
   });
 });
