@@ -6,6 +6,7 @@ import { densityChart } from '../../src/report/charts/density.ts';
 import { economicLifeChart } from '../../src/report/charts/economicLife.ts';
 import { fanChart } from '../../src/report/charts/fan.ts';
 import { hundredChart } from '../../src/report/charts/hundred.ts';
+import { lastingChart } from '../../src/report/charts/lasting.ts';
 import { limitsChart } from '../../src/report/charts/limits.ts';
 import type { Look } from '../../src/report/charts/look.ts';
 import { readingsChart } from '../../src/report/charts/readings.ts';
@@ -100,6 +101,13 @@ export const gallery: Readonly<Record<string, (look: Look) => PlotOptions>> = {
         keep: { name: 'kept', middle: '$9,000', bad: '$12,600' },
         replace: { name: 'handed on', middle: '$12,800', bad: '$13,520' },
       },
+      look,
+    ),
+  lasting: (look) =>
+    lastingChart(
+      [1, 12, 24, 35].map((month) => ({ month, cost: 30_000 - month * 200 })),
+      26_000,
+      { now: 'replaced now: $26,000', lost: 'lost in that month', from: 'from month 24 on', month: 24 },
       look,
     ),
   limits: (look) =>

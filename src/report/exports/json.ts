@@ -117,6 +117,8 @@ export const decisionJson = (decision: Decision) => {
   const d = withoutPrivate(decision);
   const savings = savingsShown(d);
   return {
+    /** Raised where a field changes its meaning or goes. */
+    format: 2,
     stillworth: d.version,
     title: d.facts.title,
     date: d.facts.date,
