@@ -4,7 +4,7 @@ import { span, weekends } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { type Cell, folded, table } from '../tables/table.ts';
 import { cashWords, savingsShown, savingsWords } from '../words/facts.ts';
-import { cheapestFirst } from '../words/optionWords.ts';
+import { cheapestFirst, emptyWords } from '../words/optionWords.ts';
 import { capital } from '../words/sentence.ts';
 import { costOf, monthlyOf } from '../words/verdict.ts';
 import { block, type Chapter, key, notes, type Page, pick } from './page.ts';
@@ -60,7 +60,7 @@ const waysFigure = (page: Page, options: readonly OptionResult[]): Html => {
   return figure({
     id: 'ways',
     finding: `${shown[0]?.label ?? 'Nothing'} costs least.`,
-    shows: `What each open way costs over ${span(d.horizon)}, in today's money${options.length > IN_PICTURE ? `; the ten cheapest of ${options.length}` : ''}. Filled: kept. Hatched: handed on now.${options.some(({ side }) => side !== 'keep' && side !== 'replace') ? ' Empty: later, or doing without.' : ''}`,
+    shows: `What each open way costs over ${span(d.horizon)}, in today's money${options.length > IN_PICTURE ? `; the ten cheapest of ${options.length}` : ''}. Filled: kept. Hatched: handed on now.${emptyWords(shown)}`,
     told: rows.map((r) => `${r.label}: ${r.words}`).join('; '),
     chart: (look) => waysChart(rows, look),
     table: null,

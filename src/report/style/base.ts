@@ -47,7 +47,7 @@ summary::marker { color: var(--rule); }
 summary:hover { color: var(--ink); }
 .key { display: inline-block; width: 1.5em; height: 0; margin-right: 0.5em; vertical-align: 0.28em; border-top: 3px solid var(--keep); }
 .key.replace { border-top: 3px dashed var(--replace); }
-.key.later, .key.without { border-top: 3px dotted var(--rule); }
+.key.later, .key.like, .key.without { border-top: 3px dotted var(--rule); }
 header p { margin: 0; font-variant-caps: all-small-caps; letter-spacing: 0.14em; font-size: 1.05rem; color: var(--soft); }
 footer { margin-top: 3rem; padding-top: 0.6rem; border-top: 1px solid var(--rule); color: var(--soft); font-size: 0.86rem; }
 `;

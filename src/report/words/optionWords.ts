@@ -25,3 +25,13 @@ export const READINGS: readonly Reading[] = ['counted', 'cash', 'shop'];
 /** Cheapest first, as everywhere on the page. */
 export const cheapestFirst = (options: readonly OptionResult[]): readonly OptionResult[] =>
   [...options].sort((a, b) => a.netPresentCost.counted - b.netPresentCost.counted || (a.id < b.id ? -1 : 1));
+
+const EMPTY = { like: 'another like it', later: 'handed on later', without: 'doing without' } as const;
+
+/** " Empty: another like it, or doing without.": what an empty bar stands for among these; '' where there is none. */
+export const emptyWords = (options: readonly Pick<OptionResult, 'side'>[]): string => {
+  const kinds = (['like', 'later', 'without'] as const).filter((side) =>
+    options.some((option) => option.side === side),
+  );
+  return kinds.length === 0 ? '' : ` Empty: ${kinds.map((side) => EMPTY[side]).join(', or ')}.`;
+};

@@ -6,7 +6,7 @@ import { type Content, contentOf, inOrder } from './contents.ts';
 import { type Context, onceFor } from './context.ts';
 import { chanceOfEnd, endsIn } from './endOfLife.ts';
 import { gettingAbout } from './gettingAbout.ts';
-import { LIKE_OURS, offerAt, offerings } from './likeOurs.ts';
+import { LIKE_OURS } from './likeOurs.ts';
 import type { Treatments } from './neededWork.ts';
 import type { Plan, Standing } from './plan.ts';
 import { holdPresent } from './presentVehicle.ts';
@@ -52,25 +52,27 @@ export const awaitedBy = (chance: number, awaited: Awaited | null): Awaited | nu
     payoff: chance * awaited.payoff,
   };
 
-const saidOf = ({ index, offer }: { readonly index: number; readonly offer: Replacement }): Content =>
+const said = (offer: Replacement): Content =>
   contentOf(
-    index === LIKE_OURS ? null : offer,
+    offer,
     '',
     () => null,
     () => null,
   );
 
 /**
- * What is bought once it has come to its end: the cheapest there is, another one like ours among them; of equals by what
- * is said of them and not by their names. Null where there is none.
+ * What is bought once it has come to its end: of the replacements the file names the cheapest to buy, of equals by what is
+ * said of them and not by their names; another one like ours where it names none; null where there is neither. One that is
+ * cheap to buy and dear to run is no answer to an end, so it is not asked for its price.
  */
-export const nextAfterEnd = (ctx: Context): number | null => {
-  const all = offerings(ctx);
+export const nextAfterEnd = ({ inputs }: Context): number | null => {
+  const { replacement, anotherLikeOurs } = inputs;
+  if (replacement.length === 0) return anotherLikeOurs === null ? null : LIKE_OURS;
   // Of one there is no choice, whatever it costs.
-  if (all.length < 2) return all[0] ?? null;
-  const [cheapest] = all
-    .map((index) => ({ index, offer: offerAt(index, 0, ctx) }))
-    .sort((a, b) => a.offer.price - b.offer.price || inOrder(saidOf(a), saidOf(b)));
+  if (replacement.length === 1) return 0;
+  const [cheapest] = replacement
+    .map((offer, index) => ({ index, offer }))
+    .sort((a, b) => a.offer.price - b.offer.price || inOrder(said(a.offer), said(b.offer)));
   return cheapest?.index ?? null;
 };
 

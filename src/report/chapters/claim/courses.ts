@@ -18,6 +18,7 @@ import {
   payerSentence,
 } from '../../words/claim/courses.ts';
 import { lenderWords } from '../../words/claim/rule.ts';
+import { emptyWords } from '../../words/optionWords.ts';
 import { capital } from '../../words/sentence.ts';
 import { block, type Chapter, key, notes, type Page, pick } from '../page.ts';
 import { claimTips } from './tips.ts';
@@ -42,7 +43,7 @@ const coursesFigure = (page: Page, courses: readonly CourseView[]): Html => {
   return page.figure({
     id: 'courses',
     finding: handAgainstCost(courses),
-    shows: `At the left what is in hand the day it is settled, at the right what it costs ${years}, in today's money${courses.length > IN_PICTURE ? `; the ${IN_PICTURE} cheapest of ${courses.length}` : ''}. Filled: kept. Hatched: handed on now.${courses.some(({ side }) => side === 'later') ? ' Empty: replaced later.' : ''}`,
+    shows: `At the left what is in hand the day it is settled, at the right what it costs ${years}, in today's money${courses.length > IN_PICTURE ? `; the ${IN_PICTURE} cheapest of ${courses.length}` : ''}. Filled: kept. Hatched: handed on now.${emptyWords(courses)}`,
     told: rows.map((r) => `${r.label}: ${r.inHandWords} in hand, ${r.costWords} in all`).join('; '),
     chart: (look) => coursesChart(rows, { inHand: 'in hand that day', cost: years }, look),
     table: null,
