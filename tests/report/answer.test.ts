@@ -18,7 +18,7 @@ describe('the answer in a few lines', () => {
       [
         "Don't drive it until this is done: front brakes ($140).",
         "Keeping the 2009 wagon costs about $3,500 less over five years ($64 a month) if Ren does the work; about $2,100 less at shop prices.",
-        "Kept, a regular month takes about $350: as much as today. It fits.",
+        "Kept, a regular month takes about $350, as today, so it fits.",
         "Handed on, a regular month takes about $485, $229 of it the payment: $130 more than today. It fits.",
         "Mending it pays if it then lasts 47 months.",
         "Mend it and keep it: about $21,300 over five years, in today's money; works out at $392 a month.",

@@ -9,7 +9,6 @@ import { allDone } from '../plans/vehicle/keepPlan.ts';
 import type { Plan } from '../plans/vehicle/plan.ts';
 import { holdPresent } from '../plans/vehicle/presentVehicle.ts';
 import { contractsOf } from '../plans/vehicle/recipe.ts';
-import { inUnits } from '../quantity/money.ts';
 
 /** Cash a month in currency units, repairs and upkeep at their average, yearly bills by month. */
 export interface MonthlyFit {
@@ -24,7 +23,10 @@ export interface MonthlyFit {
   readonly short: number | null;
   /** For so many months from the first; 0 where it fits. */
   readonly months: number;
-  /** So many months what savings the first day leaves make up for it; null where it fits, or nothing is known of them. */
+  /**
+   * So many months savings make up for it, once what is paid or comes once in the first three months is through (the price of
+   * a sale comes weeks later); null where it fits, or nothing is known of them.
+   */
   readonly savingsLast: number | null;
 }
 
@@ -37,19 +39,26 @@ interface Monthly {
   readonly recurring: Float64Array;
   readonly payments: Float64Array;
   readonly debts: Float64Array;
+  /** What is paid, less what comes, once. */
+  readonly once: Float64Array;
 }
+
+/** By the end of this month whoever bought the old one has paid. */
+const SETTLED = 3;
 
 const isDebt = ({ category, role }: Line): boolean =>
   (category === 'loan' || category === 'lease') && role !== 'loan paid off' && role !== 'bridge';
 const isOurs = ({ path }: Line): boolean => path === 'vehicle.loan' || path === 'household.card_rate';
-const recurs = ({ category }: Line): boolean =>
-  !KINDS[category].once && category !== "what we'd own at the end";
+const END = "what we'd own at the end";
+const recurs = ({ category }: Line): boolean => !KINDS[category].once;
 
-const sinkInto = ({ recurring, payments, debts }: Monthly, horizon: number): Sink => {
+const sinkInto = ({ recurring, payments, debts, once }: Monthly, horizon: number): Sink => {
   const add = (line: Line, month: number, cash: number): void => {
-    if (month < 1 || month > horizon) return;
-    const into = isDebt(line) ? (isOurs(line) ? debts : payments) : recurs(line) ? recurring : null;
-    if (into) into[month] = (into[month] as number) + cash;
+    if (month > horizon || line.category === END) return;
+    // What recurs and is paid on the first day is paid ahead: it is no regular month's.
+    const regular = month > 0 && (isDebt(line) || recurs(line));
+    const into = !regular ? once : isDebt(line) ? (isOurs(line) ? debts : payments) : recurring;
+    into[month] = (into[month] as number) + cash;
   };
   return {
     post: (line, month, _counted, cash) => add(line, month, cash),
@@ -63,7 +72,7 @@ const sinkInto = ({ recurring, payments, debts }: Monthly, horizon: number): Sin
 
 const monthlyOf = (horizon: number, post: (sink: Sink) => void): Monthly => {
   const empty = (): Float64Array => new Float64Array(horizon + 1);
-  const monthly: Monthly = { recurring: empty(), payments: empty(), debts: empty() };
+  const monthly: Monthly = { recurring: empty(), payments: empty(), debts: empty(), once: empty() };
   post(sinkInto(monthly, horizon));
   const { recurring } = monthly;
   for (let first = 1; first <= horizon; first += YEAR) {
@@ -86,14 +95,14 @@ const todays = (ctx: Context): Monthly =>
 interface Purse {
   /** What is left each month after today's; null: nobody said. */
   readonly spare: number | null;
-  /** It is known what is saved. */
-  readonly savings: boolean;
+  /** Null: nobody said. */
+  readonly savings: number | null;
 }
 
 const fitOf = (
   way: Monthly,
   today: Monthly,
-  { id, savingsAfter }: OptionResult,
+  { id }: OptionResult,
   { spare, savings }: Purse,
   horizon: number,
 ): MonthlyFit => {
@@ -111,7 +120,8 @@ const fitOf = (
   if (short < NOTHING) return { ...regular, short: 0, months: 0, savingsLast: null };
   let months = 0;
   for (let m = dearest; m <= horizon && moreIn(m) - spare >= NOTHING; m++) months += 1;
-  const savingsLast = savings ? Math.max(0, Math.floor(inUnits(savingsAfter) / short)) : null;
+  const left = (savings ?? 0) - way.once.subarray(0, SETTLED + 1).reduce((sum, cash) => sum + cash, 0);
+  const savingsLast = savings === null ? null : Math.max(0, Math.floor(left / short));
   return { ...regular, short, months, savingsLast };
 };
 

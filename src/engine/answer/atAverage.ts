@@ -59,7 +59,7 @@ const noteRateOf = (payments: readonly LoanView[], bestReplace: OptionResult | n
 const purseOf = ({ inputs, quantities }: Scenario): Parameters<typeof monthlyFits>[2] => {
   const { savings, spareEachMonth } = inputs.household;
   const said = quantities.some(({ key, isDefault }) => key === 'household.spareEachMonth' && !isDefault);
-  return { spare: said ? spareEachMonth : null, savings: savings !== null };
+  return { spare: said ? spareEachMonth : null, savings };
 };
 
 /**

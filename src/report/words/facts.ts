@@ -71,7 +71,7 @@ export const tipSentence = (d: Decision, format: Formats): string | null => {
   if (!first) return 'No single number tips it anywhere in its range.';
   // What would have to be two or three times what it is tips nothing that anybody need look into.
   return nearestTip(first) > HALF
-    ? `No number tips it by less than half as much again; the nearest would be ${tipWords(first, format)}.`
+    ? `Nothing near today's numbers tips it; the nearest would be ${tipWords(first, format)}.`
     : `What would tip it first: ${tipWords(first, format)}.`;
 };
 

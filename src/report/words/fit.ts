@@ -12,15 +12,19 @@ const whoOf = (d: Decision, { id }: MonthlyFit): string => {
   return side === 'like' ? `With another ${d.facts.vehicleName}` : 'Without one';
 };
 
-/** "$260 more than today", "as much as today". */
+/** ": $260 more than today", ", as today". */
 const besideToday = ({ more }: MonthlyFit, format: Formats): string =>
   Math.abs(more) < STEP
-    ? 'as much as today'
-    : `${format.round(Math.abs(more), STEP)} ${more > 0 ? 'more' : 'less'} than today`;
+    ? ', as today'
+    : `: ${format.round(Math.abs(more), STEP)} ${more > 0 ? 'more' : 'less'} than today`;
 
-const shortWords = ({ short, months, savingsLast }: MonthlyFit, horizon: number, format: Formats): string => {
+const shortWords = (
+  { more, short, months, savingsLast }: MonthlyFit,
+  horizon: number,
+  format: Formats,
+): string => {
   if (short === null) return '';
-  if (short === 0) return '. It fits';
+  if (short === 0) return Math.abs(more) < STEP ? ', so it fits' : '. It fits';
   const how = months >= horizon ? 'for as long as we look' : `for ${counted(months, 'month')}`;
   const lack = `. It doesn't fit: ${format.round(short, STEP)} a month short of what is spare, ${how}`;
   if (savingsLast === null) return lack;
@@ -36,7 +40,7 @@ const shortWords = ({ short, months, savingsLast }: MonthlyFit, horizon: number,
  */
 const fitSentence = (d: Decision, fit: MonthlyFit, format: Formats): string => {
   const payment = fit.payment >= 1 ? `, ${format.money(Math.round(fit.payment))} of it the payment` : '';
-  return `${whoOf(d, fit)}, a regular month takes about ${format.round(fit.regular, STEP)}${payment}: ${besideToday(fit, format)}${shortWords(fit, d.horizon, format)}.`;
+  return `${whoOf(d, fit)}, a regular month takes about ${format.round(fit.regular, STEP)}${payment}${besideToday(fit, format)}${shortWords(fit, d.horizon, format)}.`;
 };
 
 /** Of the best way of each side, and of the answer where it is neither; before any chance. */

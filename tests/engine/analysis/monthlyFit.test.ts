@@ -59,10 +59,14 @@ describe('a regular month', () => {
     const short = payment + 75 - 37.5 - 200;
     expect(fit.short).toBeCloseTo(short, 1);
     expect(fit.months).toBe(66);
-    const left = firstAnswer(
-      scenarioOf((file) => plain(file, { spare_each_month: 200 })),
-      'test',
-    ).options.find(({ id }) => id === fit.id)?.savingsAfter as number;
+    // By the ledger: the first day, and what comes once by the end of the third month, the old one's price among it.
+    const rows =
+      decisionOf((file) => plain(file, { spare_each_month: 200 })).options.find(({ id }) => id === fit.id)
+        ?.ledger ?? [];
+    const paid = rows
+      .filter(({ month, category }) => month === 0 || (month <= 3 && category === 'selling the old one'))
+      .reduce((sum, { amount }) => sum + amount.cash, 0);
+    const left = 30_000 * 100 - paid;
     expect(fit.savingsLast).toBe(Math.floor(left / 100 / (fit.short as number)));
   });
 
@@ -84,7 +88,7 @@ describe('a regular month', () => {
   it('is said in words', () => {
     const d = decisionOf((file) => plain(file, { spare_each_month: 200 }));
     expect(fitSentences(d, formatsFor(d.facts))).toEqual([
-      'Kept, a regular month takes about $150: as much as today. It fits.',
+      'Kept, a regular month takes about $150, as today, so it fits.',
       expect.stringMatching(
         /^Handed on, a regular month takes about \$490, \$30\d of it the payment: \$340 more than today\. It doesn't fit: \$140 a month short of what is spare, for 66 months; savings carry that\.$/,
       ),
