@@ -46,15 +46,15 @@ describe('how sure it is', () => {
   it('says so where the one is cheaper more often and the other by more', () => {
     const d = paired({ keepCheaper: e(0.42, 0.004), likelier: 'keep' });
     expect(sure(d)).toContain('On average it is keeping that costs less: when it does, it is by more.');
-    expect(answerLines(d)).toContain('Yet it is ahead in only 42 of 100 ways it could go.');
+    expect(answerLines(d)).toContain('Yet keeping is ahead in only 42 of 100 ways it could go.');
   });
 
   it('adds one sentence to the first screen and to the lines of the terminal', () => {
     const first = read(render(withChances)).querySelector('#answer')?.textContent;
-    expect(first).toContain('Ahead in 82 of 100 ways it could go.');
+    expect(first).toContain('Keeping is ahead in 82 of 100 ways it could go.');
     // Whether it fits comes before any chance.
-    expect(first?.indexOf('a regular month takes')).toBeLessThan(first?.indexOf('Ahead in') ?? 0);
-    expect(answerLines(withChances)).toContain('Ahead in 82 of 100 ways it could go.');
+    expect(first?.indexOf('a regular month takes')).toBeLessThan(first?.indexOf('is ahead in') ?? 0);
+    expect(answerLines(withChances)).toContain('Keeping is ahead in 82 of 100 ways it could go.');
   });
 
   it('counts no future twice and forgets none: a hundred marks, one at least for what happened at all', () => {
@@ -72,7 +72,7 @@ describe('how sure it is', () => {
     expect(sure(all)).toContain(
       'In more than 99 of 100 ways it could go, keeping the 2009 wagon comes out cheaper.',
     );
-    expect(answerLines(all)).toContain('Ahead in more than 99 of 100 ways it could go.');
+    expect(answerLines(all)).toContain('Keeping is ahead in more than 99 of 100 ways it could go.');
   });
 
   it('gives each way its good, middle and bad case, how often it is cheapest and what a wrong choice would cost', () => {

@@ -102,7 +102,7 @@ interface Purse {
 const fitOf = (
   way: Monthly,
   today: Monthly,
-  { id }: OptionResult,
+  { id, replacement }: OptionResult,
   { spare, savings }: Purse,
   horizon: number,
 ): MonthlyFit => {
@@ -111,7 +111,8 @@ const fitOf = (
   const moreIn = (month: number): number => inMonth(way, month) - inMonth(today, month);
   const regular = {
     id,
-    payment: way.payments[dearest] as number,
+    // What keeping it holds of another one's loan is a chance of it (papers refused, an end), and no payment.
+    payment: replacement === null ? 0 : (way.payments[dearest] as number),
     regular: inMonth(way, dearest),
     more: moreIn(dearest),
   };

@@ -1,6 +1,7 @@
 import type { Chances, Estimate, PairChances, WorthKnowing } from '../../engine/analysis/chances.ts';
 import type { Decision } from '../../engine/answer/decision.ts';
 import { type Formats, number, ofHundred, stepKnown } from '../format.ts';
+import { capital } from './sentence.ts';
 
 /** Of what one can pay for, anything below this share of what the cheapest way costs is not worth a thought. */
 const SMALL = 0.001;
@@ -39,7 +40,7 @@ export const cases = (pair: PairChances) => {
 export const cannotTell = (d: Decision): boolean => d.chances?.pair?.likelier === 'cannot tell';
 
 /**
- * "Ahead in 82 of 100 ways it could go."; names the side where the futures do not simply say what the verdict says.
+ * "Keeping is ahead in 82 of 100 ways it could go."
  * Null where no futures were drawn or there are not two sides.
  */
 export const aheadSentence = (d: Decision): string | null => {
@@ -52,8 +53,8 @@ export const aheadSentence = (d: Decision): string | null => {
   }
   const chance = chanceOf(pair, cheaper);
   return chance.value < 0.5
-    ? `Yet it is ahead in ${chance.value > 0 ? 'only ' : ''}${waysOf(chance)}.`
-    : `Ahead in ${waysOf(chance)}.`;
+    ? `Yet ${sideWords(cheaper)} is ahead in ${chance.value > 0 ? 'only ' : ''}${waysOf(chance)}.`
+    : `${capital(sideWords(cheaper))} is ahead in ${waysOf(chance)}.`;
 };
 
 /** "keeping costs about $4,000 less", for a drawn difference; above zero keeping is the cheaper one. */

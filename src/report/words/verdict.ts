@@ -142,7 +142,8 @@ export const cheaperOtherwise = (d: Decision, format: Formats): string | null =>
     cost > 0 ? `about ${format.round(cost, stepOf(cost) / 10)} ${over}` : `nothing ${over}, all in all`;
   if (!next) return `${what} costs least of the ways that are open: ${all}.`;
   const apart = meanOf(d, next) - cost;
-  const than = next.side === 'keep' ? keeping(d) : replacing(d);
+  // Ours and another like it have one name.
+  const than = next.side === 'keep' ? 'keeping ours' : replacing(d);
   return apart <= ABOUT_EVEN * Math.abs(cost)
     ? `${what} costs about the same as ${than}: ${all}.`
     : `${what} costs least: ${all}, ${format.round(apart)} less than ${than}.`;
