@@ -6,6 +6,7 @@ import * as starting from '../engine/scenario/file/starting.ts';
 import type { DoneBy, EndOfLife, Inputs, Payment, Replacement } from '../engine/scenario/inputs/inputs.ts';
 import { inputAt } from '../engine/scenario/inputs/lens.ts';
 import type { EnergyStated, Quantity, Scenario } from '../engine/scenario/inputs/scenario.ts';
+import type { VehicleKind } from '../engine/scenario/inputs/tables.ts';
 import type { Written } from '../engine/scenario/inputs/written.ts';
 import * as problems from '../engine/scenario/text/problems.ts';
 import { guarded } from './guarded.ts';
@@ -45,6 +46,7 @@ const words = <K extends string>(known: Readonly<Record<K, true>>): Want => choi
 
 /** Where inputs hold a choice, which there are; the compiler keeps them in step with the types. */
 const CHOICES: Readonly<Record<string, Want>> = {
+  bodyStyle: words<VehicleKind>({ car: true, suv: true, truck: true }),
   by: words<DoneBy>({ own: true, shop: true }),
   stated: words<EnergyStated>({ per100: true, perUnit: true }),
   condition: words<Replacement['condition']>({ new: true, used: true }),
@@ -76,6 +78,7 @@ export const inputs: Want = (value, at) => {
     replacement: list(row({})),
     doingWithout: orNull(row({})),
     anotherLikeOurs: orNull(row({})),
+    usualLike: row({}),
     claim: orNull(row({})),
   })(value, at);
   sound(value, at, '');

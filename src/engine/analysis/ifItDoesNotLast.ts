@@ -4,7 +4,7 @@ import type { OptionResult } from '../evaluation/optionResult.ts';
 import { waysOf } from '../evaluation/options.ts';
 import { presentCostOf } from '../evaluation/project.ts';
 import type { Context } from '../plans/vehicle/context.ts';
-import { walkPlan } from '../plans/vehicle/retirement.ts';
+import { walkPlan } from '../plans/vehicle/walkPlan.ts';
 
 export interface Lasting {
   /**

@@ -60,8 +60,8 @@ export const comparisonFrom = ({ inputs, facts }: Ground): CompareAt => {
     other === facts ||
     (keysApart(facts.jobs, other.jobs).length === 0 && keysApart(facts.claim, other.claim).length === 0);
   return (ground, apart) => {
-    const ctx = contextOf(ground.inputs, ground.facts, EXPECTED, 'unrounded');
     const tape = sameFacts(ground.facts) ? tapeFor(apart ?? keysApart(inputs, ground.inputs)) : null;
+    const ctx = contextOf(ground.inputs, ground.facts, EXPECTED, 'unrounded', tape?.still);
     const [ids, keep, replace]: [string[], number[], number[]] = [[], [], []];
     for (const way of comparedWays(ctx)) {
       const cost = tape ? tape.costOf(tape.planOf(way, ctx), ctx) : presentCostOf(way.build(ctx), ctx);

@@ -50,7 +50,7 @@ const isDebt = ({ category, role }: Line): boolean =>
   (category === 'loan' || category === 'lease') && role !== 'loan paid off' && role !== 'bridge';
 const isOurs = ({ path }: Line): boolean => path === 'vehicle.loan' || path === 'household.card_rate';
 const END = "what we'd own at the end";
-const recurs = ({ category }: Line): boolean => !KINDS[category].once;
+const recurs = ({ category }: Line): boolean => !KINDS[category].once && !KINDS[category].rare;
 
 const sinkInto = ({ recurring, payments, debts, once }: Monthly, horizon: number): Sink => {
   const add = (line: Line, month: number, cash: number): void => {

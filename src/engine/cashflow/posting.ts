@@ -12,12 +12,15 @@ interface Kind {
   readonly once: boolean;
   /** A bought vehicle pays it for the year that begins. */
   readonly inAdvance: boolean;
+  /** It may never come: no part of a regular month. */
+  readonly rare: boolean;
 }
 
 const kind = (...is: readonly (keyof Kind)[]): Kind => ({
   inLumps: is.includes('inLumps'),
   once: is.includes('once'),
   inAdvance: is.includes('inAdvance'),
+  rare: is.includes('rare'),
 });
 
 /**
@@ -38,6 +41,8 @@ export const KINDS = {
   parking: kind(),
   'scheduled upkeep': kind('inLumps'),
   repairs: kind('inLumps'),
+  /** Bills that may end a vehicle: what is paid of them, and what giving it up takes. */
+  'big bills': kind('inLumps', 'rare'),
   'getting about without it': kind(),
   "what we'd own at the end": kind(),
 } as const satisfies Record<string, Kind>;

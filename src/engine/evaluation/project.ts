@@ -1,11 +1,11 @@
-import { cardCredit, cardGrowth, cardUntilPaid } from '../cashflow/contracts/card.ts';
+import { cardCredit, cardUntilPaid } from '../cashflow/contracts/card.ts';
 import { type Levels, levelAt } from '../cashflow/levels.ts';
 import type { ByReading, Contract, Line, Reading, Sink } from '../cashflow/posting.ts';
 import { type MonthlyFlows, monthlySink } from '../cashflow/sinks.ts';
+import { bridgedBy } from '../plans/vehicle/cardAdds.ts';
 import type { Context } from '../plans/vehicle/context.ts';
-import type { AwaitedFrom, Plan } from '../plans/vehicle/plan.ts';
+import { type AwaitedFrom, type Plan, WHOLE } from '../plans/vehicle/plan.ts';
 import { contractsOf, type Piece, recipe } from '../plans/vehicle/recipe.ts';
-import type { Awaited } from '../plans/vehicle/selling.ts';
 import { discountFactor, effective } from '../quantity/rate.ts';
 import { remember } from '../quantity/remember.ts';
 
@@ -54,7 +54,7 @@ const ownedAtEnd = (ctx: Context, plan: Plan): Contract => {
     const value = plan.valueAt(ctx, horizon);
     const [cash, counted] = [value('cash'), value('counted')];
     // Selling takes the same own hours whoever mends it.
-    if (cash !== 0) sink.post(owned, horizon, -counted, -cash, -counted);
+    if (cash !== 0) sink.post(owned, horizon, -counted, -cash, -value('shop'));
   };
 };
 
@@ -96,18 +96,6 @@ export interface OnCard {
   readonly bridged: ByReading<number>;
   readonly until: number;
 }
-
-/** The part of what a change of vehicle lacks that a price to come covers, interest and all. */
-export const bridgedBy = (
-  awaited: Awaited | null,
-  reading: 'cash' | 'shop',
-  missing: number,
-  cardRate: number,
-): number => {
-  if (awaited === null || missing <= 0) return 0;
-  const brings = Math.max(0, awaited.price[reading] - awaited.payoff);
-  return Math.min(missing, brings / cardGrowth(cardRate, awaited.comes - awaited.begun));
-};
 
 /** Cash that savings do not cover, with own hands and with a shop doing the work. */
 type Missing = Pick<ByReading<number>, 'cash' | 'shop'>;
@@ -155,9 +143,14 @@ export const cardFor = (
       bridged: { counted: bridge.cash, cash: bridge.cash, shop: bridge.shop },
       until,
     });
+    const share = change && month > 0 && month === change.month ? change.share(ctx) : WHOLE();
+    const part =
+      (contract: Contract): Contract =>
+      (sink) =>
+        contract(scaled(sink, share));
     contracts.push(
-      cardCredit(rest.cash, rest.shop, cardRate, month, ctx.horizon),
-      cardUntilPaid(bridge.cash, bridge.shop, cardRate, month, until, ctx.horizon),
+      part(cardCredit(rest.cash, rest.shop, cardRate, month, ctx.horizon)),
+      part(cardUntilPaid(bridge.cash, bridge.shop, cardRate, month, until, ctx.horizon)),
     );
   };
   const lacks = ({ cash, shop }: Missing): boolean => cash > 0 || shop > 0;
@@ -181,6 +174,21 @@ export const cardFor = (
   }
   return { onCard, contracts };
 };
+
+/** A sink that passes a part of everything on, in each reading its own. */
+const scaled = (sink: Sink, share: ByReading<number>): Sink =>
+  share === WHOLE()
+    ? sink
+    : {
+        post: (line, month, counted, cash, shop) =>
+          sink.post(line, month, counted * share.counted, cash * share.cash, shop * share.shop),
+        series: (line, from, to, levels, counted, cash, shop) =>
+          sink.series(line, from, to, levels, counted * share.counted, cash * share.cash, shop * share.shop),
+        time: sink.time && ((line, month, hours) => sink.time?.(line, month, hours * share.counted)),
+        stands:
+          sink.stands &&
+          ((month, stops, days) => sink.stands?.(month, stops * share.counted, days * share.counted)),
+      };
 
 /** A sink that passes everything on and adds up what is posted by itself, not as a series, in one month. */
 const watched = (sink: Sink, month: number) => {
@@ -211,7 +219,8 @@ export const project = (plan: Plan, sink: Sink, ctx: Context): Day => {
   const change = plan.changeOver;
   const today = watched(sink, 0);
   for (const contract of contractsOf(plan.pieces, ctx)) contract(today.sink);
-  const later = watched(sink, change?.month ?? 0);
+  const share = change?.share(ctx) ?? WHOLE();
+  const later = watched(scaled(sink, share), change?.month ?? 0);
   for (const contract of contractsOf(change?.pieces ?? [], ctx)) contract(later.sink);
   const { onCard, contracts } = cardFor(plan, { today: today.cash, change: later.cash }, ctx);
   for (const contract of contracts) contract(sink);

@@ -13,6 +13,11 @@ export interface Recorded<T> {
   readonly reads: Reads;
 }
 
+/** Put together for the turns of a future, which it may not have asked for: then it is the same whatever they are. */
+export interface PlanRecorded<T> extends Recorded<T> {
+  readonly asksTurns: boolean;
+}
+
 type Tree = Readonly<Record<string, unknown>>;
 
 /** Hears of every number and word that is read, by its dotted key. */
@@ -124,9 +129,20 @@ export const planRecorded = <T>(
   build: (ctx: Context) => T,
   turns: Turns,
   { inputs, facts, future, rounding }: Context,
-): Recorded<T> => {
+): PlanRecorded<T> => {
   const keys = new Set<string>();
   let closed = false;
+  let asksTurns = false;
+  const heard: Turns = {
+    get ends() {
+      asksTurns = true;
+      return turns.ends;
+    },
+    get refused() {
+      asksTurns = true;
+      return turns.refused;
+    },
+  };
   const told = toldOf(inputs, (key) => {
     if (closed) throw new Error(`${key} was read of a plan after it was put together`);
     keys.add(key);
@@ -134,10 +150,10 @@ export const planRecorded = <T>(
   const settled: Future =
     future.kind === 'expected'
       ? future
-      : { ...future, luckOf: noLuck, turnsOut: noLuck, recall: new Map(), givenUpIn: null, turns };
+      : { ...future, luckOf: noLuck, turnsOut: noLuck, recall: new Map(), givenUpIn: null, turns: heard };
   const result = build(contextOf(told, facts, settled, rounding));
   closed = true;
-  return { result, reads: { keys, luck: false } };
+  return { result, reads: { keys, luck: false }, asksTurns };
 };
 
 /** Every number and word within a part of the inputs, as `recorded` would note it. */

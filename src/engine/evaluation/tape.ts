@@ -1,13 +1,13 @@
 import type { ByReading, Contract, Sink } from '../cashflow/posting.ts';
 import { monthlySink } from '../cashflow/sinks.ts';
 import { refusal } from '../plans/collision/retention.ts';
-import { type Context, inFuture, type Turns } from '../plans/vehicle/context.ts';
-import { endsIn } from '../plans/vehicle/endOfLife.ts';
+import { type Context, inFuture, type Still, type Turns } from '../plans/vehicle/context.ts';
+import { endsIn } from '../plans/vehicle/givenUp.ts';
 import type { Way } from '../plans/vehicle/option.ts';
-import type { Plan } from '../plans/vehicle/plan.ts';
+import { type Plan, WHOLE } from '../plans/vehicle/plan.ts';
 import type { Piece } from '../plans/vehicle/recipe.ts';
 import { cardFor, discountsOf, endPieces, presentCostOf } from './project.ts';
-import { planRecorded, type Reads, type Recorded, recorded } from './recording.ts';
+import { type PlanRecorded, planRecorded, type Reads, type Recorded, recorded } from './recording.ts';
 import { LISTENING, Sums } from './sums.ts';
 
 /** A piece that something moves: worked out once for one set of numbers, whichever plans hold it. */
@@ -41,6 +41,8 @@ export interface Compiled {
 
 /** Plans at numbers that differ from those they were compiled for in some keys only, in any future. */
 export interface Tape {
+  /** What is known of the base, for contexts of these numbers. */
+  readonly still: Still;
   /** The plan of an option as these numbers and this future have it. */
   readonly planOf: (way: Way, ctx: Context) => Compiled;
   /**
@@ -92,7 +94,8 @@ export interface Recordings {
 export const recordingsOf = (base: Context): Recordings => {
   const discounts = discountsOf(base);
   const pieces = new Map<number, Recording>();
-  const plans = new Map<string, Recorded<Plan>>();
+  const results = new Map<string, Recorded<unknown>>();
+  const plans = new Map<string, PlanRecorded<Plan>>();
   const ends = new WeakMap<Plan, readonly Piece[]>();
 
   const recordingOf = (piece: Piece, at: Context): Recording => {
@@ -124,14 +127,22 @@ export const recordingsOf = (base: Context): Recordings => {
     return pieces;
   };
 
-  const planRecording = (way: Way, turns: string, taken: Turns, at: Context): Recorded<Plan> => {
+  const planRecording = (way: Way, turns: string, taken: Turns, at: Context): PlanRecorded<Plan> => {
+    const always = String(way.key);
     const key = `${turns} ${way.key}`;
-    const known = plans.get(key) ?? planRecorded(way.build, taken, at);
-    plans.set(key, known);
+    const known = plans.get(always) ?? plans.get(key) ?? planRecorded(way.build, taken, at);
+    plans.set(known.asksTurns ? key : always, known);
     return known;
   };
 
   const moving = (keys: readonly string[]): Tape => {
+    const still: Still = {
+      of: <T>(name: string, compute: (ctx: Context) => T) => {
+        const known = (results.get(name) as Recorded<T> | undefined) ?? recorded(compute, base);
+        results.set(name, known);
+        return touches(known.reads, keys) ? null : known;
+      },
+    };
     const rateMoves = keys.includes(RATE);
     const slots = new Map<string, Moved>();
     const compiled = new Map<string, Compiled | null>();
@@ -179,15 +190,21 @@ export const recordingsOf = (base: Context): Recordings => {
     };
 
     const planOf: Tape['planOf'] = (way, ctx) => {
+      const always = String(way.key);
+      const surely = compiled.get(always);
+      if (surely) return surely;
+      if (surely === null) return whole(way.build(ctx));
       const { turns, key: taken } = turnsAt(ctx);
       const key = `${taken} ${way.key}`;
       const before = compiled.get(key);
       if (before) return before;
       if (before === null) return whole(way.build(ctx));
       const at = inFuture(ctx.future, base);
-      const { result, reads } = planRecording(way, taken, turns, at);
-      const now = touches(reads, keys) ? null : compiledOf(result, at);
-      compiled.set(key, now);
+      const { result, reads, asksTurns } = planRecording(way, taken, turns, at);
+      // A change that comes by a chance is worked out as a whole: in drawn futures there is none.
+      const chancy = result.changeOver !== null && result.changeOver.share !== WHOLE;
+      const now = chancy || touches(reads, keys) ? null : compiledOf(result, at);
+      compiled.set(asksTurns ? key : always, now);
       return now ?? whole(way.build(ctx));
     };
 
@@ -245,8 +262,8 @@ export const recordingsOf = (base: Context): Recordings => {
 
     // Another horizon is another plan, and other levels: nothing stands still.
     return keys.includes(HORIZON)
-      ? { planOf: (way, ctx) => whole(way.build(ctx)), costOf }
-      : { planOf, costOf };
+      ? { planOf: (way, ctx) => whole(way.build(ctx)), costOf, still }
+      : { planOf, costOf, still };
   };
 
   return { moving };

@@ -1,11 +1,15 @@
+import { BIG, bigBillsAMonth } from '../plans/vehicle/bigBills.ts';
+import { bigArrivals } from '../plans/vehicle/boughtBigBills.ts';
 import { paceOf, restartsOf } from '../plans/vehicle/clocks.ts';
 import type { Context } from '../plans/vehicle/context.ts';
 import { expectedFailures } from '../plans/vehicle/expectedFailures.ts';
 import { presentSpan } from '../plans/vehicle/held.ts';
 import type { Treatments } from '../plans/vehicle/neededWork.ts';
+import { fixedForOurs } from '../plans/vehicle/ours.ts';
 import { failuresDrawn, unnamedDrawn } from '../plans/vehicle/repairs.ts';
 import { boughtSpan, type Span } from '../plans/vehicle/span.ts';
 import { averageOverAll, leftOf } from '../plans/vehicle/unnamedRepairs.ts';
+import { yearOf } from '../quantity/month.ts';
 import type { RunningCosts } from '../scenario/inputs/inputs.ts';
 import { luckOfReplacement, type PartLuck } from './unknowns.ts';
 
@@ -40,11 +44,22 @@ export const countedParts = (
     };
   });
 
+/** The part of its big bills that nothing named stands for. */
+const unnamedPart = (whose: string, ctx: Context): number =>
+  whose === 'vehicle' ? fixedForOurs(ctx).unnamed : 1;
+
+const bigBillsExpected = (vehicle: RunningCosts, whose: string, ctx: Context): number => {
+  let sum = 0;
+  for (let m = 1; m <= ctx.horizon; m++) sum += bigBillsAMonth(vehicle, yearOf(m), ctx);
+  return unnamedPart(whose, ctx) * sum;
+};
+
 /** How often a part is expected to fail up to the horizon, at these inputs: by its law of life alone. */
 export const expectedOf = (counted: Counted, ctx: Context): number => {
   const { component: position } = counted.part;
   const vehicle = counted.vehicleOf(ctx);
   const span = counted.spanOf(ctx);
+  if (position === BIG) return bigBillsExpected(vehicle, counted.part.vehicle, ctx);
   if (position < 0)
     return averageOverAll(vehicle, leftOf(vehicle, span, ctx), ctx) / vehicle.averageRepairs.bill.mean;
   const component = vehicle.components[position];
@@ -65,6 +80,9 @@ export const drawnOf = ({ part, vehicleOf, spanOf }: Counted, ctx: Context): num
   if (future.kind !== 'drawn') return 0;
   const vehicle = vehicleOf(ctx);
   const span = spanOf(ctx);
+  if (part.component === BIG)
+    return bigArrivals(vehicle, part.vehicle, unnamedPart(part.vehicle, ctx), ctx.horizon, future, ctx)
+      .length;
   if (part.component < 0) return unnamedDrawn(vehicle, span, future, ctx).length;
   const component = vehicle.components[part.component];
   if (!component) return 0;

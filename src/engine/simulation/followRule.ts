@@ -1,9 +1,11 @@
 import { type Happened, splitOfUnnamed } from '../cashflow/contracts/failures.ts';
+import { priced } from '../plans/vehicle/bigBills.ts';
 import { restartsOf } from '../plans/vehicle/clocks.ts';
 import type { Context } from '../plans/vehicle/context.ts';
-import { endsIn } from '../plans/vehicle/endOfLife.ts';
+import { endsIn } from '../plans/vehicle/givenUp.ts';
 import { presentSpan } from '../plans/vehicle/held.ts';
 import type { Treatments } from '../plans/vehicle/neededWork.ts';
+import { oursDrawn } from '../plans/vehicle/ours.ts';
 import { failuresDrawn, unnamedDrawn } from '../plans/vehicle/repairs.ts';
 import type { WalksAs } from '../plans/vehicle/retirement.ts';
 import { guaranteedMonths } from '../plans/vehicle/runningCosts.ts';
@@ -48,6 +50,8 @@ export const followRule = (rule: Rule, treatments: Treatments, ctx: Context): Wa
   const free = guaranteedMonths(vehicle, ctx.distanceAMonth);
   const unnamed = unnamedDrawn(vehicle, span, future, ctx);
   let nextUnnamed = 0;
+  const big = oursDrawn(ctx).paid;
+  let nextBig = 0;
   const renewed = new Int16Array(parts.length).fill(NEVER);
   // What ends it for good leaves nothing to decide.
   const last = endsIn(ctx, horizon) ?? horizon;
@@ -65,6 +69,10 @@ export const followRule = (rule: Rule, treatments: Treatments, ctx: Context): Wa
     for (; unnamed[nextUnnamed]?.month === month; nextUnnamed++) {
       if (month > free)
         bill += splitOfUnnamed(unnamed[nextUnnamed]?.bill ?? 0, month, household.atHome, ctx.work).counted;
+      failed ??= UNNAMED;
+    }
+    for (; big[nextBig]?.month === month; nextBig++) {
+      bill += priced(big[nextBig]?.bill ?? 0, month, ctx).counted;
       failed ??= UNNAMED;
     }
     for (let j = 0; j < parts.length; j++) {

@@ -144,11 +144,11 @@ export const drawerOf = (
       quantile: (i) => uniform(bill[i], 2 * i + 1),
     };
   };
-  /** By vehicle, then by component; the first place is for repairs nobody named. */
+  /** By vehicle, then by component; the first two places are for big bills and for repairs nobody named. */
   const lucks = new Map<string, Luck[]>();
   const putLuck = (vehicle: string, component: number, luck: Luck): Luck => {
     const known = lucks.get(vehicle) ?? [];
-    known[component + 1] = luck;
+    known[component + 2] = luck;
     lucks.set(vehicle, known);
     return luck;
   };
@@ -157,7 +157,7 @@ export const drawerOf = (
   });
   // A further vehicle of the same kind (a second lease) has luck of its own, which no point has a coordinate for.
   const luckOf = (vehicle: string, component: number): Luck => {
-    const known = lucks.get(vehicle)?.[component + 1];
+    const known = lucks.get(vehicle)?.[component + 2];
     if (known) return known;
     const [first = vehicle, nth = ''] = vehicle.split('#');
     const p = parts.findIndex((one) => one.vehicle === first && one.component === component);

@@ -2,13 +2,14 @@ import { owedAt } from '../cashflow/contracts/loan.ts';
 import { levelAt } from '../cashflow/levels.ts';
 import type { Sink } from '../cashflow/posting.ts';
 import type { Context } from '../plans/vehicle/context.ts';
-import { nextAfterEnd } from '../plans/vehicle/endMixture.ts';
 import { chanceOfEnd } from '../plans/vehicle/endOfLife.ts';
+import { holdOurs } from '../plans/vehicle/givenUp.ts';
 import { offerings } from '../plans/vehicle/likeOurs.ts';
 import type { Treatments } from '../plans/vehicle/neededWork.ts';
 import { presentClosed, replacementClosed } from '../plans/vehicle/openOptions.ts';
+import { ourMonth } from '../plans/vehicle/ours.ts';
 import { presentUnearnedAt } from '../plans/vehicle/paidAhead.ts';
-import { holdPresent, presentLoan } from '../plans/vehicle/presentVehicle.ts';
+import { presentLoan } from '../plans/vehicle/presentVehicle.ts';
 import { contractsOf } from '../plans/vehicle/recipe.ts';
 import { valueWalking, type WalksAs } from '../plans/vehicle/retirement.ts';
 import { type Course, weightsOf } from '../policy/course.ts';
@@ -44,7 +45,7 @@ const holdingOf = (treatments: Treatments, ctx: Context): Holding => {
     time: null,
     stands: null,
   };
-  for (const contract of contractsOf(holdPresent(treatments, ctx.horizon, ctx), ctx)) contract(sink);
+  for (const contract of contractsOf(holdOurs(treatments, ctx.horizon, ctx), ctx)) contract(sink);
   return { running, ifKeptOn, firstDayCash };
 };
 
@@ -66,7 +67,9 @@ export interface Courses {
 export const coursesOf = (treatments: Treatments, ctx: Context): Courses => {
   const rate = effective(ctx.inputs.household.moneyEarns);
   const discount = Float64Array.from({ length: ctx.horizon + 1 }, (_, m) => discountFactor(rate, m));
-  const ends = chanceOfEnd(ctx.inputs.vehicle, ctx.horizon);
+  const ends = chanceOfEnd(ctx.inputs.vehicle, ctx.horizon).map(
+    (chance, m) => 1 - (1 - chance) * (1 - (m === 0 ? 0 : ourMonth(m, ctx).ends.counted)),
+  );
   const weights = weightsOf(discount, ends);
   const mayEnd = ends.some((chance) => chance > 0);
   const loan = presentLoan(ctx);
@@ -75,8 +78,6 @@ export const coursesOf = (treatments: Treatments, ctx: Context): Courses => {
     index,
     costs: replacingFrom(treatments, index, holding.firstDayCash, discount, ctx),
   }));
-  // What follows an end is what the plan of keeping it says: not always what is cheapest then, and without a card.
-  const forced = by.find(({ index }) => index === nextAfterEnd(ctx))?.costs;
   const heldTill = (month: number): boolean => month === 0 || presentClosed(month, ctx) === null;
   /** The cheapest change at the end of a month before `until`; null where no vehicle serves from then on. */
   const cheapestAt = (month: number, how: WalksAs, until: number) =>
@@ -105,7 +106,7 @@ export const coursesOf = (treatments: Treatments, ctx: Context): Courses => {
       const ended = new Float64Array(until + 1);
       for (let m = from + 1; m < until; m++)
         if ((ends[m] as number) > 0)
-          ended[m] = forced?.(m, 'broken', until, 'no card') ?? Number.POSITIVE_INFINITY;
+          ended[m] = cheapestAt(m, 'broken', until)?.cost ?? Number.POSITIVE_INFINITY;
       const course = { until, ...holding, stopping: stoppingAt, stoppingBroken, ended };
       if (!mayEnd) return { ...course, weights, ends };
       // On the last day nobody asks any more whether it passes.

@@ -1,7 +1,6 @@
-import { cardCredit, cardUntilPaid } from '../cashflow/contracts/card.ts';
 import { levelAt } from '../cashflow/levels.ts';
 import { type Contract, KINDS, type Sink } from '../cashflow/posting.ts';
-import { bridgedBy } from '../evaluation/project.ts';
+import { cardAdds } from '../plans/vehicle/cardAdds.ts';
 import { replacedAt } from '../plans/vehicle/changeOver.ts';
 import type { Context } from '../plans/vehicle/context.ts';
 import { leasesUntil } from '../plans/vehicle/leases.ts';
@@ -31,8 +30,7 @@ interface Change {
  *
  * @param firstDayCash what the first day takes in cash: savings left then help on the day of the change
  * @param discount what 1 in each month is worth on the day of the decision
- * @returns the cost at the end of month k, in money of that month, own time counted; without a card, what savings lack
- *   then costs nothing more
+ * @returns the cost at the end of month k, in money of that month, own time counted
  */
 export const replacingFrom = (
   treatments: Treatments,
@@ -40,9 +38,9 @@ export const replacingFrom = (
   firstDayCash: number,
   discount: Float64Array,
   ctx: Context,
-): ((month: number, how: WalksAs, until: number, card?: 'card' | 'no card') => number) => {
+): ((month: number, how: WalksAs, until: number) => number) => {
   const { horizon } = ctx;
-  const { savings, spareEachMonth, cardRate } = ctx.inputs.household;
+  const { savings, spareEachMonth } = ctx.inputs.household;
   const isLease = ctx.inputs.replacement[replacement]?.payment.kind === 'lease';
   const kept: Record<WalksAs, (Change | undefined)[]> = { running: [], broken: [] };
   const v = (month: number): number => discount[month] as number;
@@ -104,31 +102,14 @@ export const replacingFrom = (
     return sum;
   };
 
-  const card = new Map<number, number>();
-  /** What 1 put on the card until a sale pays costs, seen so many months on. */
-  const bridgeCost = (months: number, paid: number): number =>
-    present([cardUntilPaid(1, 1, cardRate, 0, paid, months)]);
-  /** What 1 put on the card costs, seen so many months on. */
-  const cardCost = (months: number): number => {
-    const known = card.get(months);
-    if (known !== undefined) return known;
-    const cost = present([cardCredit(1, 1, cardRate, 0, months)]);
-    card.set(months, cost);
-    return cost;
-  };
-
-  return (month, how, until, onCard = 'card') => {
+  return (month, how, until) => {
     const change = changeAt(month, how);
     const paid = (change.upTo[until] as number) - (change.yearAhead[until] as number);
     const leases = isLease ? present(leasesUntil(replacement, month, until, ctx)) : 0;
     const end = v(until) * (change.owedAt(until) - change.ownedAt(until));
     const cost = (paid + leases + end) / v(month);
-    if (savings === null || onCard === 'no card') return cost;
+    if (savings === null) return cost;
     const lacking = change.cashThen + Math.min(0, firstDayCash - savings) - spareEachMonth * month;
-    if (lacking <= 0) return cost;
-    const { awaited } = change;
-    const bridged = bridgedBy(awaited, 'cash', lacking, cardRate);
-    const bridge = awaited && bridged > 0 ? bridged * bridgeCost(until - month, awaited.comes - month) : 0;
-    return cost + (lacking - bridged) * cardCost(until - month) + bridge;
+    return cost + cardAdds(lacking, 'cash', change.awaited, month, until, ctx);
   };
 };

@@ -1,5 +1,6 @@
 import { shopPriceOf } from '../cashflow/contracts/work.ts';
 import { claimTurns } from '../plans/collision/claimOutcomes.ts';
+import { BIG, bigBillsAMonth } from '../plans/vehicle/bigBills.ts';
 import { paceOf } from '../plans/vehicle/clocks.ts';
 import { type Context, contextOf, EXPECTED } from '../plans/vehicle/context.ts';
 import { ENDS } from '../plans/vehicle/endOfLife.ts';
@@ -7,11 +8,12 @@ import { expectedFailures } from '../plans/vehicle/expectedFailures.ts';
 import { nameOf } from '../plans/vehicle/held.ts';
 import { LIKE_OURS, LIKE_PATH, offerAt } from '../plans/vehicle/likeOurs.ts';
 import { averageOverAll, leftOf } from '../plans/vehicle/unnamedRepairs.ts';
+import { yearOf } from '../quantity/month.ts';
 import type { Inputs, RunningCosts } from '../scenario/inputs/inputs.ts';
 import type { Quantity, Scenario } from '../scenario/inputs/scenario.ts';
 import { type LuckNames, luckNamesOf } from './luckNames.ts';
 
-/** The luck of one component of one vehicle, or of its repairs that nobody named (position -1). */
+/** The luck of one component of one vehicle, of its repairs that nobody named (position -1), or of its big bills (-2). */
 export interface PartLuck {
   readonly vehicle: string;
   readonly component: number;
@@ -58,7 +60,7 @@ const partsOf = (
   names: LuckNames,
   ctx: Context,
 ): PartLuck[] => {
-  const named = vehicle.components.map((part, i) => {
+  const named = vehicle.components.map((part, i): PartLuck => {
     const pace = { aMonth: paceOf(part, ctx.distanceAMonth), months: ctx.horizon };
     const counts = expectedFailures(part, pace, []);
     let expected = 0;
@@ -76,6 +78,7 @@ const partsOf = (
     };
   });
   const { bill, strands } = vehicle.averageRepairs;
+  named.push(...bigBillsOf(vehicle, key, luck, vehicleName, names, ctx));
   // A way that renews a part leaves more of the average than is left with nothing renewed.
   const money = averageOverAll(vehicle, leftOf(vehicle, NOTHING_RENEWED, ctx), ctx);
   if (averageOverAll(vehicle, null, ctx) <= 0 || bill.mean <= 0) return named;
@@ -92,6 +95,34 @@ const partsOf = (
       billed: bill.range !== null || strands > 0,
     },
   ];
+};
+
+const bigBillsOf = (
+  vehicle: RunningCosts,
+  key: string,
+  luck: string,
+  vehicleName: string,
+  names: LuckNames,
+  ctx: Context,
+): PartLuck[] => {
+  let expected = 0;
+  for (let m = 1; m <= ctx.horizon; m++) expected += bigBillsAMonth(vehicle, yearOf(m), ctx);
+  // About what one takes, paid or not: what it is worth once to have a vehicle of its kind.
+  const takes = ctx.inputs.vehicle.sellsFor.running;
+  return expected === 0
+    ? []
+    : [
+        {
+          vehicle: luck,
+          component: BIG,
+          name: names(`${key}.bodyStyle`),
+          what: `luck with big bills, ${vehicleName}`,
+          vehicleName,
+          expected,
+          weight: expected * takes * takes,
+          billed: true,
+        },
+      ];
 };
 
 /** The luck key of a replacement: its path in the file. */

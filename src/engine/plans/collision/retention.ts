@@ -6,16 +6,18 @@ import type { Contract } from '../../cashflow/posting.ts';
 import { type Amounts, all } from '../vehicle/byReading.ts';
 import { replacedAt, type Sold, sellingPays } from '../vehicle/changeOver.ts';
 import { type Context, onceFor, timesOf } from '../vehicle/context.ts';
-import { awaitedBy, mayEnd, nextAfterEnd } from '../vehicle/endMixture.ts';
 import { gettingAbout } from '../vehicle/gettingAbout.ts';
+import { holdOurs, mayEnd } from '../vehicle/givenUp.ts';
 import { allDone, keepPlan } from '../vehicle/keepPlan.ts';
 import { neededWork } from '../vehicle/neededWork.ts';
+import { nextAfterEnd } from '../vehicle/nextAfterEnd.ts';
 import { presentUnearnedAt, presentUnusedBack } from '../vehicle/paidAhead.ts';
-import type { Plan } from '../vehicle/plan.ts';
-import { holdPresent, presentLoan } from '../vehicle/presentVehicle.ts';
+import { type Plan, WHOLE } from '../vehicle/plan.ts';
+import { presentLoan } from '../vehicle/presentVehicle.ts';
 import { type Piece, recipe } from '../vehicle/recipe.ts';
 import { laterPlan } from '../vehicle/replaceLaterPlan.ts';
 import { isRunning } from '../vehicle/runningCosts.ts';
+import type { Awaited } from '../vehicle/selling.ts';
 import { type Asked, claimOf, type Settles, settled } from './settlement.ts';
 import { byClaim, byCollision, line, settlement } from './settlementFlows.ts';
 import { afterwards, type Deed, daysOf, deedContracts } from './treatment.ts';
@@ -126,6 +128,19 @@ export const refusal = (ctx: Context): number => {
   return timesOf(claimOf(ctx.inputs, ctx.facts).claim.rebuild?.refused ?? 0, REFUSED, future);
 };
 
+/** Money that is awaited with a chance. */
+const awaitedBy = (chance: number, awaited: Awaited | null): Awaited | null =>
+  awaited && {
+    begun: awaited.begun,
+    comes: awaited.comes,
+    price: {
+      counted: chance * awaited.price.counted,
+      cash: chance * awaited.price.cash,
+      shop: chance * awaited.price.shop,
+    },
+    payoff: chance * awaited.payoff,
+  };
+
 const ifGiven = (ctx: Context, piece: Piece): Contract[] => {
   const share = 1 - refusal(ctx);
   return piece.from(ctx).map((contract) => part(contract, share));
@@ -150,7 +165,7 @@ const atOnce = (): null => null;
 
 /** The papers are refused once it is rebuilt: it goes as scrap, and the cheapest replacement takes its place. */
 const refusedPlan = (plan: Plan, month: number, ctx: Context): Plan => {
-  const held = holdPresent(allDone(ctx), month, ctx);
+  const held = holdOurs(allDone(ctx), month, ctx);
   const sold: Sold = {
     proceeds: recipe(scrapValue),
     pieces: [recipe(scrapped, month)],
@@ -205,6 +220,7 @@ const mayBeRefused = (plan: Plan, course: Course, ctx: Context): Plan => {
       month: changeOver.month,
       pieces: changeOver.pieces.map((piece) => recipe(ifGiven, piece)),
       awaited: (at) => awaitedBy(1 - refusal(at), changeOver.awaited(at)),
+      share: changeOver.share,
     },
     valueAt: (at, m) => mixed(at, plan.valueAt(at, m), refused.valueAt(at, m)),
     toCome: (at, m) => mixed(at, plan.toCome(at, m), refused.toCome(at, m)),
@@ -236,6 +252,7 @@ const joined = (id: string, label: string, plan: Plan, course: Course, structure
       month: run.changeOver.month,
       pieces: run.changeOver.pieces.map(then),
       awaited: (ctx) => run.changeOver?.awaited(at(ctx)) ?? null,
+      share: run.changeOver.share === WHOLE ? WHOLE : (ctx) => run.changeOver?.share(at(ctx)) ?? WHOLE(),
     },
     awaited: (ctx) => run.awaited(at(ctx)),
     valueAt: (ctx, m) => run.valueAt(at(ctx), m),

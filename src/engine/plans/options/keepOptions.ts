@@ -1,5 +1,5 @@
 import type { Context } from '../vehicle/context.ts';
-import { mayEnd } from '../vehicle/endMixture.ts';
+import { mayEnd } from '../vehicle/givenUp.ts';
 import { allDone, keepPlan, treatmentsOf } from '../vehicle/keepPlan.ts';
 import { mayWait, type Treatments } from '../vehicle/neededWork.ts';
 import { presentClosed } from '../vehicle/openOptions.ts';

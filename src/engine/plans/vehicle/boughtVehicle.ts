@@ -6,18 +6,28 @@ import { linesOf } from '../../cashflow/lines.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import { latest } from '../../quantity/remember.ts';
 import type { Payment, Replacement, ValueLaw } from '../../scenario/inputs/inputs.ts';
+import { SALE } from '../../scenario/inputs/ownedInputs.ts';
+import { boughtBigBills, type Renewable } from './boughtBigBills.ts';
 import { type AmountsAt, all, NOTHING } from './byReading.ts';
 import type { Context } from './context.ts';
 import { deductibles } from './deductibles.ts';
 import { findingOne } from './findingOne.ts';
 import { type HeldReplacement, nameOf, pathOf, type Run, runOf } from './held.ts';
 import { buyOutMonth, type LeasePayment, leaseOf, leaseSpans } from './leases.ts';
-import { LIKE_OURS, offerAt, priceLevelAt, structureAt, worthLikeOurs } from './likeOurs.ts';
+import {
+  askedLikeOurs,
+  LIKE_OURS,
+  offerAt,
+  priceLevelAt,
+  pricesLikeOurs,
+  structureAt,
+  worthLikeOurs,
+} from './likeOurs.ts';
 import { unearnedOver, unusedBack } from './paidAhead.ts';
 import type { Financing, Plan, Standing } from './plan.ts';
 import { around } from './purchaseExtras.ts';
 import { type Piece, type Recipe, recipe } from './recipe.ts';
-import { runningCosts } from './runningCosts.ts';
+import { guaranteedMonths, runningCosts } from './runningCosts.ts';
 import { netValue } from './selling.ts';
 
 /** What the household brings to a purchase: the dealer's offer and what a present loan still wants. */
@@ -123,6 +133,9 @@ export const bought = (
   held.forEach((one, i) => {
     const run = runs[i] as Recipe<Run>;
     pieces.push(recipe(losses, run, index, month), ...runningCosts(one, offer.components.length));
+    // A lease is handed back before any bill could end it.
+    if (payment.kind !== 'lease' || payment.afterwards === 'buy')
+      pieces.push(recipe(bigBills, run, index, month));
     if (one.end < ctx.horizon) pieces.push(recipe(handedBack, run));
   });
   return {
@@ -146,6 +159,28 @@ const unearnedOf = (
 
 const losses = (ctx: Context, run: Recipe<Run>, index: number, month: number): Contract[] =>
   deductibles(marketWorth(index, month, ctx), run.from(ctx).span, ctx);
+
+/** What is bought, as something that its like can stand in for. */
+export const renewable = (index: number, month: number): Renewable => ({
+  // Another like ours is the same whenever it is got.
+  key: index === LIKE_OURS ? 'renewal of another like ours' : `renewal of ${index} got in ${month}`,
+  vehicleAt: (ctx) => offerOf({ index, month }, ctx),
+  pricesAt: (at, ctx) =>
+    index === LIKE_OURS
+      ? pricesLikeOurs(at, ctx)
+      : usualPrices(marketWorth(index, month, ctx)(at), offerOf({ index, month }, ctx)),
+  priceAt: (ctx) => (index === LIKE_OURS ? askedLikeOurs(ctx) : null),
+});
+
+const usualPrices = (running: number, { floor }: Replacement) => ({
+  running,
+  broken: Math.min(running, Math.max(floor, running * SALE.brokenDown.or.value)),
+});
+
+const bigBills = (ctx: Context, run: Recipe<Run>, index: number, month: number): Contract[] => {
+  const { vehicle, span } = run.from(ctx);
+  return boughtBigBills(renewable(index, month), span, guaranteedMonths(vehicle, ctx.distanceAMonth), ctx);
+};
 
 const handedBack = (ctx: Context, run: Recipe<Run>): Contract[] => {
   const { vehicle, span } = run.from(ctx);

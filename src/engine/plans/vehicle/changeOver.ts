@@ -1,12 +1,12 @@
 import { owedAt } from '../../cashflow/contracts/loan.ts';
 import type { Contract } from '../../cashflow/posting.ts';
-import { type Brought, bought } from './boughtVehicle.ts';
+import { type Bought, type Brought, bought } from './boughtVehicle.ts';
 import { all, sum } from './byReading.ts';
 import type { Context } from './context.ts';
 import { nameOf } from './held.ts';
 import type { Treatments } from './neededWork.ts';
 import { presentUnearnedAt } from './paidAhead.ts';
-import type { Nameless } from './plan.ts';
+import { type Nameless, WHOLE } from './plan.ts';
 import { owedUntilPaid, type PayOff, payOff, presentLoan, presentWorth } from './presentVehicle.ts';
 import { type Piece, type Recipe, recipe } from './recipe.ts';
 import { type Awaited, stillToPay } from './selling.ts';
@@ -52,6 +52,10 @@ export const sellingPays = (month: number, { awaited }: Sold): SaleOwing => {
   };
 };
 
+/** What is bought once the old one has gone at the end of a month. */
+export const boughtThen = (index: number, month: number, sold: Sold, off: SaleOwing, ctx: Context): Bought =>
+  bought(index, month, recipe(broughtBy, sold.proceeds, off.off), 'as offered', ctx);
+
 /**
  * A plan that holds the present vehicle to the end of a month before H, then lets it go and gets a replacement.
  *
@@ -67,7 +71,7 @@ export const replacedAt = (
 ): Nameless => {
   const worth = presentWorth(treatments, month);
   const off = sellingPays(month, sold);
-  const next = bought(index, month, recipe(broughtBy, sold.proceeds, off.off), 'as offered', ctx);
+  const next = boughtThen(index, month, sold, off, ctx);
   return {
     side: 'later',
     replacement: index,
@@ -77,6 +81,7 @@ export const replacedAt = (
       month,
       pieces: [...sold.pieces, ...off.pieces, ...next.pieces],
       awaited: off.awaited,
+      share: WHOLE,
     },
     awaited: () => null,
     valueAt: (ctx, at) => (at < month ? worth.from(ctx)(at) : next.valueAt(ctx, at)),

@@ -3,7 +3,7 @@ import type { WorkPrices } from '../../cashflow/contracts/work.ts';
 import { type Levels, levelAt, priceLevels, smoothLevels } from '../../cashflow/levels.ts';
 import type { Luck } from '../../chance/failureTimes.ts';
 import { smoothLevel } from '../../quantity/month.ts';
-import type { Inputs, PresentVehicle, PricesRise } from '../../scenario/inputs/inputs.ts';
+import type { Inputs, PricesRise } from '../../scenario/inputs/inputs.ts';
 import type { Facts } from '../../scenario/inputs/scenario.ts';
 import { type Memory, type Particulars, recalledFrom } from './memory.ts';
 
@@ -18,7 +18,7 @@ export interface Turns {
 /** One future that was drawn: what luck every part of every vehicle has, and what turns out of each chance. */
 export interface DrawnFuture {
   readonly kind: 'drawn';
-  /** The luck of a vehicle's component, by its key and the component's position; -1 for repairs nobody named. */
+  /** The luck of a vehicle's component, by its key and the component's position; -1 for repairs nobody named, -2 for big bills. */
   readonly luckOf: (vehicle: string, component: number) => Luck;
   /** What is remembered within this future, by what it is about, so that every way reads the same. */
   readonly recall: Memory;
@@ -40,6 +40,12 @@ export interface ExpectedFuture {
 /** What happens: `expected` takes failures at their expected number and bills at their mean. */
 export type Future = ExpectedFuture | DrawnFuture;
 export const EXPECTED: Future = { kind: 'expected' };
+
+/** Results at other numbers that are the same at these. */
+export interface Still {
+  /** Null where it hangs on a number that differs. */
+  readonly of: <T>(name: string, compute: (ctx: Context) => T) => { readonly result: T } | null;
+}
 
 /** What every contract of one evaluation shares: horizon, pace, price levels, the household's prices of work. */
 export interface Context {
@@ -63,10 +69,12 @@ export interface Context {
   readonly vehiclePriceLevel: (month: number) => number;
   /** What 1 that comes so many months later is worth at the household's rate. */
   readonly worthLater: (months: number) => number;
-  /** The present vehicle as the file describes it, whatever a collision has made of it since. */
-  readonly undamaged: PresentVehicle;
+  /** The same with the present vehicle as the file describes it, whatever a collision has made of it since. */
+  readonly origin: Context;
   /** What was worked out once for these numbers, by its name. */
   readonly known: Map<string, unknown>;
+  /** What is known of numbers near these, where it hangs on none in which they differ; null: nothing. */
+  readonly still: Still | null;
 }
 
 /** Price levels of each family of costs, each worked out when it is asked for. */
@@ -160,9 +168,10 @@ class Numbers implements Context {
   readonly work: WorkPrices;
   readonly workPutOff: WorkPrices;
   readonly known = new Map<string, unknown>();
+  readonly still: Still | null;
   private readonly smooth: FamilyLevels;
   private readonly until: number | null;
-  private readonly before: PresentVehicle | null;
+  private readonly before: Context | null;
   private readonly later: number[] = [];
 
   constructor(
@@ -171,7 +180,8 @@ class Numbers implements Context {
     future: Future,
     rounding: Rounding,
     until: number | null,
-    before: PresentVehicle | null,
+    before: Context | null,
+    still: Still | null = null,
   ) {
     const { household } = inputs;
     this.inputs = inputs;
@@ -184,10 +194,11 @@ class Numbers implements Context {
     this.workPutOff = new PricesOfWork(household, this.smooth);
     this.until = until;
     this.before = before;
+    this.still = still;
   }
 
-  get undamaged(): PresentVehicle {
-    return this.before ?? this.inputs.vehicle;
+  get origin(): Context {
+    return this.before ?? this;
   }
 
   get horizon(): number {
@@ -215,34 +226,53 @@ class Numbers implements Context {
 }
 
 /** The numbers of one evaluation, read when they are asked for. */
-export const contextOf = (inputs: Inputs, facts: Facts, future: Future, rounding: Rounding): Context =>
-  new Numbers(inputs, facts, future, rounding, null, null);
+export const contextOf = (
+  inputs: Inputs,
+  facts: Facts,
+  future: Future,
+  rounding: Rounding,
+  still: Still | null = null,
+): Context => new Numbers(inputs, facts, future, rounding, null, null, still);
+
+const originIn = (ctx: Context, change: (origin: Context) => Context): Context | null =>
+  ctx.origin === ctx ? null : change(ctx.origin);
 
 /** The same inputs in another future. */
-export const inFuture = (future: Future, { inputs, facts, rounding, undamaged }: Context): Context =>
-  new Numbers(inputs, facts, future, rounding, null, undamaged);
+export const inFuture = (future: Future, ctx: Context): Context =>
+  new Numbers(
+    ctx.inputs,
+    ctx.facts,
+    future,
+    ctx.rounding,
+    null,
+    originIn(ctx, (origin) => inFuture(future, origin)),
+  );
 
 /** The same for a solver, which needs functions without steps. */
-export const unrounded = ({ inputs, facts, future, undamaged }: Context): Context =>
-  new Numbers(inputs, facts, future, 'unrounded', null, undamaged);
+export const unrounded = (ctx: Context): Context =>
+  new Numbers(ctx.inputs, ctx.facts, ctx.future, 'unrounded', null, originIn(ctx, unrounded));
 
 /** The same up to an earlier month. */
-export const upTo = (until: number, { inputs, facts, future, rounding, undamaged }: Context): Context =>
-  new Numbers(inputs, facts, future, rounding, until, undamaged);
+export const upTo = (until: number, ctx: Context): Context =>
+  new Numbers(
+    ctx.inputs,
+    ctx.facts,
+    ctx.future,
+    ctx.rounding,
+    until,
+    originIn(ctx, (at) => upTo(until, at)),
+  );
 
 /** The same future for another vehicle in the present one's place. */
-export const withVehicle = (
-  vehicle: Inputs['vehicle'],
-  { inputs, facts, future, rounding, undamaged }: Context,
-): Context => {
-  const { household, workNeeded, replacement, doingWithout, anotherLikeOurs, claim } = inputs;
+export const withVehicle = (vehicle: Inputs['vehicle'], ctx: Context): Context => {
+  const { household, workNeeded, replacement, doingWithout, anotherLikeOurs, usualLike, claim } = ctx.inputs;
   return new Numbers(
-    { household, vehicle, workNeeded, replacement, doingWithout, anotherLikeOurs, claim },
-    facts,
-    future,
-    rounding,
+    { household, vehicle, workNeeded, replacement, doingWithout, anotherLikeOurs, usualLike, claim },
+    ctx.facts,
+    ctx.future,
+    ctx.rounding,
     null,
-    undamaged,
+    ctx.origin,
   );
 };
 
@@ -266,3 +296,14 @@ export const onceFor = <T>(ctx: Context, name: string, compute: () => T): T => {
   ctx.known.set(name, result);
   return result;
 };
+
+/**
+ * The same, taken from numbers near these where it hangs on none in which they differ.
+ *
+ * @param compute reads the numbers of the context it is handed and nothing else, and leaves nothing to be read later
+ */
+export const stillFor = <T>(ctx: Context, name: string, compute: (ctx: Context) => T): T =>
+  onceFor(ctx, name, () => {
+    const same = ctx.still?.of(name, compute);
+    return same ? same.result : compute(ctx);
+  });

@@ -4,6 +4,7 @@ import { type Contract, type Line, postMoney } from '../../cashflow/posting.ts';
 import type { Context } from './context.ts';
 import { nameOf, pathOf } from './held.ts';
 import { LIKE_OURS } from './likeOurs.ts';
+import { wantsIn } from './purchaseExtras.ts';
 
 /** Ours may not be driven as it stands today, so looking for another is done without a vehicle. */
 const stands = ({ inputs }: Context): boolean =>
@@ -42,13 +43,12 @@ export const findingOne = (month: number, ctx: Context): Contract[] => {
       postMoney(sink, without, 0, said.days * ctx.inputs.household.dayWithout);
     },
     (sink) => {
-      const due = month + 6;
+      const due = wantsIn(month, ctx);
       const fault: Line = {
         ...line('repairs', 'hidden fault', 'hidden_fault', 'what its seller did not say'),
         role: 'bought unseen',
       };
-      if (due <= ctx.horizon)
-        postMoney(sink, fault, due, said.hiddenFault * levelAt(ctx.levels.repairs, due));
+      postMoney(sink, fault, due, said.hiddenFault * levelAt(ctx.levels.repairs, due));
     },
   ];
 };

@@ -1,10 +1,11 @@
 import { owedAt } from '../../cashflow/contracts/loan.ts';
 import { all } from './byReading.ts';
 import type { Context } from './context.ts';
+import { holdOurs } from './givenUp.ts';
 import type { Treatment, Treatments } from './neededWork.ts';
 import { presentUnearnedAt } from './paidAhead.ts';
 import type { Plan } from './plan.ts';
-import { holdPresent, presentLoan, presentWorth } from './presentVehicle.ts';
+import { presentLoan, presentWorth } from './presentVehicle.ts';
 
 /**
  * Keeping the present vehicle to the horizon, the needed work met as `treatments` says.
@@ -27,7 +28,7 @@ export const keepPlan = (
     work,
     letGo: null,
     replaceMonth: null,
-    pieces: holdPresent(treatments, ctx.horizon, ctx),
+    pieces: holdOurs(treatments, ctx.horizon, ctx),
     changeOver: null,
     awaited: () => null,
     valueAt: (at, month) => worth.from(at)(month),

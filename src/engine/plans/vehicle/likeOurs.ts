@@ -1,4 +1,4 @@
-import { marketValue } from '../../cashflow/contracts/marketValue.ts';
+import { brokenValue, marketValue } from '../../cashflow/contracts/marketValue.ts';
 import type { AnotherLikeOurs, Payment, Replacement, RunningCosts } from '../../scenario/inputs/inputs.ts';
 import { type Context, onceFor } from './context.ts';
 
@@ -18,12 +18,13 @@ const CASH: Payment = { kind: 'cash' };
  * kind of them is never as quick again.
  */
 const madeLikeOurs = (month: number, said: AnotherLikeOurs, ctx: Context): Replacement => {
-  const ours = ctx.undamaged;
+  const ours = ctx.origin.inputs.vehicle;
   const worth = worthLikeOurs(month, ctx);
   const today = ours.sellsFor.running;
   const since = month === 0 || today <= 0 ? 1 : worth / today;
   return {
     age: ours.age + Math.floor(month / 12),
+    bodyStyle: ours.bodyStyle,
     odometer: ours.odometer + month * ctx.distanceAMonth,
     priceWhenNew: ours.priceWhenNew,
     energy: ours.energy,
@@ -61,13 +62,28 @@ const madeLikeOurs = (month: number, said: AnotherLikeOurs, ctx: Context): Repla
 
 /** What ours would bring at the end of a month, running and with clean papers, by the market alone. */
 export const worthLikeOurs = (month: number, ctx: Context): number => {
-  const { sellsFor, value: law, floor } = ctx.undamaged;
+  const { sellsFor, value: law, floor } = ctx.origin.inputs.vehicle;
   if (month === 0) return sellsFor.running;
   return marketValue(
     { now: sellsFor.running, law, floor, brandFactor: 1 },
     month,
     month * ctx.distanceAMonth,
   );
+};
+
+/** What one like ours brings at the end of a month, running and broken down. */
+export const pricesLikeOurs = (month: number, ctx: Context) => {
+  const { sellsFor } = ctx.origin.inputs.vehicle;
+  const running = worthLikeOurs(month, ctx);
+  const broken = brokenValue(running, sellsFor.running, sellsFor.brokenDown, sellsFor.scrap);
+  return { running, broken: Math.min(running, broken) };
+};
+
+/** What another one costs by what ours is worth, where its price is told; null where it goes by what is asked above that. */
+export const askedLikeOurs = (ctx: Context): ((worth: number) => number) | null => {
+  const price = ctx.inputs.anotherLikeOurs?.price ?? null;
+  const today = ctx.origin.inputs.vehicle.sellsFor.running;
+  return price === null ? null : (worth) => (today > 0 ? (price * worth) / today : price);
 };
 
 const likeOurs = (month: number, ctx: Context): Replacement => {

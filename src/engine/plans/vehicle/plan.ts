@@ -28,6 +28,10 @@ export interface Standing {
 /** The price of a sale that its buyer has not paid yet, given numbers; null where there is none. */
 export type AwaitedFrom = (ctx: Context) => Awaited | null;
 
+/** It comes to it for sure. */
+const SURELY = { counted: 1, cash: 1, shop: 1 };
+export const WHOLE = (): ByReading<number> => SURELY;
+
 /** A complete plan for the horizon before there are numbers: what happens, and what would be owned and owed. */
 export interface Plan extends OptionIdentity, Standing {
   /** What happens from today on. */
@@ -37,6 +41,8 @@ export interface Plan extends OptionIdentity, Standing {
     readonly month: number;
     readonly pieces: readonly Piece[];
     readonly awaited: AwaitedFrom;
+    /** The chance that it comes to it: the old one may have been given up by then. */
+    readonly share: (ctx: Context) => ByReading<number>;
   } | null;
   /** The price of a sale begun today. */
   readonly awaited: AwaitedFrom;

@@ -4,6 +4,12 @@ import type { Contract } from '../../cashflow/posting.ts';
 import type { Replacement } from '../../scenario/inputs/inputs.ts';
 import type { Context } from './context.ts';
 
+/**
+ * The month in which a used one wants what nobody knew of: in the middle of its first year. Where the look ends before, on
+ * the last day: it is owed all the same, and one bought late would look cheaper than it is.
+ */
+export const wantsIn = (month: number, ctx: Context): number => Math.min(month + 6, ctx.horizon);
+
 /** What comes with buying: the inspection before, a used one's catch-up, one-offs; each at its month's prices. */
 export const around = (
   offer: Replacement,
@@ -30,7 +36,7 @@ export const around = (
       'catching up',
       'catch_up',
       'tyres, brakes, fluids of a used one in its first year',
-      month + 6,
+      wantsIn(month, ctx),
       offer.catchUp,
     ),
     ...offer.oneOffs.map((one, i) => at(one.name, 'one_offs', 'once', month + one.month, one.amount, i)),

@@ -1,13 +1,13 @@
 import type { Contract } from '../../cashflow/posting.ts';
 import { replacedAt, type Sold } from './changeOver.ts';
 import type { Context } from './context.ts';
-import { mayEnd } from './endMixture.ts';
+import { holdOurs, mayEnd } from './givenUp.ts';
 import { keepPlan, treatmentsOf } from './keepPlan.ts';
 import { mayWait, type Treatments } from './neededWork.ts';
 import { months, replacementIds } from './optionNames.ts';
 import { presentUnusedToday } from './paidAhead.ts';
 import type { Plan } from './plan.ts';
-import { holdPresent, letGoToday, type Offer, offersToday, priceOf } from './presentVehicle.ts';
+import { letGoToday, type Offer, offersToday, priceOf } from './presentVehicle.ts';
 import { type Recipe, recipe } from './recipe.ts';
 import { soldWalking } from './retirement.ts';
 import type { Awaited, Sale } from './selling.ts';
@@ -54,7 +54,7 @@ export const laterPlan = (index: number, month: number, ctx: Context): Plan => {
     return { ...kept, id, label, work, side: 'later' };
   }
   const offer = month === 0 ? offersToday(ctx).find((o) => !o.mended && o.privately) : undefined;
-  const held = offer ? [] : holdPresent(treatments, month, ctx);
+  const held = offer ? [] : holdOurs(treatments, month, ctx);
   const sold = offer ? soldToday(offer) : soldWalking(month, 'running', treatments);
   const plan: Plan = {
     ...replacedAt(index, month, treatments, held, sold, ctx),

@@ -2,13 +2,11 @@ import { brokenValue } from '../../cashflow/contracts/marketValue.ts';
 import { levelAt } from '../../cashflow/levels.ts';
 import { type Category, type Contract, postMoney } from '../../cashflow/posting.ts';
 import type { Amounts } from './byReading.ts';
-import { replacedAt, type Sold } from './changeOver.ts';
+import type { Sold } from './changeOver.ts';
 import type { Context } from './context.ts';
-import { keepPlan } from './keepPlan.ts';
 import type { Treatments } from './neededWork.ts';
 import { presentUnusedBack } from './paidAhead.ts';
-import type { Plan } from './plan.ts';
-import { holdPresent, presentValueAt, sellLater } from './presentVehicle.ts';
+import { presentValueAt, sellLater } from './presentVehicle.ts';
 import { type Recipe, recipe } from './recipe.ts';
 import { type Awaited, netValue, type Sale, sellPrivately } from './selling.ts';
 
@@ -22,7 +20,7 @@ export type WalksAs = 'running' | 'broken';
 export const presentBrokenAt = (treatments: Treatments, month: number, ctx: Context): number => {
   const { sellsFor, brandFactor } = ctx.inputs.vehicle;
   const running = presentValueAt(treatments, month, month, ctx);
-  const [today, brokenToday] = [sellsFor.running * brandFactor, sellsFor.asItStands * brandFactor];
+  const [today, brokenToday] = [sellsFor.running * brandFactor, sellsFor.brokenDown * brandFactor];
   return Math.min(running, brokenValue(running, today, brokenToday, sellsFor.scrap));
 };
 
@@ -107,41 +105,5 @@ export const soldWalking = (month: number, how: WalksAs, treatments: Treatments)
     proceeds: recipe(proceedsThen, month, how, treatments),
     pieces: [recipe(letGo, sale, month, how)],
     awaited: recipe(awaitedBy, sale),
-  };
-};
-
-/**
- * Walking away at the end of month t, 0..H: the needed work met as `treatments` says (on the first day at the latest
- * while t is 0), the vehicle held till then, and replaced. Broken down it is sold as that, and in a hurry; the tow is owed
- * whether it is mended or not, so it belongs to the failure. At H there is nothing to replace it for: it is sold.
- *
- * What the failures of month t cost is for the future to say: a bill that is not paid must not be among them.
- *
- * @param ctx for what there is, not for how much
- */
-export const walkPlan = (
-  replacement: number,
-  month: number,
-  how: WalksAs,
-  treatments: Treatments,
-  ctx: Context,
-): Plan => {
-  const id = `walk/${replacement}/${month}/${how}`;
-  const label = `Keep it to month ${month}, then walk away`;
-  const work = treatments.includes('patch') ? 'patched' : treatments.includes('wait') ? 'left' : 'mended';
-  if (month >= ctx.horizon) {
-    const kept = keepPlan(id, label, work, treatments, ctx);
-    const sold: Plan['valueAt'] = (at, m) =>
-      m < at.horizon ? kept.valueAt(at, m) : valueWalking(m, how, treatments, at);
-    return { ...kept, side: 'later', valueAt: sold };
-  }
-  const sold = soldWalking(month, how, treatments);
-  const held = holdPresent(treatments, month, ctx);
-  return {
-    ...replacedAt(replacement, month, treatments, held, sold, ctx),
-    id,
-    label,
-    work,
-    letGo: how === 'running' ? 'private' : 'as it stands',
   };
 };

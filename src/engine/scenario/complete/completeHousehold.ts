@@ -2,11 +2,13 @@ import { distanceRatio } from '../../quantity/distance.ts';
 import * as HOME from '../inputs/householdInputs.ts';
 import type { AnotherLikeOurs, DoingWithout, Household, PricesRise } from '../inputs/inputs.ts';
 import * as LIKE from '../inputs/likeInputs.ts';
-import { MILES_A_YEAR, MILES_SOURCE } from '../inputs/tables.ts';
+import { MILES_SOURCE, tableMiles } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
+import { kindOf } from '../reading/kind.ts';
+import type { Stated } from '../reading/stated.ts';
 import type { Sparse } from '../schema/scenarioSchema.ts';
 import { ageOf } from './completeVehicle.ts';
-import { type Fallback, following, type Pen } from './quantityBook.ts';
+import { type Fallback, following, type Pen, penFor } from './quantityBook.ts';
 
 type SparseHousehold = NonNullable<Sparse['household']>;
 
@@ -18,9 +20,7 @@ const pricesRise = (pen: Pen, file: SparseHousehold['prices_rise']): PricesRise 
 
 /** What vehicles of its type and age are driven a year, in the household's unit. */
 const usualDistance = ({ vehicle }: Sparse, { units }: Pen, date: string): Fallback => {
-  const byAge = MILES_A_YEAR[vehicle.kind ?? 'car'];
-  const age = Math.min(ageOf(vehicle, date), byAge.length - 1);
-  const miles = byAge[age] as number;
+  const miles = tableMiles(kindOf(vehicle), ageOf(vehicle, date));
   return following(significant(miles * distanceRatio('miles', units.distance), 3), MILES_SOURCE, 'table');
 };
 
@@ -36,14 +36,28 @@ export const completeHousehold = (file: Sparse, root: Pen, date: string): Househ
       'distanceAYear',
       usualDistance(file, root, date),
     ),
+    milesAUnit: 1 / distanceRatio('miles', distance),
     ...pen.all(HOME.HOUSEHOLD, home),
     pricesRise: pricesRise(pen.at('pricesRise', 'prices_rise'), home?.prices_rise),
     atHome: pen.at('atHome', 'at_home').all(HOME.AT_HOME, home?.at_home),
     savings: fund('savings'),
     spareEachMonth: fund('spareEachMonth'),
+    ...completeBigBills(file.big_bills, top),
     cardRate: pen.from(HOME.HOUSEHOLD_MORE, home)('cardRate'),
   };
 };
+
+const NONE: Stated = { value: 0, range: null, unit: '', how: null, source: '', note: '' };
+
+/** Big bills as the table has them, so many times that, or none. */
+const completeBigBills = (said: Sparse['big_bills'], top: Pen) => {
+  const stated = said === 'no' ? NONE : said === 'yes' ? undefined : said;
+  return top.all(HOME.BIG_BILLS, stated && { big_bills: stated });
+};
+
+/** Another one like any vehicle as usual, in the household's currency. */
+export const usualLike = (root: Pen): AnotherLikeOurs =>
+  penFor(null, root.units).all(LIKE.LIKE_OURS, undefined);
 
 /** Another one like ours, by default; null where the file says that there is none. */
 export const completeLikeOurs = (file: Sparse['another_like_ours'], root: Pen): AnotherLikeOurs | null =>

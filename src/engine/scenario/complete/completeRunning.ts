@@ -10,6 +10,7 @@ import {
 } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
 import * as VEHICLE from '../inputs/vehicleInputs.ts';
+import { kindOf } from '../reading/kind.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenarioSchema.ts';
 import { completeEnergy, type Pumps } from './completeEnergy.ts';
@@ -65,7 +66,7 @@ const averages = (file: SparseRunning, pen: Pen, shared: Shared) => {
   const listed = file.upkeep !== undefined;
   const repairs = pen.at('averageRepairs', '');
   const take = repairs.from(VEHICLE.REPAIRS, file);
-  const typeFactor = significant(REPAIR_BY_KIND[file.kind ?? 'car'] * REPAIR_BY_POWERTRAIN[powertrain], 12);
+  const typeFactor = significant(REPAIR_BY_KIND[kindOf(file)] * REPAIR_BY_POWERTRAIN[powertrain], 12);
   const { key, or } = VEHICLE.REPAIRS.bill;
   const bill = repairs.takeRanged('bill.mean', key, VEHICLE.REPAIRS.bill, file[key], or, {
     varies: 'each time',
@@ -124,6 +125,7 @@ export const completeRunning = (
   };
   const costs: RunningCosts = {
     age,
+    bodyStyle: kindOf(file),
     odometer,
     priceWhenNew,
     energy: energy.energy,

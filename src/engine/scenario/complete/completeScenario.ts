@@ -12,7 +12,7 @@ import { completeChance, correlationsOf, isAt } from './completeChance.ts';
 import { completeClaim } from './completeClaim.ts';
 import { type PumpPrice, type Pumps, pumpPath } from './completeEnergy.ts';
 import { completeFacts } from './completeFacts.ts';
-import { completeDoingWithout, completeHousehold, completeLikeOurs } from './completeHousehold.ts';
+import { completeDoingWithout, completeHousehold, completeLikeOurs, usualLike } from './completeHousehold.ts';
 import { completePlace } from './completePlace.ts';
 import { completeReplacement } from './completeReplacement.ts';
 import type { Shared } from './completeRunning.ts';
@@ -128,7 +128,13 @@ export const completeNumbers = (
     // Words for whoever reads the quantities.
     leftOut: (bill) => leftOutOf(bill, one, quantities === null ? [] : files, units),
   });
-  const present = completeVehicle(file.vehicle, root, date, sharedFor(file.vehicle));
+  const present = completeVehicle(
+    file.vehicle,
+    root,
+    date,
+    sharedFor(file.vehicle),
+    (file.work_needed?.length ?? 0) > 0,
+  );
   const parts = present.vehicle.components.map((part) => part.name);
   const stands = file.vehicle.may_be_driven === false || file.vehicle.recall_stop === true;
   const jobs = (file.work_needed ?? []).map((job, i) => completeJob(job, i, root, parts, stands));
@@ -147,6 +153,7 @@ export const completeNumbers = (
     replacement: bought.map((one) => one.replacement),
     doingWithout,
     anotherLikeOurs: completeLikeOurs(file.another_like_ours, root),
+    usualLike: usualLike(root),
     claim: claim?.claim ?? null,
   };
   return {

@@ -43,6 +43,7 @@ export const completeVehicle = (
   root: Pen,
   date: string,
   shared: Shared,
+  needsWork: boolean,
 ): { readonly vehicle: PresentVehicle; readonly energyUnit: EnergyUnit } => {
   const pen = root.at('vehicle', 'vehicle', file.what);
   const prices = file.sells_for;
@@ -51,9 +52,15 @@ export const completeVehicle = (
   const { odometer, priceWhenNew } = pen.all(VEHICLE.PRESENT, file);
   const running = sale('running');
   const asItStands = sale('asItStands');
+  const part = OWNED.SALE.brokenDown.or.value * running;
+  const broken =
+    needsWork || part > asItStands
+      ? following(asItStands, 'as it stands today')
+      : following(part, 'our guess: three tenths of what it brings running');
+  const brokenDown = sale('brokenDown', broken);
   const half = following(
-    asItStands * OWNED.SALE.scrap.or.value,
-    'our guess: half of what it brings as it stands',
+    brokenDown * OWNED.SALE.scrap.or.value,
+    'our guess: half of what it brings broken down',
   );
   const scrap = sale('scrap', half);
   const floor = pen.from(VEHICLE.WORTH, file)('floor', following(scrap, 'as scrap'));
@@ -75,6 +82,7 @@ export const completeVehicle = (
       asItStands,
       tradeIn: sale('tradeIn'),
       tradeInMended: sale('tradeInMended'),
+      brokenDown,
       scrap,
     },
     loan: file.loan ? pen.at('loan', 'loan').all(OWNED.LOAN_LEFT, file.loan) : null,

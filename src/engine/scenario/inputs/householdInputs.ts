@@ -2,7 +2,7 @@
 import { LONGEST_HORIZON } from '../../quantity/month.ts';
 import { byUnit, choice, follows, guess, guessOf, needed, nil, orNone, usual } from './declared.ts';
 import { bounded, chance, chosen, exactly, known, money, open, share, spec, whole } from './specs.ts';
-import { REPAIR_PRICE_INDEX, TABLE_PRICE_YEAR } from './tables.ts';
+import { ON_THE_ROAD_SOURCE, REPAIR_PRICE_INDEX, TABLE_PRICE_YEAR } from './tables.ts';
 
 export const PER_DOLLAR = known(
   spec('factor', 0.000_001, 1_000_000, 'quoted', 'currency units per US dollar'),
@@ -17,6 +17,18 @@ export const FUND = {
   ),
   /** Money put by for this; null: nobody said, so nothing is checked against it or put on the card. */
   savings: orNone('savings_for_this', money(200_000, 'measured', 'savings for this')),
+};
+
+/** At the top of the file as well. */
+export const BIG_BILLS = {
+  /** Multiplies what the table says of every vehicle's kind and age; 0: none. */
+  bigBills: usual('big_bills', spec('factor', 0, 10, 'guess', 'big bills against what the table says'), {
+    value: 1,
+    unit: 'times what the table says',
+    date: '2021',
+    source: ON_THE_ROAD_SOURCE,
+    mark: 'table',
+  }),
 };
 
 /** In the household's unit. */

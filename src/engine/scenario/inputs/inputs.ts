@@ -6,6 +6,7 @@ import type * as HOME from './householdInputs.ts';
 import type * as LIKE from './likeInputs.ts';
 import type * as OWNED from './ownedInputs.ts';
 import type * as PURCHASE from './purchaseInputs.ts';
+import type { VehicleKind } from './tables.ts';
 import type * as VEHICLE from './vehicleInputs.ts';
 import type * as WORK from './workInputs.ts';
 
@@ -28,6 +29,8 @@ export interface Inputs {
   readonly doingWithout: DoingWithout | null;
   /** Another running one of the same kind, age and distance; null: there is none to be had. */
   readonly anotherLikeOurs: AnotherLikeOurs | null;
+  /** The same as usual, whatever the file says: how any vehicle that is given up is renewed by its like, in thought. */
+  readonly usualLike: AnotherLikeOurs;
   /** A collision not settled yet: the vehicle is described as it was before. */
   readonly claim: Claim | null;
 }
@@ -35,8 +38,11 @@ export interface Inputs {
 export interface Household
   extends Numbers<typeof HOME.HOUSEHOLD>,
     Numbers<typeof HOME.FUND>,
+    Numbers<typeof HOME.BIG_BILLS>,
     Omit<Numbers<typeof HOME.HOUSEHOLD_MORE>, 'tablePriceRatio' | 'fuelPrice' | 'powerPrice'> {
   readonly distanceAYear: number;
+  /** Miles in one unit of the household's distance. */
+  readonly milesAUnit: number;
   readonly pricesRise: PricesRise;
   readonly atHome: Numbers<typeof HOME.AT_HOME>;
 }
@@ -105,6 +111,8 @@ export interface RunningCosts
     Numbers<typeof VEHICLE.WORTH> {
   /** Whole years since the model year, at month 0. */
   readonly age: number;
+  /** Which column of the tables it belongs to. */
+  readonly bodyStyle: VehicleKind;
   readonly energy: Numbers<typeof VEHICLE.FUEL> & {
     /** `per100`: units of energy per 100 of distance (l/100 km, kWh/100 km); `perUnit`: distance on one unit (mpg). */
     readonly stated: 'per100' | 'perUnit';

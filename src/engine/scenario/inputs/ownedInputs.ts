@@ -13,10 +13,16 @@ export const SALE = {
   tradeIn: orNone('trade_in', money(200_000, 'quoted', 'trade-in as it stands')),
   /** Dealer's offer with the work done. */
   tradeInMended: orNone('trade_in_mended', money(200_000, 'quoted', 'trade-in with the work done')),
+  /** Private sale once it has broken down: as it stands, where it needs work today. */
+  brokenDown: follows(
+    'broken_down',
+    money(200_000, 'guess', 'sale once it has broken down'),
+    guessOf(0.3, 'of what it brings running'),
+  ),
   scrap: follows(
     'scrap',
     money(100_000, 'guess', 'scrap value'),
-    guessOf(0.5, 'of what it brings as it stands'),
+    guessOf(0.5, 'of what it brings broken down'),
   ),
 };
 

@@ -25,6 +25,7 @@ export interface PublicTables {
   readonly repairPrices2019: Fact<number>;
   readonly repairPrices2025July: Fact<number>;
   readonly milesAYear: Fact<ByKind<readonly number[]>>;
+  readonly onTheRoad: Fact<ByKind<readonly number[]>>;
 }
 
 const TABLES: AsRead<PublicTables> = data;
@@ -78,3 +79,48 @@ export const REPAIR_PRICE_INDEX = {
 export const MILES_A_YEAR: ByKind<readonly number[]> = TABLES.milesAYear.value;
 
 export const MILES_SOURCE = TABLES.milesAYear.source;
+
+/** Share of a model year still on the road by age, and where that is from. */
+const ON_THE_ROAD: ByKind<readonly number[]> = TABLES.onTheRoad.value;
+export const ON_THE_ROAD_SOURCE = TABLES.onTheRoad.source;
+
+/** Share that leaves the road each year while young: by collision and theft, for none is given up so soon. */
+const lostYoung = (kind: VehicleKind): number => {
+  const on = ON_THE_ROAD[kind];
+  const years = [1, 2, 3, 4];
+  const lost = years.map((a) => 1 - (on[a] as number) / (on[a - 1] as number));
+  return lost.reduce((sum, s) => sum + s, 0) / years.length;
+};
+
+const bigBillsByAge = (kind: VehicleKind): number[] => {
+  const on = ON_THE_ROAD[kind];
+  const young = lostYoung(kind);
+  return on.slice(0, -1).map((now, a) => {
+    const left = 1 - (on[a + 1] as number) / now;
+    return Math.max(0, Math.log((1 - young) / (1 - left)));
+  });
+};
+
+const BIG_BILLS: ByKind<readonly number[]> = {
+  car: bigBillsByAge('car'),
+  suv: bigBillsByAge('suv'),
+  truck: bigBillsByAge('truck'),
+};
+
+/**
+ * Bills a year at which the ordinary household of a vehicle's kind and age gives it up, driven as far as the table has
+ * it: ln((1 - s of young ones) / (1 - s)), s the share that leaves the road in the year. Collision and theft are left
+ * out, for a young one leaves by nothing else. Beyond the table as at its last age.
+ *
+ * @param age whole years from the model year, 0 and up
+ */
+export const bigBillsAYear = (kind: VehicleKind, age: number): number => {
+  const byAge = BIG_BILLS[kind];
+  return byAge[Math.min(Math.max(0, Math.floor(age)), byAge.length - 1)] as number;
+};
+
+/** Miles the table has a vehicle of a kind driven in a year at an age. */
+export const tableMiles = (kind: VehicleKind, age: number): number => {
+  const byAge = MILES_A_YEAR[kind];
+  return byAge[Math.min(Math.max(0, Math.floor(age)), byAge.length - 1)] as number;
+};

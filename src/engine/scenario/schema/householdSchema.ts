@@ -2,7 +2,7 @@ import * as z from 'zod/mini';
 import * as HOME from '../inputs/householdInputs.ts';
 import { LIKE_OURS } from '../inputs/likeInputs.ts';
 import type { Units } from '../inputs/units.ts';
-import { list, mapping, maybe, num, words, yesNo } from './fields.ts';
+import { list, mapping, maybe, num, numOr, words, yesNo } from './fields.ts';
 import { shapeOf } from './groupShape.ts';
 
 /** The household: who is in it, how far it looks ahead, what its money and its time are worth. */
@@ -32,6 +32,15 @@ export const householdSchema = (units: Units) =>
 /** Doing without a vehicle: rides, a rental, a borrowed spare. */
 export const doingWithoutSchema = (units: Units) =>
   mapping(shapeOf(HOME.WITHOUT, units), 'What getting by without a vehicle would cost.');
+
+/** Bills that may end a vehicle: as the table has them, so many times that, or none. */
+export const bigBillsSchema = (units: Units) =>
+  numOr(
+    HOME.BIG_BILLS.bigBills,
+    units,
+    { no: 'no', yes: 'yes' },
+    'Bills so big that they may end a vehicle, against what the table says of its kind and age; "no" leaves them out.',
+  );
 
 /** Another one like the present vehicle: whether there is one to be had, or what is known of it. */
 export const likeOursSchema = (units: Units) =>

@@ -78,7 +78,12 @@ export const runningShape = (units: Units) => {
   return {
     what: words('The vehicle in a few words, best with its model year: "2009 wagon".'),
     ...shapeOf(VEHICLE.MODEL_YEAR, units),
-    kind: maybe(oneOf(['car', 'suv', 'truck'], 'Which column of the repair table it belongs to.')),
+    kind: maybe(
+      oneOf(
+        ['car', 'suv', 'truck'],
+        'Which column of the tables it belongs to: a car is a sedan, wagon or hatchback; a suv a utility or van; a truck a pickup. Read from its name unless told.',
+      ),
+    ),
     powertrain: maybe(oneOf(['combustion', 'hybrid', 'plug_in', 'battery'], 'What drives it.')),
     insurance_a_year,
     registration_a_year,

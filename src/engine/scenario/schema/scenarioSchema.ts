@@ -8,6 +8,7 @@ import { date, dateOrMonths, list, mapping, maybe, num, numOr, record, words, ye
 import { shapeByUnit, shapeOf } from './groupShape.ts';
 import {
   alreadySpentSchema,
+  bigBillsSchema,
   doingWithoutSchema,
   householdSchema,
   likeOursSchema,
@@ -51,6 +52,7 @@ export const scenarioSchema = (units: Units) =>
       replacement: z.optional(replacementSchema(units)),
       doing_without: maybe(doingWithoutSchema(units)),
       another_like_ours: z.optional(likeOursSchema(units)),
+      big_bills: maybe(bigBillsSchema(units)),
       claim: maybe(claimSchema(units)),
       needs: maybe(
         record(

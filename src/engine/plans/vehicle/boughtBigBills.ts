@@ -1,0 +1,130 @@
+/** Big bills of a bought vehicle: where one is above what going on is worth, the vehicle is renewed by its like. */
+import type { ByReading, Contract } from '../../cashflow/posting.ts';
+import { billAt } from '../../chance/bigBill.ts';
+import { arrivalTimes } from '../../chance/failureTimes.ts';
+import { yearOf } from '../../quantity/month.ts';
+import { remember } from '../../quantity/remember.ts';
+import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
+import {
+  BIG,
+  bigBillsAMonth,
+  bigLines,
+  bigMonth,
+  fixedBefore,
+  type Prices,
+  priced,
+  renewalAt,
+} from './bigBills.ts';
+import { type Context, type DrawnFuture, onceFor, recalled } from './context.ts';
+import type { Span } from './span.ts';
+
+/** A vehicle whose like can be had, and what it brings in a month. */
+export interface Renewable {
+  /** Tells it from every other one, and from itself bought in another month. */
+  readonly key: string;
+  readonly vehicleAt: (ctx: Context) => RunningCosts;
+  readonly pricesAt: (month: number, ctx: Context) => Prices;
+  /** What its like costs where that is not told by what it is worth. */
+  readonly priceAt: (ctx: Context) => ((worth: number) => number) | null;
+}
+
+/** In counted money and at a shop: up to which a big bill is paid in a month, and from where on one is big. */
+interface Limits {
+  readonly counted: number;
+  readonly shop: number;
+}
+
+type ByMonth = (ByReading<number> | undefined)[];
+
+/** What renewing it takes in a month; worked out once for these numbers. */
+export const renewalOf = (one: Renewable, month: number, ctx: Context): ByReading<number> => {
+  const byMonth = onceFor(ctx, one.key, (): ByMonth => []);
+  const known =
+    byMonth[month] ?? renewalAt(one.pricesAt(month, ctx), one.vehicleAt(ctx), one.priceAt(ctx), month, ctx);
+  byMonth[month] = known;
+  return known;
+};
+
+/** One month of its big bills, expected; limits are those of mean inputs. */
+export const boughtBigMonth = (one: Renewable, start: number, month: number, ctx: Context) => {
+  const rate = bigBillsAMonth(one.vehicleAt(ctx), yearOf(month - start), ctx);
+  if (rate <= 0) return null;
+  const limits: Limits = renewalOf(one, month, fixedBefore(ctx));
+  return bigMonth(rate, limits.shop, limits, month, ctx);
+};
+
+/** Months of which none is left out. */
+const allMonths = remember(
+  (months: number) => new Float64Array(months).fill(1),
+  ([a], [b]) => a === b,
+  64,
+);
+
+/** When big bills come in a drawn future, in months after the start, and the share of big bills that are smaller. */
+export const bigArrivals = (
+  vehicle: RunningCosts,
+  luckOf: string,
+  part: number,
+  months: number,
+  future: DrawnFuture,
+  ctx: Context,
+) =>
+  recalled(future, vehicle.value, ['big bills', luckOf, vehicle.age, part, months], () => {
+    const luck = future.luckOf(luckOf, BIG);
+    const at = arrivalTimes((year) => part * bigBillsAMonth(vehicle, year, ctx), allMonths(months), luck);
+    return at.map((time, i) => ({ month: Math.max(1, Math.ceil(time)), u: luck.quantile(i) }));
+  });
+
+/**
+ * Over the months in which it is held: bills up to their limit are paid; above it, it is renewed by its like in that
+ * month, its clocks and what comes running on, with no new loan.
+ *
+ * @param free months after the start in which a guarantee pays
+ */
+export const boughtBigBills = (one: Renewable, span: Span, free: number, ctx: Context): Contract[] => {
+  if (ctx.inputs.household.bigBills === 0) return [];
+  const { paid, ended } = bigLines(span.name);
+  const { future } = ctx;
+  if (future.kind === 'expected')
+    return [
+      (sink) => {
+        for (let month = span.start + free + 1; month <= span.end; month++) {
+          const big = boughtBigMonth(one, span.start, month, ctx);
+          if (big === null) continue;
+          sink.post(paid, month, big.paid.counted, big.paid.cash, big.paid.shop);
+          if (big.hours !== 0) sink.time?.(paid, month, big.hours);
+          const takes = renewalOf(one, month, ctx);
+          const { counted, cash, shop } = big.ends;
+          sink.post(ended, month, counted * takes.counted, cash * takes.cash, shop * takes.shop);
+        }
+      },
+    ];
+  const mean = fixedBefore(ctx);
+  return [
+    (sink) => {
+      let over = 0;
+      for (const { month: after, u } of bigArrivals(
+        one.vehicleAt(ctx),
+        span.luck,
+        1,
+        ctx.horizon - span.start,
+        future,
+        ctx,
+      )) {
+        const month = span.start + after;
+        if (month > span.end || after <= free || month === over) continue;
+        const limits = renewalOf(one, month, mean);
+        const bill = billAt(limits.shop, u);
+        const price = priced(bill, month, ctx);
+        if (price.counted <= limits.counted) {
+          sink.post(paid, month, price.counted, price.cash, price.shop);
+          if (price.hours !== 0) sink.time?.(paid, month, price.hours);
+          continue;
+        }
+        over = month;
+        const takes = renewalOf(one, month, ctx);
+        sink.post(ended, month, takes.counted, takes.cash, takes.shop);
+      }
+    },
+  ];
+};
