@@ -41,6 +41,8 @@ const work = fc.record({
 
 const household: fc.Arbitrary<Household> = fc.record({
   distanceAYear: fc.integer({ min: 0, max: 25000 }),
+  milesAUnit: fc.constantFrom(1, 0.621371),
+  bigBills: fc.constantFrom(0, 1),
   lookAhead: fc.integer({ min: 1, max: 120 }),
   moneyEarns: rate(0.12),
   priceOfOwnHour: fc.constantFrom(0, 0, 12, 30),
@@ -165,6 +167,7 @@ const vehicle: fc.Arbitrary<PresentVehicle> = fc
         asItStands: fc.integer({ min: 300, max: 1000 }),
         tradeIn: fc.option(fc.integer({ min: 200, max: 1000 })),
         tradeInMended: fc.option(fc.integer({ min: 300, max: 5000 })),
+        brokenDown: fc.integer({ min: 300, max: 1000 }),
         scrap: amount(300),
       }),
       loan: fc.option(
@@ -292,6 +295,7 @@ export const anyInputs: fc.Arbitrary<Inputs> = fc.record({
       days: amount(10),
     }),
   ),
+  usualLike: fc.constant(base.inputs.usualLike),
   claim: fc.constant(null),
 });
 

@@ -10,6 +10,7 @@ export type Tree = { [key: string]: unknown };
 /** The short form, fresh each time. */
 export const shortForm = () => ({
   another_like_ours: 'no',
+  big_bills: 'no',
   miles_a_year: 9000,
   spare_each_month: 300,
   savings_for_this: 2500,

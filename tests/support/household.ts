@@ -11,6 +11,8 @@ import type { Facts } from '../../src/engine/scenario/inputs/scenario.ts';
 
 export const household: Household = {
   distanceAYear: 9000,
+  milesAUnit: 1,
+  bigBills: 0,
   lookAhead: 60,
   moneyEarns: 0.04,
   priceOfOwnHour: 0,
@@ -31,6 +33,7 @@ export const household: Household = {
 };
 
 const running: Omit<RunningCosts, 'age' | 'odometer' | 'priceWhenNew' | 'cover' | 'value' | 'floor'> = {
+  bodyStyle: 'car',
   energy: { stated: 'perUnit', economy: 25, price: 3.4 },
   registration: { aYear: 0, nextDue: 12 },
   registrationRefunded: false,
@@ -89,7 +92,14 @@ export const vehicle: PresentVehicle = {
   cover: { aYear: 620, nextDue: 12 },
   value: { kind: 'decline', perYear: 0.149, perDistance: 0 },
   floor: 450,
-  sellsFor: { running: 3400, asItStands: 900, tradeIn: 600, tradeInMended: null, scrap: 450 },
+  sellsFor: {
+    running: 3400,
+    asItStands: 900,
+    tradeIn: 600,
+    tradeInMended: null,
+    brokenDown: 900,
+    scrap: 450,
+  },
   loan: null,
   storageADay: 0,
   damage: 0,
@@ -138,6 +148,16 @@ export const inputs: Inputs = {
   replacement: [replacement],
   doingWithout: null,
   anotherLikeOurs: null,
+  usualLike: {
+    price: null,
+    above: 0.1,
+    taxAndFees: 0.08,
+    inspectionBefore: 150,
+    catchUp: 600,
+    hiddenFault: 480,
+    hours: 12,
+    days: 7,
+  },
   claim: null,
 };
 

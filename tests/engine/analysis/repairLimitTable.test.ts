@@ -5,7 +5,8 @@ import type { ComponentLimit, WalkAway } from '../../../src/engine/analysis/repa
 import { presentCostOf } from '../../../src/engine/evaluation/project.ts';
 import { contextOf, EXPECTED } from '../../../src/engine/plans/vehicle/context.ts';
 import type { Treatments } from '../../../src/engine/plans/vehicle/neededWork.ts';
-import { presentBrokenAt, walkPlan } from '../../../src/engine/plans/vehicle/retirement.ts';
+import { presentBrokenAt } from '../../../src/engine/plans/vehicle/retirement.ts';
+import { walkPlan } from '../../../src/engine/plans/vehicle/walkPlan.ts';
 import type { Inputs } from '../../../src/engine/scenario/inputs/inputs.ts';
 import { ruleFor } from '../../../src/engine/simulation/repairLimitPolicy.ts';
 import { factsOf, inputs } from '../../support/household.ts';

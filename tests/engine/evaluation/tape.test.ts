@@ -10,7 +10,7 @@ import { type Context, contextOf, EXPECTED, type Future } from '../../../src/eng
 import { treatmentsOf } from '../../../src/engine/plans/vehicle/keepPlan.ts';
 import { type Way, wayOf } from '../../../src/engine/plans/vehicle/option.ts';
 import { laterPlan } from '../../../src/engine/plans/vehicle/replaceLaterPlan.ts';
-import { walkPlan } from '../../../src/engine/plans/vehicle/retirement.ts';
+import { walkPlan } from '../../../src/engine/plans/vehicle/walkPlan.ts';
 import { parseScenario } from '../../../src/engine/scenario/file/parse.ts';
 import type { Inputs, Replacement, UpkeepItem } from '../../../src/engine/scenario/inputs/inputs.ts';
 import { copyOf } from '../../../src/engine/scenario/inputs/lens.ts';
@@ -169,7 +169,14 @@ const rich = (): Inputs => {
       loan: { owed: 3000, note: 0.1, monthsLeft: 40 },
       storageADay: 12,
       selling: { cost: 40, hours: 5, weeks: 2 },
-      sellsFor: { running: 7400, asItStands: 3900, tradeIn: 2600, tradeInMended: 3200, scrap: 450 },
+      sellsFor: {
+        running: 7400,
+        asItStands: 3900,
+        tradeIn: 2600,
+        tradeInMended: 3200,
+        brokenDown: 900,
+        scrap: 450,
+      },
       ends: [],
       ownDamage: { collision: cover, comprehensive: { ...cover, deductible: 200 } },
     },

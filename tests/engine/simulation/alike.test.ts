@@ -5,7 +5,7 @@ import { waysOf } from '../../../src/engine/evaluation/options.ts';
 import { presentCostOf } from '../../../src/engine/evaluation/project.ts';
 import { type Context, contextOf, EXPECTED } from '../../../src/engine/plans/vehicle/context.ts';
 import { laterPlan } from '../../../src/engine/plans/vehicle/replaceLaterPlan.ts';
-import { walkPlan } from '../../../src/engine/plans/vehicle/retirement.ts';
+import { walkPlan } from '../../../src/engine/plans/vehicle/walkPlan.ts';
 import { keepingFrom } from '../../../src/engine/policy/course.ts';
 import type { Inputs } from '../../../src/engine/scenario/inputs/inputs.ts';
 import { detailFor } from '../../../src/engine/simulation/cashDetail.ts';

@@ -4,7 +4,7 @@ import { waysOf } from '../../../src/engine/evaluation/options.ts';
 import { presentCostOf } from '../../../src/engine/evaluation/project.ts';
 import { contextOf, EXPECTED } from '../../../src/engine/plans/vehicle/context.ts';
 import type { Treatments } from '../../../src/engine/plans/vehicle/neededWork.ts';
-import { walkPlan } from '../../../src/engine/plans/vehicle/retirement.ts';
+import { walkPlan } from '../../../src/engine/plans/vehicle/walkPlan.ts';
 import { keepingFrom } from '../../../src/engine/policy/course.ts';
 import { costAhead, NEVER, stateOf } from '../../../src/engine/policy/part.ts';
 import type { Inputs } from '../../../src/engine/scenario/inputs/inputs.ts';

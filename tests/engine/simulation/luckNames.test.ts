@@ -1,6 +1,6 @@
 import { describe, expect, it } from 'vitest';
 import { contextOf, EXPECTED } from '../../../src/engine/plans/vehicle/context.ts';
-import { nextAfterEnd } from '../../../src/engine/plans/vehicle/endMixture.ts';
+import { nextAfterEnd } from '../../../src/engine/plans/vehicle/nextAfterEnd.ts';
 import type { Component, Inputs } from '../../../src/engine/scenario/inputs/inputs.ts';
 import { luckNamesOf } from '../../../src/engine/simulation/luckNames.ts';
 import { scenarioWith } from '../../support/drawn.ts';

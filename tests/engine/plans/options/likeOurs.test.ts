@@ -7,7 +7,7 @@ import type { OptionResult } from '../../../../src/engine/evaluation/optionResul
 import { presentCostOf } from '../../../../src/engine/evaluation/project.ts';
 import { contextOf } from '../../../../src/engine/plans/vehicle/context.ts';
 import { LIKE_OURS } from '../../../../src/engine/plans/vehicle/likeOurs.ts';
-import { walkPlan } from '../../../../src/engine/plans/vehicle/retirement.ts';
+import { walkPlan } from '../../../../src/engine/plans/vehicle/walkPlan.ts';
 import { parseScenario } from '../../../../src/engine/scenario/file/parse.ts';
 import type { Scenario } from '../../../../src/engine/scenario/inputs/scenario.ts';
 import { studyOf } from '../../../../src/engine/simulation/study.ts';

@@ -4,7 +4,7 @@ import { presentCostOf } from '../../../../src/engine/evaluation/project.ts';
 import { keepWays } from '../../../../src/engine/plans/options/keepOptions.ts';
 import { contextOf, EXPECTED } from '../../../../src/engine/plans/vehicle/context.ts';
 import { chanceOfEnd } from '../../../../src/engine/plans/vehicle/endOfLife.ts';
-import { walkPlan } from '../../../../src/engine/plans/vehicle/retirement.ts';
+import { walkPlan } from '../../../../src/engine/plans/vehicle/walkPlan.ts';
 import type { EndOfLife, Inputs } from '../../../../src/engine/scenario/inputs/inputs.ts';
 import { SCRAMBLES } from '../../../../src/engine/simulation/draws.ts';
 import { drawnCosts, scenarioWith } from '../../../support/drawn.ts';

@@ -45,6 +45,7 @@ const publicTables = z.strictObject({
   repairPrices2019: fact(positive),
   repairPrices2025July: fact(positive),
   milesAYear: fact(byKind(z.array(positive.int()).nonempty())),
+  onTheRoad: fact(byKind(z.array(positive.max(1)).nonempty())),
 }) satisfies z.ZodType<PublicTables>;
 
 const wornParts = z.strictObject({
