@@ -182,7 +182,7 @@ export const factsOf = (of: Inputs): Facts => ({
   mayBeDriven: null,
   recallChecked: false,
   recallStop: false,
-  structuralRust: 'none',
+  structuralRust: 'not said',
   inspectionDueMonth: null,
   inspectionDay: '',
   inspectionFailed: false,

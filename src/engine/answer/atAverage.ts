@@ -7,6 +7,7 @@ import type { LoanView } from '../analysis/loanView.ts';
 import { loanView } from '../analysis/loanView.ts';
 import { monthlyFits } from '../analysis/monthlyFit.ts';
 import { grainOf, sensitivityOf } from '../analysis/sensitivity.ts';
+import { survivalOf } from '../analysis/survival.ts';
 import { whatIfs } from '../analysis/whatIf.ts';
 import type { OptionResult } from '../evaluation/optionResult.ts';
 import { waysOf } from '../evaluation/options.ts';
@@ -115,6 +116,7 @@ export const firstAnswer = (scenario: Scenario, version: string): Decision => {
     fits: monthlyFits(plans, now, purseOf(scenario), smooth),
     replaceLater,
     lasting: null,
+    survival: survivalOf(smooth),
     economicLife: presentEconomicLife(smooth),
     sunk: {
       spent: addCents(

@@ -6,6 +6,7 @@ import type { LoanView } from '../analysis/loanView.ts';
 import type { MonthlyFit } from '../analysis/monthlyFit.ts';
 import type { WalkAway } from '../analysis/repairLimitView.ts';
 import type { BreakEven, BreakEvenLine, Swing } from '../analysis/sensitivityView.ts';
+import type { Survival } from '../analysis/survival.ts';
 import type { WhatIfs } from '../analysis/whatIf.ts';
 import type { ByReading } from '../cashflow/posting.ts';
 import type { Best, OptionResult } from '../evaluation/optionResult.ts';
@@ -109,6 +110,8 @@ export interface Decision extends WhatIfs {
   readonly replaceLater: readonly ReplaceLater[];
   /** How long it has to last for keeping it to pay; null where that is no question, or not asked yet (first tier). */
   readonly lasting: Lasting | null;
+  /** How likely ours is still on the road; null where big bills are left out. */
+  readonly survival: Survival | null;
   readonly economicLife: EconomicLife;
   readonly sunk: { readonly spent: Cents; readonly returns: Cents };
   readonly cautions: readonly Caution[];

@@ -4,9 +4,10 @@ import { lastingChart } from '../charts/lasting.ts';
 import { replaceLaterChart } from '../charts/replaceLater.ts';
 import { calendar, counted, span, stepBeside } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
-import { table } from '../tables/table.ts';
+import { folded, table } from '../tables/table.ts';
 import { lastsSentence } from '../words/lasting.ts';
-import { block, type Chapter, notes, type Page, pick } from './page.ts';
+import { survivalSentences } from '../words/survival.ts';
+import { block, type Chapter, notes, type Page, paragraphs, pick } from './page.ts';
 
 const bestWords = ({ d }: Page, later: ReplaceLater): string => {
   const { month } = later.best;
@@ -116,6 +117,29 @@ const lastingFigure = ({ d, format, figure }: Page): Html | null => {
   });
 };
 
+/** Year by year: how many of a hundred are still on the road. */
+const survivalTable = ({ d }: Page): Html | null => {
+  const { survival } = d;
+  if (!survival) return null;
+  const share = (chance: number): string => {
+    const whole = Math.round(100 * chance);
+    return whole >= 100 ? 'more than 99' : whole < 1 ? 'fewer than 1' : String(whole);
+  };
+  return folded(
+    'How many of a hundred are still on the road, year by year',
+    table({
+      caption: 'Still on the road, of a hundred; collision and theft aside',
+      head: ['After', 'Ours', 'Ours, a shop doing all the work', 'All of its kind and age'],
+      rows: survival.years.map(({ year, ours, atShop, ofItsKind }) => [
+        counted(year, 'year'),
+        share(ours),
+        share(atShop),
+        share(ofItsKind),
+      ]),
+    }),
+  );
+};
+
 /** When to let it go: the changing-over month that costs least, and the months over which owning it costs least. */
 export const whenChapter = (page: Page): Chapter => {
   const { d, format } = page;
@@ -140,6 +164,8 @@ export const whenChapter = (page: Page): Chapter => {
         ),
         format,
       ),
+      paragraphs(survivalSentences(d)),
+      survivalTable(page),
       lastingFigure(page),
       first ? laterFigure(page, first) : null,
       lifeFigure(page),

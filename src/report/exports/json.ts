@@ -160,6 +160,7 @@ export const decisionJson = (decision: Decision) => {
     payments: d.payments.map(payment),
     fits: d.fits,
     lasting: d.lasting,
+    survival: d.survival,
     leases: d.leases.map(lease),
     replaceLater: d.replaceLater.map((r) => ({
       replacement: r.replacement,

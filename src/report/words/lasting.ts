@@ -1,5 +1,6 @@
 import type { Decision } from '../../engine/answer/decision.ts';
 import { counted, inWords, span } from '../format.ts';
+import { ofHundred } from './survival.ts';
 
 const months = (count: number): string =>
   count === 1 ? 'one month' : count <= 12 ? `${inWords(count)} months` : counted(count, 'month');
@@ -10,7 +11,9 @@ export const lastsSentence = (d: Decision): string | null => {
   const what = d.facts.jobs.length > 0 ? 'Mending it' : 'Keeping it';
   const then = d.facts.jobs.length > 0 ? 'then ' : '';
   if (d.lasting.months === null) return `${what} would not pay even if it ${then}lasted ${span(d.horizon)}.`;
-  return d.lasting.months === 0
-    ? `${what} pays even if it ${then}breaks down for good within a month.`
-    : `${what} pays if it ${then}lasts ${months(d.lasting.months)}.`;
+  if (d.lasting.months === 0) return `${what} pays even if it ${then}breaks down for good within a month.`;
+  // It has lasted so long where it was not lost by the end of the month before.
+  const chance = d.survival?.byMonth[d.lasting.months - 1];
+  const lasts = chance === undefined ? '' : `; ${ofHundred(chance)} of 100 do`;
+  return `${what} pays if it ${then}lasts ${months(d.lasting.months)}${lasts}.`;
 };

@@ -15,7 +15,7 @@ import {
   priced,
 } from './bigBills.ts';
 import { bigArrivals, boughtBigMonth, type Renewable, renewalOf } from './boughtBigBills.ts';
-import { type Context, onceFor, recalled, stillFor } from './context.ts';
+import { type Context, onceFor, recalled, stillFor, withVehicle } from './context.ts';
 import { chanceOfEnd } from './endOfLife.ts';
 import { askedLikeOurs, pricesLikeOurs } from './likeOurs.ts';
 import type { Treatments } from './neededWork.ts';
@@ -188,13 +188,19 @@ const renewedByLike = (ctx: Context): RenewedByLike =>
     return { takes, ahead };
   });
 
+/** Ours as if none of its parts were named: the limit for a bill that nobody could name is its like's. */
+const nothingNamed = (ctx: Context): Context =>
+  ctx.inputs.vehicle.components.length === 0
+    ? ctx
+    : withVehicle({ ...ctx.inputs.vehicle, components: [] }, ctx);
+
 const fixedAnew = (ctx: Context): Fixed => {
   const { horizon } = ctx;
   const done: Treatments = ctx.inputs.workNeeded.map(() => 'done');
   const { takes, ahead } = renewedByLike(ctx);
   const limit = { counted: takes.counted.slice(), shop: takes.shop.slice() };
   const next: (number | null)[] = new Array(horizon + 1).fill(null);
-  const on = goingOn(done, horizon, ctx);
+  const on = goingOn(done, horizon, nothingNamed(ctx));
   const walking = walkingFrom(done, ctx);
   for (let m = 1; m < horizon; m++) {
     const away = walking(m);

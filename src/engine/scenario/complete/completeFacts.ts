@@ -88,7 +88,7 @@ export const completeFacts = (
     mayBeDriven: vehicle.may_be_driven ?? null,
     recallChecked: vehicle.recall_checked ?? false,
     recallStop: vehicle.recall_stop ?? false,
-    structuralRust: vehicle.structural_rust ?? 'none',
+    structuralRust: vehicle.structural_rust ?? 'not said',
     inspectionDueMonth: monthOf(vehicle.must_pass_inspection_by, date),
     inspectionDay: typeof vehicle.must_pass_inspection_by === 'string' ? vehicle.must_pass_inspection_by : '',
     inspectionFailed: vehicle.inspection_failed ?? false,

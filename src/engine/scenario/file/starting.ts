@@ -111,6 +111,7 @@ const vehicle = (): string[] => {
     `    running: ${EXAMPLE.running}`,
     `    as_it_stands: ${EXAMPLE.asItStands}`,
     '    trade_in: 600',
+    line(4, 'broken_down', String(EXAMPLE.asItStands), 'dollars; as it stands, where it needs work today'),
     line(
       4,
       'scrap',
@@ -124,7 +125,7 @@ const vehicle = (): string[] => {
     ...all(2, OWNED.STANDING),
     mapping(2, 'in_a_hurry', OWNED.HURRY, `dollars, days; ${OWNED.HURRY.adds.or.source}`),
     line(2, 'recall_checked', 'no', "look it up in the maker's list today: the remedy is free"),
-    line(2, 'structural_rust', 'none', 'or unknown, found'),
+    '  ## structural_rust: none, unknown or found; nobody has said',
   ];
 };
 
@@ -202,6 +203,7 @@ export const startingScenario = (today: string): string =>
     'miles_a_year: 9000                          # or km_a_year: it sets the unit of the whole file',
     'spare_each_month: 300',
     'savings_for_this: 2500',
+    ...all(0, HOME.BIG_BILLS),
     '',
     ...household(),
     '',

@@ -120,7 +120,7 @@ export interface Facts {
   readonly recallChecked: boolean;
   /** "Do not drive" of an open recall. */
   readonly recallStop: boolean;
-  readonly structuralRust: 'none' | 'unknown' | 'found';
+  readonly structuralRust: 'not said' | 'none' | 'unknown' | 'found';
   /** Month by which the present vehicle must pass inspection or be registered again; null: nothing is due. */
   readonly inspectionDueMonth: number | null;
   /** ISO date of that day, where a day was given; ''. */
