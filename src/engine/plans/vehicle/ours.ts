@@ -127,14 +127,10 @@ const dayOf = (treatments: Treatments, ctx: Context) => {
 };
 
 /** Walking away at the end of each month before the last; worked out once for these numbers. */
-export const walkingFrom = (treatments: Treatments, ctx: Context): ((month: number) => WalkingAway) => {
-  const byMonth = onceFor(ctx, `walking away, ${treatments.join()}`, (): WalkingAway[] => []);
-  return (month) => {
-    const known = byMonth[month] ?? walkingAway(treatments, month, dayOf(treatments, ctx), ctx);
-    byMonth[month] = known;
-    return known;
-  };
-};
+const walkingFrom = (treatments: Treatments, ctx: Context): WalkingAway =>
+  onceFor(ctx, `walking away, ${treatments.join()}`, () =>
+    walkingAway(treatments, dayOf(treatments, ctx), ctx),
+  );
 
 /** Our guess: a named risk takes at most this part of what the table has, and all of them no more than that. */
 const EACH = 0.25;
@@ -199,17 +195,14 @@ const fixedAnew = (ctx: Context): Fixed => {
   const done: Treatments = ctx.inputs.workNeeded.map(() => 'done');
   const { takes, ahead } = renewedByLike(ctx);
   const limit = { counted: takes.counted.slice(), shop: takes.shop.slice() };
-  const next: (number | null)[] = new Array(horizon + 1).fill(null);
-  const on = goingOn(done, horizon, nothingNamed(ctx));
-  const walking = walkingFrom(done, ctx);
+  const on = stillFor(ctx, 'ours goes on, nothing named', (at) => goingOn(done, horizon, nothingNamed(at)));
+  const away = walkingFrom(done, ctx);
   for (let m = 1; m < horizon; m++) {
-    const away = walking(m);
-    next[m] = away.next;
-    limit.counted[m] = away.cost.counted - (on.counted[m] as number) - (ahead.counted[m] as number);
-    limit.shop[m] = away.cost.shop - (on.shop[m] as number) - (ahead.shop[m] as number);
+    limit.counted[m] = (away.counted[m] as number) - (on.counted[m] as number) - (ahead.counted[m] as number);
+    limit.shop[m] = (away.shop[m] as number) - (on.shop[m] as number) - (ahead.shop[m] as number);
   }
   const unnamed = 1 - namedPart(ahead.counted[0] as number, limit.counted, ctx);
-  return { scale: takes.shop, limit, next, unnamed };
+  return { scale: takes.shop, limit, next: away.next, unnamed };
 };
 
 /** Fixed once for what the file says, whatever is drawn, and for the vehicle as it was before a collision. */
@@ -275,11 +268,12 @@ export const lossAt = (treatments: Treatments, month: number, until: number, ctx
     });
   }
   const on = goingOn(treatments, until, ctx);
-  const { cost } = walkingFrom(treatments, ctx)(month);
+  const away = walkingFrom(treatments, ctx);
   // Work that would fall on the day it goes is not done for it.
   const spared = heldByMonth(treatments, ctx).putOff;
   return perReading(
-    (reading) => cost[reading] - (on[reading][month] as number) - (spared[reading][month] as number),
+    (reading) =>
+      (away[reading][month] as number) - (on[reading][month] as number) - (spared[reading][month] as number),
   );
 };
 

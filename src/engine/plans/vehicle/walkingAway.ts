@@ -7,7 +7,7 @@ import type { Bought } from './boughtVehicle.ts';
 import { NOTHING } from './byReading.ts';
 import { cardAdds } from './cardAdds.ts';
 import { boughtThen, type SaleOwing, type Sold, sellingPays } from './changeOver.ts';
-import { type Context, onceFor, stillFor } from './context.ts';
+import { type Context, stillFor } from './context.ts';
 import { gettingAbout } from './gettingAbout.ts';
 import { offerings } from './likeOurs.ts';
 import type { Treatment, Treatments } from './neededWork.ts';
@@ -81,11 +81,10 @@ const nodesOf = (horizon: number): number[] => {
   return nodes.length > 0 ? nodes : horizon > 1 ? [Math.floor(horizon / 2)] : [];
 };
 
+type Weights = readonly (readonly [node: number, weight: number])[];
+
 /** What each of the nodes counts for at a month: Lagrange's weights of the three nearest, or of as many as there are. */
-const weightsAt = (
-  nodes: readonly number[],
-  month: number,
-): readonly (readonly [node: number, weight: number])[] => {
+const weightsAt = (nodes: readonly number[], month: number): Weights => {
   const nearest = nodes.findIndex((node) => month <= node);
   const last = nodes.length - 1;
   const from = Math.max(0, Math.min(last - 2, (nearest < 0 ? last : nearest) - 1));
@@ -108,24 +107,34 @@ const weightsFor = remember(
   8,
 );
 
+/** The same by month. */
+interface Parts {
+  readonly counted: Float64Array;
+  readonly cash: Float64Array;
+  readonly shop: Float64Array;
+  readonly dayCash: Float64Array;
+  readonly dayShop: Float64Array;
+}
+
 /** By month before the last, from what it comes to at the nodes. */
-const byMonth = (partAt: (month: number) => Part, horizon: number): ((month: number) => Part) => {
+const byMonth = (partAt: (month: number) => Part, horizon: number): Parts => {
   const { nodes, at } = weightsFor(horizon);
   const parts = nodes.map(partAt);
-  return (month) => {
-    const cost: Amounts = { counted: 0, cash: 0, shop: 0 };
-    const day = { cash: 0, shop: 0 };
-    for (const [node, weight] of at[month] ?? []) {
-      const part = parts[node] as Part;
-      cost.counted += weight * part.cost.counted;
-      cost.cash += weight * part.cost.cash;
-      cost.shop += weight * part.cost.shop;
-      day.cash += weight * part.day.cash;
-      day.shop += weight * part.day.shop;
+  const rows = { counted: zeros(horizon), cash: zeros(horizon), shop: zeros(horizon) };
+  const [dayCash, dayShop] = [zeros(horizon), zeros(horizon)];
+  for (let m = 1; m < horizon; m++)
+    for (const [node, weight] of at[m] as Weights) {
+      const { cost, day } = parts[node] as Part;
+      rows.counted[m] = (rows.counted[m] as number) + weight * cost.counted;
+      rows.cash[m] = (rows.cash[m] as number) + weight * cost.cash;
+      rows.shop[m] = (rows.shop[m] as number) + weight * cost.shop;
+      dayCash[m] = (dayCash[m] as number) + weight * day.cash;
+      dayShop[m] = (dayShop[m] as number) + weight * day.shop;
     }
-    return { cost, day };
-  };
+  return { ...rows, dayCash, dayShop };
 };
+
+const zeros = (horizon: number): Float64Array => new Float64Array(horizon + 1);
 
 interface Leaving {
   readonly sold: Sold;
@@ -152,26 +161,22 @@ const comesBack = (treatments: Treatments, month: number, ctx: Context): ByReadi
   return perReading((reading) => worth(reading) + unearned);
 };
 
-const plus = ({ cost, day }: Part, { counted, cash, shop }: ByReading<number>, times: 1 | -1): Part => ({
-  cost: {
-    counted: cost.counted + times * counted,
-    cash: cost.cash + times * cash,
-    shop: cost.shop + times * shop,
-  },
-  day: { cash: day.cash + times * cash, shop: day.shop + times * shop },
+const plus = ({ cost, day }: Part, { counted, cash, shop }: ByReading<number>): Part => ({
+  cost: { counted: cost.counted + counted, cash: cost.cash + cash, shop: cost.shop + shop },
+  day: { cash: day.cash + cash, shop: day.shop + shop },
 });
 
 /**
  * Letting ours go in a hurry, and a loan that it pays off; what comes back is left out, and taken off month by month, for
  * it moves by steps: as bills fall due, and as work that was put off is done.
  */
-const leavingOf = (treatments: Treatments, ctx: Context): ((month: number) => Part) =>
+const leavingOf = (treatments: Treatments, ctx: Context): Parts =>
   stillFor(ctx, `leaving, ${treatments.join()}`, (at) =>
     byMonth((month) => {
       const { sold, off } = leavingIn(month, treatments);
       const open: Standing = { valueAt: () => NOTHING, toCome: off.toCome, owedAt: off.owedAt };
       const part = partFrom(month, [...sold.pieces, ...off.pieces], open, at);
-      return plus(part, comesBack(treatments, month, at), 1);
+      return plus(part, comesBack(treatments, month, at));
     }, at.horizon),
   );
 
@@ -189,7 +194,7 @@ const boughtIn = (next: number, month: number, ctx: Context): Bought =>
   });
 
 /** Getting what follows, ours gone. */
-const gettingOf = (next: Next, ctx: Context): ((month: number) => Part) =>
+const gettingOf = (next: Next, ctx: Context): Parts =>
   stillFor(ctx, `getting ${next}`, (at) =>
     byMonth((month) => {
       if (next === null) return partFrom(month, [recipe(gettingAbout, month + 1)], null, at);
@@ -198,62 +203,58 @@ const gettingOf = (next: Next, ctx: Context): ((month: number) => Part) =>
     }, at.horizon),
   );
 
-/** What can follow at the end of a month: what serves from then on; doing without only where nothing does. */
-const openAt = (month: number, ctx: Context): readonly Next[] => {
-  const all = onceFor(ctx, 'what can be bought', () => offerings(ctx));
-  if (ctx.facts.needs.length === 0 && all.length > 0) return all;
-  const open = all.filter((index) => replacementClosed(index, month, ctx) === null);
-  return open.length > 0 ? open : [null];
-};
-
-/** What giving ours up at the end of a month costs from then on, by reading, and what follows. */
+/** What giving ours up at the end of each month before the last costs from then on, in money of that month, and what follows. */
 export interface WalkingAway {
-  readonly cost: ByReading<number>;
+  readonly counted: Float64Array;
+  readonly cash: Float64Array;
+  readonly shop: Float64Array;
   /** What is cheapest with own time counted; with a shop doing everything it may be another. */
-  readonly next: Next;
+  readonly next: readonly Next[];
 }
 
 /**
- * The cheapest of all that can follow, bought in a hurry; what savings lack is put on the card.
+ * The cheapest of all that can follow, bought in a hurry; what savings lack is put on the card. Doing without follows only
+ * where nothing that can be bought serves from then on.
  *
  * @param firstDay what the first day takes in cash, own hands and shop: savings left then help on the day of the change
- * @param month 1..H-1
  */
 export const walkingAway = (
   treatments: Treatments,
-  month: number,
-  firstDay: Part['day'],
+  firstDay: { readonly cash: number; readonly shop: number },
   ctx: Context,
 ): WalkingAway => {
+  const { horizon } = ctx;
   const { savings, spareEachMonth } = ctx.inputs.household;
-  const left = plus(leavingOf(treatments, ctx)(month), comesBack(treatments, month, ctx), -1);
-  const onCard = (reading: 'cash' | 'shop', lacking: number): number => {
-    if (lacking <= 0) return 0;
-    const { off } = leavingIn(month, treatments);
-    return cardAdds(lacking, reading, off.awaited(ctx), month, ctx.horizon, ctx);
-  };
-  const best: Amounts = { counted: Number.POSITIVE_INFINITY, cash: 0, shop: Number.POSITIVE_INFINITY };
-  let follows: Next = null;
-  for (const next of openAt(month, ctx)) {
-    const got = gettingOf(next, ctx.origin)(month);
-    const lacking = (reading: 'cash' | 'shop'): number =>
-      savings === null
-        ? 0
-        : left.day[reading] +
-          got.day[reading] +
-          Math.min(0, firstDay[reading] - savings) -
-          spareEachMonth * month;
-    const card = {
-      cash: onCard('cash', lacking('cash')),
-      shop: onCard('shop', lacking('shop')),
+  const left = leavingOf(treatments, ctx);
+  const [counted, cash, shop] = [zeros(horizon), zeros(horizon), zeros(horizon)];
+  const follows: Next[] = new Array(horizon + 1).fill(null);
+  const gets = offerings(ctx).map((index) => ({ index, parts: gettingOf(index, ctx.origin) }));
+  const serves = (index: number, month: number): boolean =>
+    ctx.facts.needs.length === 0 || replacementClosed(index, month, ctx) === null;
+  for (let m = 1; m < horizon; m++) {
+    const back = comesBack(treatments, m, ctx);
+    const onCard = (reading: 'cash' | 'shop', day: number): number => {
+      if (savings === null) return 0;
+      const lacking = day - back[reading] + Math.min(0, firstDay[reading] - savings) - spareEachMonth * m;
+      if (lacking <= 0) return 0;
+      return cardAdds(lacking, reading, leavingIn(m, treatments).off.awaited(ctx), m, horizon, ctx);
     };
-    const counted = left.cost.counted + got.cost.counted + card.cash;
-    if (counted < best.counted) {
-      best.counted = counted;
-      best.cash = left.cost.cash + got.cost.cash + card.cash;
-      follows = next;
-    }
-    best.shop = Math.min(best.shop, left.cost.shop + got.cost.shop + card.shop);
+    counted[m] = Number.POSITIVE_INFINITY;
+    shop[m] = Number.POSITIVE_INFINITY;
+    const consider = (index: Next, got: Parts): void => {
+      const card = onCard('cash', (left.dayCash[m] as number) + (got.dayCash[m] as number));
+      const cost = (left.counted[m] as number) - back.counted + (got.counted[m] as number) + card;
+      if (cost < (counted[m] as number)) {
+        counted[m] = cost;
+        cash[m] = (left.cash[m] as number) - back.cash + (got.cash[m] as number) + card;
+        follows[m] = index;
+      }
+      const cardAtShop = onCard('shop', (left.dayShop[m] as number) + (got.dayShop[m] as number));
+      const atShop = (left.shop[m] as number) - back.shop + (got.shop[m] as number) + cardAtShop;
+      shop[m] = Math.min(shop[m] as number, atShop);
+    };
+    for (const { index, parts } of gets) if (serves(index, m)) consider(index, parts);
+    if (counted[m] === Number.POSITIVE_INFINITY) consider(null, gettingOf(null, ctx.origin));
   }
-  return { cost: best, next: follows };
+  return { counted, cash, shop, next: follows };
 };
