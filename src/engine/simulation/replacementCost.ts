@@ -2,9 +2,10 @@ import { levelAt } from '../cashflow/levels.ts';
 import { type Contract, KINDS, type Sink } from '../cashflow/posting.ts';
 import { cardAdds } from '../plans/vehicle/cardAdds.ts';
 import { replacedAt } from '../plans/vehicle/changeOver.ts';
-import type { Context } from '../plans/vehicle/context.ts';
+import { type Context, upTo } from '../plans/vehicle/context.ts';
 import { leasesUntil } from '../plans/vehicle/leases.ts';
 import type { Treatments } from '../plans/vehicle/neededWork.ts';
+import { wantsIn } from '../plans/vehicle/purchaseExtras.ts';
 import { contractsOf } from '../plans/vehicle/recipe.ts';
 import { soldWalking, type WalksAs } from '../plans/vehicle/retirement.ts';
 import type { Awaited } from '../plans/vehicle/selling.ts';
@@ -42,46 +43,57 @@ export const replacingFrom = (
   const { horizon } = ctx;
   const { savings, spareEachMonth } = ctx.inputs.household;
   const isLease = ctx.inputs.replacement[replacement]?.payment.kind === 'lease';
-  const kept: Record<WalksAs, (Change | undefined)[]> = { running: [], broken: [] };
+  const kept = new Map<string, Change>();
   const v = (month: number): number => discount[month] as number;
   const worth1AMonth = new Float64Array(horizon + 1);
   for (let m = 1; m <= horizon; m++) worth1AMonth[m] = (worth1AMonth[m - 1] as number) + v(m);
 
-  const changeAt = (month: number, how: WalksAs): Change => {
-    const known = kept[how][month];
+  /** What the look's end pulls forward is another change for each look; all else is one, however far one looks. */
+  const contextFor = (month: number, until: number): Context =>
+    until < horizon && wantsIn(month, ctx) > until ? upTo(until, ctx) : ctx;
+
+  const changeAt = (month: number, how: WalksAs, until: number): Change => {
+    const at = contextFor(month, until);
+    const key = `${month} ${how} ${at.horizon}`;
+    const known = kept.get(key);
     if (known) return known;
+    const change = changeIn(month, how, at);
+    kept.set(key, change);
+    return change;
+  };
+
+  const changeIn = (month: number, how: WalksAs, ctx: Context): Change => {
     const sold = soldWalking(month, how, treatments);
     const plan = replacedAt(replacement, month, treatments, [], sold, ctx);
-    const upTo = new Float64Array(horizon + 1);
+    const summed = new Float64Array(horizon + 1);
     const yearAhead = new Float64Array(horizon + 1);
     let cashThen = 0;
     const sink: Sink = {
       post(line, m, counted, cash) {
         if (m === month) cashThen += cash;
         if (line.category === 'lease') return;
-        upTo[m] = (upTo[m] as number) + counted * v(m);
+        summed[m] = (summed[m] as number) + counted * v(m);
         // The bill for a year that begins on the day the look ends is not paid.
         if (KINDS[line.category].inAdvance) yearAhead[m] = (yearAhead[m] as number) + counted * v(m);
       },
       series(line, from, to, levels, counted) {
         if (line.category === 'lease') return;
-        for (let m = from; m <= to; m++) upTo[m] = (upTo[m] as number) + counted * levelAt(levels, m) * v(m);
+        for (let m = from; m <= to; m++)
+          summed[m] = (summed[m] as number) + counted * levelAt(levels, m) * v(m);
       },
       time: null,
       stands: null,
     };
     for (const contract of contractsOf(plan.changeOver?.pieces ?? [], ctx)) contract(sink);
-    for (let m = 1; m <= horizon; m++) upTo[m] = (upTo[m] as number) + (upTo[m - 1] as number);
-    const change = {
-      upTo,
+    for (let m = 1; m <= horizon; m++) summed[m] = (summed[m] as number) + (summed[m - 1] as number);
+    return {
+      upTo: summed,
       yearAhead,
       cashThen,
       ownedAt: (at: number) => plan.valueAt(ctx, at)('counted') + plan.toCome(ctx, at, true)('counted'),
       awaited: plan.changeOver?.awaited(ctx) ?? null,
       owedAt: (at: number) => plan.owedAt(ctx, at),
     };
-    kept[how][month] = change;
-    return change;
   };
 
   /** Contracts in money of the day of the decision. */
@@ -103,7 +115,7 @@ export const replacingFrom = (
   };
 
   return (month, how, until) => {
-    const change = changeAt(month, how);
+    const change = changeAt(month, how, until);
     const paid = (change.upTo[until] as number) - (change.yearAhead[until] as number);
     const leases = isLease ? present(leasesUntil(replacement, month, until, ctx)) : 0;
     const end = v(until) * (change.owedAt(until) - change.ownedAt(until));

@@ -156,7 +156,7 @@ const rich = (): Inputs => {
   };
   return {
     ...base,
-    household: { ...base.household, lookAhead: 72, priceOfOwnHour: 9, savings: 900 },
+    household: { ...base.household, bigBills: 1, lookAhead: 72, priceOfOwnHour: 9, savings: 900 },
     vehicle: {
       ...base.vehicle,
       upkeep: [oil],

@@ -88,7 +88,7 @@ export const boughtBigBills = (one: Renewable, span: Span, free: number, ctx: Co
   if (future.kind === 'expected')
     return [
       (sink) => {
-        for (let month = span.start + free + 1; month <= span.end; month++) {
+        for (let month = span.start + Math.floor(free) + 1; month <= span.end; month++) {
           const big = boughtBigMonth(one, span.start, month, ctx);
           if (big === null) continue;
           sink.post(paid, month, big.paid.counted, big.paid.cash, big.paid.shop);

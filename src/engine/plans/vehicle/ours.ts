@@ -220,7 +220,7 @@ const ourMonths = (ctx: Context): readonly BigMonth[] =>
     if (ctx.inputs.household.bigBills === 0) return months;
     const { scale, limit, unnamed } = fixedForOurs(ctx);
     const vehicle = ctx.origin.inputs.vehicle;
-    for (let m = freeMonths(ctx) + 1; m <= ctx.horizon; m++) {
+    for (let m = Math.floor(freeMonths(ctx)) + 1; m <= ctx.horizon; m++) {
       const rate = unnamed * bigBillsAMonth(vehicle, yearOf(m), ctx);
       const limits = { counted: limit.counted[m] as number, shop: limit.shop[m] as number };
       months[m] = bigMonth(rate, scale[m] as number, limits, m, ctx);

@@ -116,8 +116,9 @@ interface Parts {
   readonly dayShop: Float64Array;
 }
 
-/** By month before the last, from what it comes to at the nodes. */
-const byMonth = (partAt: (month: number) => Part, horizon: number): Parts => {
+/** By month before the last, from what it comes to at the nodes; in the months of inspections that may end ours, itself. */
+const byMonth = (partAt: (month: number) => Part, ctx: Context): Parts => {
+  const { horizon } = ctx;
   const { nodes, at } = weightsFor(horizon);
   const parts = nodes.map(partAt);
   const rows = { counted: zeros(horizon), cash: zeros(horizon), shop: zeros(horizon) };
@@ -131,7 +132,25 @@ const byMonth = (partAt: (month: number) => Part, horizon: number): Parts => {
       dayCash[m] = (dayCash[m] as number) + weight * day.cash;
       dayShop[m] = (dayShop[m] as number) + weight * day.shop;
     }
+  for (const m of inspectedIn(ctx)) {
+    const { cost, day } = partAt(m);
+    rows.counted[m] = cost.counted;
+    rows.cash[m] = cost.cash;
+    rows.shop[m] = cost.shop;
+    dayCash[m] = day.cash;
+    dayShop[m] = day.shop;
+  }
   return { ...rows, dayCash, dayShop };
+};
+
+/** The months before the last whose inspection may end ours. */
+const inspectedIn = (ctx: Context): number[] => {
+  const { vehicle } = ctx.origin.inputs;
+  if (vehicle.ends.length === 0) return [];
+  return Array.from({ length: ctx.horizon }, (_, m) => m).filter(
+    (m) =>
+      m > 0 && m >= vehicle.inspection.nextDue && (m - Math.max(1, vehicle.inspection.nextDue)) % 12 === 0,
+  );
 };
 
 const zeros = (horizon: number): Float64Array => new Float64Array(horizon + 1);
@@ -177,7 +196,7 @@ const leavingOf = (treatments: Treatments, ctx: Context): Parts =>
       const open: Standing = { valueAt: () => NOTHING, toCome: off.toCome, owedAt: off.owedAt };
       const part = partFrom(month, [...sold.pieces, ...off.pieces], open, at);
       return plus(part, comesBack(treatments, month, at));
-    }, at.horizon),
+    }, at),
   );
 
 /** What can follow: what is bought, by its place; null for doing without. */
@@ -200,7 +219,7 @@ const gettingOf = (next: Next, ctx: Context): Parts =>
       if (next === null) return partFrom(month, [recipe(gettingAbout, month + 1)], null, at);
       const bought = boughtIn(next, month, at);
       return partFrom(month, bought.pieces, bought, at);
-    }, at.horizon),
+    }, at),
   );
 
 /** What giving ours up at the end of each month before the last costs from then on, in money of that month, and what follows. */
