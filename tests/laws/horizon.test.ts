@@ -7,11 +7,14 @@ import { marketValue } from '../../src/engine/cashflow/contracts/marketValue.ts'
 import type { Reading, Sink } from '../../src/engine/cashflow/posting.ts';
 import { waysOf } from '../../src/engine/evaluation/options.ts';
 import { evaluatePlan, presentCostOf } from '../../src/engine/evaluation/project.ts';
+import { bigBillsAMonth } from '../../src/engine/plans/vehicle/bigBills.ts';
+import { renewalOf } from '../../src/engine/plans/vehicle/boughtBigBills.ts';
+import { renewable } from '../../src/engine/plans/vehicle/boughtVehicle.ts';
 import { type Context, contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
 import { chanceOfEnd } from '../../src/engine/plans/vehicle/endOfLife.ts';
 import { LIKE_OURS, offerAt, offerings } from '../../src/engine/plans/vehicle/likeOurs.ts';
-import { nextAfterEnd } from '../../src/engine/plans/vehicle/nextAfterEnd.ts';
-import { smoothLevel, yearlyLevel } from '../../src/engine/quantity/month.ts';
+import { OURS } from '../../src/engine/plans/vehicle/ours.ts';
+import { smoothLevel, yearlyLevel, yearOf } from '../../src/engine/quantity/month.ts';
 import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import type { Inputs, PresentVehicle, Replacement } from '../../src/engine/scenario/inputs/inputs.ts';
 import type { Facts } from '../../src/engine/scenario/inputs/scenario.ts';
@@ -76,11 +79,14 @@ const isLumpOfFees = (what: string): boolean =>
 
 /** What an end found out at the last month's inspection costs: a change of vehicle, and selling the new one again. */
 const frictionOf = (ctx: Context, month: number): number => {
+  const all = offerings(ctx).map((index) => frictionWith(index, ctx, month));
+  return Math.max(0, ...all);
+};
+
+const frictionWith = (index: number, ctx: Context, month: number): number => {
   const { inputs } = ctx;
   const { vehicle } = inputs;
   const { inAHurry: hurry, sellsFor } = vehicle;
-  const index = nextAfterEnd(ctx);
-  if (index === null) return 0;
   const next = offerAt(index, 0, ctx);
   const said = inputs.anotherLikeOurs;
   const finding =
@@ -91,6 +97,7 @@ const frictionOf = (ctx: Context, month: number): number => {
     next.worthDayAfter +
     sum([...next.fees, ...next.addOns].map(({ amount }) => amount)) +
     next.inspectionBefore +
+    next.catchUp +
     finding +
     next.registration.aYear +
     next.inspection.aYear;
@@ -143,7 +150,7 @@ const figuresAt = ({ inputs: of, facts }: Household, horizon: number, reading: R
       const deal = plan.replacement === null ? null : offerAt(plan.replacement, 0, ctx);
       const nexts = offerings(ctx).map((index) => offerAt(index, 0, ctx));
       const kept = way.side === 'keep';
-      const mayEnd = kept && vehicle.ends.length > 0;
+      const mayEnd = kept && (vehicle.ends.length > 0 || household.bigBills > 0);
       const held = [...(kept ? [vehicle] : []), ...(deal ? [deal] : [])];
       // Used up and worth less: both cost, and no more than this.
       for (const one of held) {
@@ -151,10 +158,27 @@ const figuresAt = ({ inputs: of, facts }: Household, horizon: number, reading: R
         low += least;
         high += billsOf(one, inputs, last) + most;
       }
+      // Big bills of the last two months: on the last day of all one takes the value, a month before it renews the vehicle.
+      const met = [
+        ...(kept ? [OURS] : []),
+        ...(kept ? offerings(ctx) : plan.replacement === null ? [] : [plan.replacement]).map((index) =>
+          renewable(index, 0),
+        ),
+      ];
+      for (const one of met) {
+        const rate = bigBillsAMonth(one.vehicleAt(ctx), yearOf(last), ctx);
+        if (rate > 0) either(2 * rate * Math.abs(renewalOf(one, before, ctx)[reading]));
+      }
+      // Walking away is worked out in a few months of all, and taken in a straight line between: those move with the horizon.
+      if (mayEnd) either(0.004 * Math.abs(cost));
       // Once it has ended the next one ages from the month in which it was got, at the price of then.
       for (const next of mayEnd ? nexts : []) {
         const { most } = declineOf(next, inputs, 0, 1);
         high += billsOf(next, inputs, last) + most * smoothLevel(household.pricesRise.vehicles, last);
+        // Fees that do not come back, paid once more or once less since it was got: a named exception.
+        either(
+          (next.registration.aYear + next.inspection.aYear) * yearlyLevel(household.pricesRise.fees, last),
+        );
       }
       if (kept) {
         // What buyers pay for work, and the gap that undone work takes its part of, fall as the value does.

@@ -126,6 +126,7 @@ const without = (from: Keys, ...keys: string[]): Keys =>
 
 const VEHICLE = {
   what: '2011 van',
+  kind: 'suv',
   odometer: 190000,
   price_when_new: 24000,
   sells_for: { running: 4200, as_it_stands: 1500 },

@@ -23,6 +23,8 @@ const FIXED = [
   /\.canWait$/,
   /^replacement\.\d+\.\w+\.nextDue$/,
   /\.averageRepairs\.(perDollar|typeFactor|priceRatio)$/,
+  // How far a unit of distance is, and another one like any vehicle as usual.
+  /^household\.milesAUnit$|^usualLike\./,
   // Where all pay one price at the pump it is one number, and a lease's price is what it starts from.
   /\.energy\.price$|\.payment\.startsFrom$/,
   /\.brandFactor$/,

@@ -19,6 +19,7 @@ describe('the short form', () => {
       asItStands: 900,
       tradeIn: 600,
       tradeInMended: null,
+      brokenDown: 900,
       scrap: 450,
     });
     expect(inputs.vehicle).toMatchObject({ age: 17, odometer: 171_000, priceWhenNew: 19_000, floor: 450 });

@@ -277,14 +277,16 @@ describe.each(['expected', 'drawn'] as const)('a plan on the tape, %s', (kind) =
         const inputs = copyOf(base);
         const tape = recordings.moving([key]);
         const at = (draw: number): Context => contextOf(inputs, facts, futureAt(draw), 'unrounded');
-        const before = figuresBy(onTape(tape), ways, at(0));
+        const taped = (draw: number): Context =>
+          contextOf(inputs, facts, futureAt(draw), 'unrounded', kind === 'drawn' ? null : tape.still);
+        const before = figuresBy(onTape(tape), ways, taped(0));
         near(before, figuresBy(plainly, ways, at(0)), key);
         move(inputs, key);
         const anew = figuresBy(plainly, ways, at(0));
-        near(figuresBy(onTape(tape), ways, at(0)), anew, `${key} moved`);
+        near(figuresBy(onTape(tape), ways, taped(0)), anew, `${key} moved`);
         if (kind === 'drawn')
           near(
-            figuresBy(onTape(tape), ways, at(1)),
+            figuresBy(onTape(tape), ways, taped(1)),
             figuresBy(plainly, ways, at(1)),
             `${key}, another future`,
           );

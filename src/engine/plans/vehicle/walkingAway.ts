@@ -70,32 +70,29 @@ const partFrom = (month: number, pieces: readonly Piece[], end: Standing | null,
 };
 
 /**
- * Months at which a change of vehicle is worked out: the middles of years, two years apart where one looks far. Between
- * them it is taken from the parabola through the three nearest, for prices fall and rise smoothly; and where yearly bills
- * do not, the middle of a year has their mean.
+ * Months at which a change of vehicle is worked out: the middle of each year, and the last month in which there is one. From
+ * one to the next it is taken in a straight line, for prices fall and rise smoothly; and where yearly bills do not, the
+ * middle of a year has their mean.
  */
 const nodesOf = (horizon: number): number[] => {
-  const apart = horizon >= 54 ? 24 : 12;
   const nodes: number[] = [];
-  for (let m = 6; m < horizon; m += apart) nodes.push(m);
-  return nodes.length > 0 ? nodes : horizon > 1 ? [Math.floor(horizon / 2)] : [];
+  for (let m = 6; m < horizon - 1; m += 12) nodes.push(m);
+  return horizon > 1 ? [...nodes, horizon - 1] : [];
 };
 
 type Weights = readonly (readonly [node: number, weight: number])[];
 
-/** What each of the nodes counts for at a month: Lagrange's weights of the three nearest, or of as many as there are. */
+/** What each of the nodes counts for at a month. */
 const weightsAt = (nodes: readonly number[], month: number): Weights => {
-  const nearest = nodes.findIndex((node) => month <= node);
-  const last = nodes.length - 1;
-  const from = Math.max(0, Math.min(last - 2, (nearest < 0 ? last : nearest) - 1));
-  const used = nodes.slice(from, from + 3);
-  return used.map((node, i) => [
-    from + i,
-    used.reduce(
-      (product, other) => (other === node ? product : (product * (month - other)) / (node - other)),
-      1,
-    ),
-  ]);
+  if (nodes.length < 2) return nodes.map((_, i) => [i, 1]);
+  const after = nodes.findIndex((node) => month <= node);
+  const to = Math.max(1, after < 0 ? nodes.length - 1 : after);
+  const [a, b] = [nodes[to - 1] as number, nodes[to] as number];
+  const share = (month - a) / (b - a);
+  return [
+    [to - 1, 1 - share],
+    [to, share],
+  ];
 };
 
 const weightsFor = remember(

@@ -1,6 +1,7 @@
 import { dangersOf, unsafeToLeave } from '../danger/dangers.ts';
 import { isOwnInsurance } from '../inputs/claim.ts';
 import { tableName } from '../inputs/partTable.ts';
+import { kindOf } from '../reading/kind.ts';
 import type { Tree } from '../text/document.ts';
 import type { Path } from '../text/problems.ts';
 import { yearOf } from '../text/year.ts';
@@ -8,7 +9,7 @@ import { isIndex } from './texts.ts';
 
 /** What is read out of words unless it is written beside them: under which key, and how. */
 interface ReadOut {
-  readonly key: 'year' | 'like' | 'dangers' | 'may_be_driven' | 'insurance';
+  readonly key: 'year' | 'kind' | 'like' | 'dangers' | 'may_be_driven' | 'insurance';
   /** What the file would say under that key; null: nothing. */
   readonly read: (words: string) => Tree;
   /** Other paths beside it which together say as much. */
@@ -16,7 +17,11 @@ interface ReadOut {
 }
 
 const READ_OUT: Readonly<Record<string, readonly ReadOut[]>> = {
-  'vehicle.what': [{ key: 'year', read: yearOf, or: [] }],
+  'vehicle.what': [
+    { key: 'year', read: yearOf, or: [] },
+    // A car is what it is taken for where nothing is said.
+    { key: 'kind', read: (what) => (kindOf({ what }) === 'car' ? null : kindOf({ what })), or: [] },
+  ],
   'vehicle.components.name': [
     {
       key: 'like',
