@@ -13,7 +13,7 @@ describe('the short form', () => {
   });
 
   it('reads what is given', () => {
-    expect(inputs.household).toMatchObject({ distanceAYear: 9000, savings: 2500, spareEachMonth: 300 });
+    expect(inputs.household).toMatchObject({ distanceAYear: 9000, savings: 2500, spareEachMonth: 200 });
     expect(inputs.vehicle.sellsFor).toEqual({
       running: 3400,
       asItStands: 900,
