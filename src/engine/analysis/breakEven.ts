@@ -92,13 +92,36 @@ const atSeams = (found: readonly Found[], { min, max }: Quantity, f: DifferenceA
     return [{ at: here.at, kind: through ? ('root' as const) : here.kind }];
   });
 
+/** Every so many whole numbers are looked at first. */
+const STRIDE = 5;
+/** Where D is so many times the most that it ever moves within a stride, those in between are left out. */
+const CLEAR = 3;
+
+/**
+ * The whole numbers that are tried: every one near a change of sign, or near enough to one that it might hide there; else
+ * every few.
+ */
+const wholeValues = ({ min, max, value }: Quantity, f: DifferenceAt): number[] => {
+  const count = Math.floor((max - min) / STRIDE);
+  const ends = [...Array.from({ length: count + 1 }, (_, i) => min + i * STRIDE), max];
+  const looked = [...new Set([...ends, value])].sort((a, b) => a - b);
+  const steps = looked.slice(1).map((to, i) => Math.abs(f(to) - f(looked[i] as number)));
+  const most = Math.max(0, ...steps);
+  return looked.flatMap((from, i) => {
+    const to = looked[i + 1];
+    if (to === undefined) return [from];
+    const [a, b] = [f(from), f(to)];
+    const clear = a * b > 0 && Math.min(Math.abs(a), Math.abs(b)) > CLEAR * most;
+    return clear ? [from] : Array.from({ length: to - from }, (_, k) => from + k);
+  });
+};
+
 const whole = (
   quantity: Quantity,
   f: DifferenceAt,
   unit: number,
 ): { status: BreakEvenStatus; found: Found[] } => {
-  const values = Array.from({ length: quantity.max - quantity.min + 1 }, (_, i) => quantity.min + i);
-  const { status, flips } = integerFlips(f, values, unit);
+  const { status, flips } = integerFlips(f, wholeValues(quantity, f), unit);
   if (status === 'always') return { status, found: [] };
   // It flips between two whole numbers: the one on the far side from today's value is where the answer is another.
   const found = flips.map(({ from, to }) => ({
@@ -120,7 +143,7 @@ const sideAbove = (at: number, next: number, integer: boolean, f: DifferenceAt):
 
 /**
  * Where the answer tips when one number moves and all others stay: every root in the schema's range, the nearest to
- * today's value first. Integer inputs are tried at every value.
+ * today's value first. Integer inputs are tried at every value where the answer may turn.
  *
  * @param unit the least difference that counts as one, in currency units
  */

@@ -2,7 +2,7 @@ import type { Quantity } from '../scenario/inputs/scenario.ts';
 import { leastCrossings, type Rivals } from '../valuation/leastCrossings.ts';
 import type { BreakEvenLine } from './sensitivityView.ts';
 
-const POINTS = 25;
+const POINTS = 13;
 /** A stretch of y of so many that bends is not looked into: the line is drawn, not solved for its last digit. */
 const SCAN = 24;
 /** Where along y the search begins for each x, as parts of its stretch. */

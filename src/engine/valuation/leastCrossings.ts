@@ -24,7 +24,7 @@ const STRAIGHT = 1e-9;
 /** Bends that must fit between the lead and zero before a stretch is left alone. */
 const CALM = 4;
 /** Where the lead is so many times what it changes by from end to end, nothing between them is looked at. */
-const FAR = 50;
+const FAR = 12;
 
 /** Of one sign at both ends, and hardly moved: only a detour of many times that could cross zero in between. */
 const isFar = (a: number, b: number): boolean =>

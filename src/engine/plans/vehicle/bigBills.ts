@@ -1,7 +1,7 @@
 /** Big bills of any vehicle: how often they come, how big they are, what they cost this household, what giving up takes. */
 import { levelAt } from '../../cashflow/levels.ts';
 import type { ByReading, Line, Reading } from '../../cashflow/posting.ts';
-import { atLimit, inAMonth } from '../../chance/bigBill.ts';
+import { type AtLimit, atLimit, inAMonth } from '../../chance/bigBill.ts';
 import { remember } from '../../quantity/remember.ts';
 import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
 import { bigBillsAYear, tableMiles } from '../../scenario/inputs/tables.ts';
@@ -102,31 +102,42 @@ export const NO_BIG_BILLS: BigMonth = {
   hours: 0,
 };
 
+/** One big bill of a month against what is paid at most, with own hands and with a shop doing everything. */
+export interface OneBigBill {
+  /** The part of a shop's bill that it comes to, in each reading. */
+  readonly part: ByReading<number>;
+  readonly own: AtLimit;
+  readonly atShop: AtLimit;
+}
+
 /**
  * Own hands decide by what a bill comes to with own hands, and pay the same ones in cash; with a shop doing everything
  * all is decided anew.
  *
- * @param rate big bills expected in the month
- * @param scale the bill at which an ordinary household gives up, at a shop's prices of the month
+ * @param scale the bill at which an ordinary household gives up, at a shop's prices of the month; null unless above nil
  * @param limit up to which a bill is paid, own hands and shop
  */
-export const bigMonth = (
-  rate: number,
+export const oneBigBill = (
   scale: number,
   limit: Pick<ByReading<number>, 'counted' | 'shop'>,
   month: number,
   ctx: Context,
-): BigMonth => {
-  if (rate <= 0 || scale <= 0) return NO_BIG_BILLS;
+): OneBigBill | null => {
+  if (scale <= 0) return null;
   const part = partOfBill(month, ctx);
-  const own = atLimit(limit.counted, part.counted * scale);
-  const shop = atLimit(limit.shop, scale);
+  return { part, own: atLimit(limit.counted, part.counted * scale), atShop: atLimit(limit.shop, scale) };
+};
+
+/** @param rate big bills expected in the month */
+export const bigMonth = (rate: number, one: OneBigBill | null, month: number, ctx: Context): BigMonth => {
+  if (rate <= 0 || one === null) return NO_BIG_BILLS;
+  const { part, own, atShop } = one;
   const months = inAMonth(rate, own);
-  const atShop = inAMonth(rate, shop);
+  const shop = inAMonth(rate, atShop);
   const shopBills = (months.bills * own.paid) / part.counted;
   return {
-    ends: { counted: months.ends, cash: months.ends, shop: atShop.ends },
-    paid: { counted: months.bills * own.paid, cash: shopBills * part.cash, shop: atShop.bills * shop.paid },
+    ends: { counted: months.ends, cash: months.ends, shop: shop.ends },
+    paid: { counted: months.bills * own.paid, cash: shopBills * part.cash, shop: shop.bills * atShop.paid },
     hours: priced(shopBills, month, ctx).hours,
   };
 };

@@ -11,6 +11,8 @@ import {
   bigLines,
   bigMonth,
   fixedBefore,
+  type OneBigBill,
+  oneBigBill,
   type Prices,
   priced,
   renewalAt,
@@ -28,29 +30,31 @@ export interface Renewable {
   readonly priceAt: (ctx: Context) => ((worth: number) => number) | null;
 }
 
-/** In counted money and at a shop: up to which a big bill is paid in a month, and from where on one is big. */
-interface Limits {
-  readonly counted: number;
-  readonly shop: number;
+/** Renewing it in a month: what that takes, and a big bill against it. */
+interface Renewing {
+  readonly takes: ByReading<number>;
+  readonly bill: OneBigBill | null;
 }
 
-type ByMonth = (ByReading<number> | undefined)[];
-
-/** What renewing it takes in a month; worked out once for these numbers. */
-export const renewalOf = (one: Renewable, month: number, ctx: Context): ByReading<number> => {
-  const byMonth = onceFor(ctx, one.key, (): ByMonth => []);
-  const known =
-    byMonth[month] ?? renewalAt(one.pricesAt(month, ctx), one.vehicleAt(ctx), one.priceAt(ctx), month, ctx);
-  byMonth[month] = known;
-  return known;
+/** Worked out once for these numbers. */
+const renewing = (one: Renewable, month: number, ctx: Context): Renewing => {
+  const byMonth = onceFor(ctx, one.key, (): (Renewing | undefined)[] => []);
+  const known = byMonth[month];
+  if (known) return known;
+  const takes = renewalAt(one.pricesAt(month, ctx), one.vehicleAt(ctx), one.priceAt(ctx), month, ctx);
+  const made = { takes, bill: oneBigBill(takes.shop, takes, month, ctx) };
+  byMonth[month] = made;
+  return made;
 };
+
+/** What renewing it takes in a month. */
+export const renewalOf = (one: Renewable, month: number, ctx: Context): ByReading<number> =>
+  renewing(one, month, ctx).takes;
 
 /** One month of its big bills, expected; limits are those of mean inputs. */
 export const boughtBigMonth = (one: Renewable, start: number, month: number, ctx: Context) => {
   const rate = bigBillsAMonth(one.vehicleAt(ctx), yearOf(month - start), ctx);
-  if (rate <= 0) return null;
-  const limits: Limits = renewalOf(one, month, fixedBefore(ctx));
-  return bigMonth(rate, limits.shop, limits, month, ctx);
+  return rate <= 0 ? null : bigMonth(rate, renewing(one, month, fixedBefore(ctx)).bill, month, ctx);
 };
 
 /** Months of which none is left out. */

@@ -8,6 +8,7 @@ import {
   bigMonth,
   fixedBefore,
   NO_BIG_BILLS,
+  oneBigBill,
   perReading,
   priced,
 } from './bigBills.ts';
@@ -23,7 +24,8 @@ import { type WalkingAway, walkingAway } from './walkingAway.ts';
 
 /** Ours, renewed in thought by its like whenever it is given up. */
 export const OURS: Renewable = {
-  key: 'renewal of ours',
+  // What renewing it takes is what renewing its like does.
+  key: 'renewal of another like ours',
   vehicleAt: (ctx) => ctx.origin.inputs.vehicle,
   pricesAt: pricesLikeOurs,
   priceAt: askedLikeOurs,
@@ -142,7 +144,7 @@ const ourMonths = (ctx: Context): readonly BigMonth[] =>
     for (let m = Math.floor(freeMonths(ctx)) + 1; m <= ctx.horizon; m++) {
       const rate = unnamed * bigBillsAMonth(vehicle, yearOf(m), ctx);
       const limits = { counted: limit.counted[m] as number, shop: limit.shop[m] as number };
-      months[m] = bigMonth(rate, scale[m] as number, limits, m, ctx);
+      months[m] = bigMonth(rate, oneBigBill(scale[m] as number, limits, m, ctx), m, ctx);
     }
     return months;
   });
