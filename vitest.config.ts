@@ -6,7 +6,7 @@ export default defineConfig({
     include: ['tests/**/*.test.ts'],
     setupFiles: ['tests/support/seed.ts'],
     globals: false,
-    testTimeout: 60_000,
+    testTimeout: 240_000,
     hookTimeout: 60_000,
   },
 });

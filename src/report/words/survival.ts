@@ -11,7 +11,7 @@ export const ofHundred = (chance: number): string => {
 const KINDS = { car: 'sedans, wagons and hatchbacks', suv: 'utilities and vans', truck: 'pickups' } as const;
 
 /** What counts as its kind is read from its name, unless the file says. */
-export const kindWords = ({ kind }: NonNullable<Decision['survival']>): string => KINDS[kind];
+const kindWords = ({ kind }: NonNullable<Decision['survival']>): string => KINDS[kind];
 
 const years = (n: number): string => (n === 1 ? 'one year' : `${inWords(n)} years`);
 
