@@ -41,6 +41,7 @@ replacement:
   fuel: { economy: 33 mpg }
   repairs_a_year: 240
 not_money: [crash protection, the dog fits in the back]
+big_bills: no
 `;
 
 const parsed = parseScenario(HOUSEHOLD, { file: 'fixture.yaml', today: '2026-11-25' });

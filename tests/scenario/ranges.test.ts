@@ -240,7 +240,7 @@ describe('how the future is drawn', () => {
       looks: [],
       monthsWithoutIncome: 3,
       mayRunDry: 0.05,
-      setAside: 300,
+      setAside: 200,
       pair: null,
     }));
 
@@ -290,7 +290,7 @@ describe('a private range', () => {
   it('is left out of the figures, and disappears whole from what is passed on', () => {
     const { inputs, facts } = scenarioOf(text);
     expect(inputs.household.savings).toBeNull();
-    expect(facts.chance.setAside).toBe(300);
+    expect(facts.chance.setAside).toBe(200);
     const passed = redactScenario(text);
     expect(passed).not.toMatch(/2100|2600|3300|77|savings|private/);
     expect(scenarioOf(passed).inputs).toEqual(inputs);

@@ -252,6 +252,6 @@ describe('two numbers for a line', () => {
       file.household = { price_of_own_hour: 0, look_ahead: 60 };
       file.two_way = twoWay;
     });
-    expect(decision.breakEvenLine?.points).toHaveLength(25);
+    expect(decision.breakEvenLine?.points).toHaveLength(13);
   });
 });
