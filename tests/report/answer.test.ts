@@ -25,7 +25,7 @@ describe('the answer in a few lines', () => {
         "Sell it as it stands, and get the 2021 hatchback: about $24,800 over five years, in today's money; works out at $456 a month.",
         "Sell it as it stands, and get another 2009 wagon: about $21,600 over five years, in today's money; works out at $398 a month.",
         "What would tip it first: price with all fees, 2021 hatchback: $10,800 instead of $13,900 (÷ 1.28).",
-        "3 of 46 numbers decide this; two are guesses.",
+        "3 of 47 numbers decide this; two are guesses.",
         "Savings left the day after: $1,100 if kept; none, $150 borrowed if handed on.",
         "Not counted: crash protection; the dog fits in the back.",
       ]

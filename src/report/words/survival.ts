@@ -17,6 +17,9 @@ const years = (n: number): string => (n === 1 ? 'one year' : `${inWords(n)} year
 
 /** "Of sedans, wagons and hatchbacks 17 years old ...": what the table says, what we'd do, and what own hands do for it. */
 export const survivalSentences = (d: Decision): string[] => {
+  const factor = d.quantities.find(({ key }) => key === 'household.bigBills');
+  if (factor?.value === 0)
+    return ['Bills so big that they end a vehicle are left out, as the file says: here none ever comes.'];
   const last = d.survival?.years.at(-1);
   if (!d.survival || !last) return [];
   const { age } = d.survival;
