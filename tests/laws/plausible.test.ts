@@ -3,6 +3,7 @@ import { readdirSync, readFileSync } from 'node:fs';
 import fc from 'fast-check';
 import { describe, expect, it } from 'vitest';
 import { walkAwayOf } from '../../src/engine/analysis/repairLimitTable.ts';
+import { firstAnswer } from '../../src/engine/answer/atAverage.ts';
 import { decide, decideAtAverage } from '../../src/engine/answer/decide.ts';
 import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import type { Inputs } from '../../src/engine/scenario/inputs/inputs.ts';
@@ -54,7 +55,7 @@ describe('no limit is above what another running one costs, and what ours costs 
   it.each(demos)('%s', (name) => {
     const scenario = demo(name);
     const w = walkAwayOf(scenario);
-    const { options, bestKeep } = decideAtAverage(scenario, 'test');
+    const { options, bestKeep } = firstAnswer(scenario, 'test');
     const like = options.find(({ side }) => side === 'like');
     if (!w?.likeOurs || !like || !bestKeep) return;
     const work = bestKeep.ledger

@@ -35,6 +35,7 @@ const everything = (): Decision =>
       Object.assign(first ?? {}, { days_without: 6 });
       const { loan: _, down_payment: __, ...bought } = shortForm().replacement;
       Object.assign(file, {
+        big_bills: 1,
         claim: claimForm(),
         doing_without: { a_day: 30, days_a_month: 20 },
         replacement: [
