@@ -23,13 +23,6 @@ const ASIDE = 0.4375;
 const STRAIGHT = 1e-9;
 /** Bends that must fit between the lead and zero before a stretch is left alone. */
 const CALM = 4;
-/** Where the lead is so many times what it changes by from end to end, nothing between them is looked at. */
-const FAR = 12;
-
-/** Of one sign at both ends, and hardly moved: only a detour of many times that could cross zero in between. */
-const isFar = (a: number, b: number): boolean =>
-  a * b > 0 && Math.min(Math.abs(a), Math.abs(b)) > FAR * Math.abs(b - a);
-
 /** A stretch is halved so often at most: past that, what changes its sign there is a jump. */
 const DEEPEST = 16;
 
@@ -80,8 +73,8 @@ const meetings = (a: Point, b: Point): number[] => {
  * Every place where the lead changes sign over the values looked at, the first and the last included: a root where it is
  * less than `unit` there, else a jump. Where every way is a straight line between two values the place is divided out; a
  * stretch that bends is halved until it keeps clear of zero by its own bend, or is shorter than `finest`.
- * Not seen: what bends and straightens again wholly between values looked at, what touches zero without crossing it, and a
- * detour between two values where the lead is far from zero and alike.
+ * Not seen: what bends and straightens again wholly between values looked at, what touches zero without crossing it, and
+ * what is steeper between two values far from zero than between any two at the beginning.
  *
  * @param f what the ways cost; finite wherever it is asked
  * @param seeds values to begin with, rising, two at least; where all ways are straight through them, no other is asked
@@ -127,8 +120,19 @@ export const leastCrossings = (
     });
   };
 
+  /** As steep as the lead is between any two values at the beginning. */
+  const steepest = Math.max(
+    ...points.slice(1).map((b, k) => {
+      const a = points[k] as Point;
+      return Math.abs(b.at.lead - a.at.lead) / (b.x - a.x);
+    }),
+  );
+  /** Of one sign at both ends, and twice as far from zero as the steepest way down between them would lead. */
+  const isFar = (a: Point, b: Point): boolean =>
+    a.at.lead * b.at.lead > 0 && Math.min(Math.abs(a.at.lead), Math.abs(b.at.lead)) > steepest * (b.x - a.x);
+
   const walk = (a: Point, b: Point, depth: number): void => {
-    if (isFar(a.at.lead, b.at.lead)) return;
+    if (isFar(a, b)) return;
     const m = look(a.x + ASIDE * (b.x - a.x));
     if (Math.abs(m.at.lead) <= zero) touches = true;
     if (touches) return;
