@@ -16,6 +16,7 @@ const sure = <T extends RunningCosts>(vehicle: T): T => ({
 });
 const certain = (inputs: Inputs): Inputs => ({
   ...inputs,
+  household: { ...inputs.household, bigBills: 0 },
   vehicle: sure(inputs.vehicle),
   workNeeded: inputs.workNeeded.map((job, i) => ({
     ...job,
