@@ -41,23 +41,31 @@ describe('what big bills add', () => {
     expect(costOf('another_like_ours', ctx) - costOf('another_like_ours', without)).toBeCloseTo(adds, 6);
   });
 
-  it('to keeping: the lesser of bill and limit while ours is there, and what its like takes once it is given up', () => {
-    const { limit, next } = fixedForOurs(ctx);
-    expect(next.slice(1, 60).every((one) => one === LIKE_OURS)).toBe(true);
-    const { there } = ourLasting(ctx);
-    let adds = 0;
-    for (let m = 1; m <= 60; m++) {
-      const left = there.counted[m - 1] as number;
-      const ours = ourMonth(m, ctx);
-      const its = boughtBigMonth(OURS, 0, m, ctx);
-      const renewed = renewalOf(OURS, m, ctx).counted;
-      const kept = ours.paid.counted + ours.ends.counted * (limit.counted[m] as number);
-      const after = (its?.paid.counted ?? 0) + (its?.ends.counted ?? 0) * renewed;
-      adds += ctx.worthLater(m) * (left * kept + (1 - left) * after);
-    }
-    expect(adds).toBeGreaterThan(1000);
-    expect(costOf('keep', ctx) - costOf('keep', without)).toBeCloseTo(adds, 4);
-  });
+  it.each([
+    ['some of the work at home', {}],
+    ['a shop doing all of it', { household: { at_home: { share: 0 } } }],
+  ])(
+    'to keeping, %s: the lesser of bill and limit while ours is there, and what its like takes once it is given up',
+    (_, said) => {
+      const household = older((file) => Object.assign(file, said));
+      const [ctx, without] = [at(household, 1), at(household, 0)];
+      const { limit, next } = fixedForOurs(ctx);
+      expect(next.slice(1, 60).every((one) => one === LIKE_OURS)).toBe(true);
+      const { there } = ourLasting(ctx);
+      let adds = 0;
+      for (let m = 1; m <= 60; m++) {
+        const left = there.counted[m - 1] as number;
+        const ours = ourMonth(m, ctx);
+        const its = boughtBigMonth(OURS, 0, m, ctx);
+        const renewed = renewalOf(OURS, m, ctx).counted;
+        const kept = ours.paid.counted + ours.ends.counted * (limit.counted[m] as number);
+        const after = (its?.paid.counted ?? 0) + (its?.ends.counted ?? 0) * renewed;
+        adds += ctx.worthLater(m) * (left * kept + (1 - left) * after);
+      }
+      expect(adds).toBeGreaterThan(1000);
+      expect(costOf('keep', ctx) - costOf('keep', without)).toBeCloseTo(adds, 4);
+    },
+  );
 
   it('never makes a limit higher than another one running takes, less what ours brings, and a hurry', () => {
     const { limit, scale } = fixedForOurs(ctx);

@@ -1,6 +1,6 @@
 /** Ways that hold ours, which a big bill or an inspection may end before their time. */
 import type { ByReading, Contract, Line, Sink } from '../../cashflow/posting.ts';
-import { bigLines, priced } from './bigBills.ts';
+import { bigLines, NO_BIG_BILLS, priced } from './bigBills.ts';
 import { NOTHING } from './byReading.ts';
 import { replacedAt, sellingPays } from './changeOver.ts';
 import type { Context } from './context.ts';
@@ -38,7 +38,7 @@ const bigBillsMet = (ctx: Context, treatments: Treatments, until: number): Contr
       (sink) => {
         for (let m = 1; m <= until; m++) {
           const big = ourMonth(m, ctx);
-          if (big.paid.counted === 0 && big.paid.shop === 0) continue;
+          if (big === NO_BIG_BILLS) continue;
           sink.post(paid, m, big.paid.counted, big.paid.cash, big.paid.shop);
           if (big.hours !== 0) sink.time?.(paid, m, big.hours);
           if (m === horizon) postShare(sink, ended, m, lossAt(treatments, m, until, ctx), big.ends);

@@ -71,8 +71,8 @@ const partFrom = (month: number, pieces: readonly Piece[], end: Standing | null,
 
 /**
  * Months at which a change of vehicle is worked out: the middle of each year for five years, of every other one from then
- * on, and the first and the last month in which there is one. From one to the next it is taken in a straight line, for prices fall and rise smoothly; and where yearly bills do not, the
- * middle of a year has their mean.
+ * on, and the first and the last month in which there is one. From one to the next it is taken in a straight line, for
+ * prices fall and rise smoothly; and where yearly bills do not, the middle of a year has their mean.
  */
 const nodesOf = (horizon: number): number[] => {
   const nodes = horizon > 2 ? [1] : [];
