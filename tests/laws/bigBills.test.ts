@@ -2,7 +2,7 @@
 import { describe, expect, it } from 'vitest';
 import { waysOf } from '../../src/engine/evaluation/options.ts';
 import { presentCostOf } from '../../src/engine/evaluation/project.ts';
-import { boughtBigMonth, renewalOf } from '../../src/engine/plans/vehicle/boughtBigBills.ts';
+import { boughtBigMonths, renewalOf } from '../../src/engine/plans/vehicle/boughtBigBills.ts';
 import { renewable } from '../../src/engine/plans/vehicle/boughtVehicle.ts';
 import { type Context, contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
 import { LIKE_OURS } from '../../src/engine/plans/vehicle/likeOurs.ts';
@@ -33,7 +33,7 @@ describe('what big bills add', () => {
     let adds = 0;
     for (let m = 1; m <= 60; m++) {
       const one = renewable(LIKE_OURS, 0);
-      const big = boughtBigMonth(one, 0, m, ctx);
+      const big = boughtBigMonths(one, 0, ctx)(m);
       if (big)
         adds += ctx.worthLater(m) * (big.paid.counted + big.ends.counted * renewalOf(one, m, ctx).counted);
     }
@@ -56,7 +56,7 @@ describe('what big bills add', () => {
       for (let m = 1; m <= 60; m++) {
         const left = there.counted[m - 1] as number;
         const ours = ourMonth(m, ctx);
-        const its = boughtBigMonth(OURS, 0, m, ctx);
+        const its = boughtBigMonths(OURS, 0, ctx)(m);
         const renewed = renewalOf(OURS, m, ctx).counted;
         const kept = ours.paid.counted + ours.ends.counted * (limit.counted[m] as number);
         const after = (its?.paid.counted ?? 0) + (its?.ends.counted ?? 0) * renewed;

@@ -94,8 +94,10 @@ const atSeams = (found: readonly Found[], { min, max }: Quantity, f: DifferenceA
 
 /** Every so many whole numbers are looked at first. */
 const STRIDE = 5;
-/** Where D is so many times the most that it ever moves within a stride, those in between are left out. */
+/** Where D is so many times the most that it moves within a stride nearby, those in between are left out. */
 const CLEAR = 3;
+/** Strides to either side that are near. */
+const NEARBY = 3;
 
 /**
  * The whole numbers that are tried: every one near a change of sign, or near enough to one that it might hide there; else
@@ -106,11 +108,11 @@ const wholeValues = ({ min, max, value }: Quantity, f: DifferenceAt): number[] =
   const ends = [...Array.from({ length: count + 1 }, (_, i) => min + i * STRIDE), max];
   const looked = [...new Set([...ends, value])].sort((a, b) => a - b);
   const steps = looked.slice(1).map((to, i) => Math.abs(f(to) - f(looked[i] as number)));
-  const most = Math.max(0, ...steps);
   return looked.flatMap((from, i) => {
     const to = looked[i + 1];
     if (to === undefined) return [from];
     const [a, b] = [f(from), f(to)];
+    const most = Math.max(...steps.slice(Math.max(0, i - NEARBY), i + NEARBY + 1));
     const clear = a * b > 0 && Math.min(Math.abs(a), Math.abs(b)) > CLEAR * most;
     return clear ? [from] : Array.from({ length: to - from }, (_, k) => from + k);
   });

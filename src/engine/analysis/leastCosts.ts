@@ -49,12 +49,12 @@ export type CompareAt = (ground: Ground, apart?: readonly string[]) => Rivals;
  */
 export const comparisonFrom = ({ inputs, facts }: Ground): CompareAt => {
   const recordings = recordingsOf(contextOf(inputs, facts, EXPECTED, 'unrounded'));
-  const tapes = new Map<string, Tape>();
+  // One number is moved to its end before the next: a tape holds on to all of the numbers it was last asked about.
+  let latest: { readonly name: string; readonly tape: Tape } | null = null;
   const tapeFor = (keys: readonly string[]): Tape => {
     const name = keys.join(' ');
-    const tape = tapes.get(name) ?? recordings.moving(keys);
-    tapes.set(name, tape);
-    return tape;
+    if (latest?.name !== name) latest = { name, tape: recordings.moving(keys) };
+    return latest.tape;
   };
   const sameFacts = (other: Facts): boolean =>
     other === facts ||

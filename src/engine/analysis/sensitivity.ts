@@ -48,39 +48,21 @@ const lineBetween = ({ facts, quantities }: Scenario, widest: readonly Swing[]):
   ];
 };
 
-/** A number, and D with it typed into the file. */
-interface Moving {
+/** A number moved by itself. */
+interface Moved {
   readonly typing: Typing;
-  readonly rivals: RivalsAt;
-  readonly f: DifferenceAt;
+  readonly swing: Swing;
+  readonly tip: BreakEven;
+}
+
+/** What is no difference, and what is one, in currency units. */
+interface Fineness {
+  readonly grain: number;
+  readonly unit: number;
 }
 
 /** Where nothing can be typed the answer stays what it is. */
 const nothingTyped = (today: number): Rivals => ({ open: '', first: [], second: [], lead: today });
-
-/** None where a number cannot be typed, or where typing what stands there changes the answer. */
-const movedBy = (
-  scenario: Scenario,
-  quantity: Quantity,
-  compare: CompareAt,
-  today: number,
-  grain: number,
-): Moving[] => {
-  const typing = typingOf(scenario, quantity);
-  if (typing === null) return [];
-  const place = typing.place === null ? undefined : [typing.place];
-  const known = new Map<number, Rivals>();
-  const rivals: RivalsAt = (value) => {
-    const before = known.get(value);
-    if (before) return before;
-    const ground = typing.at(value);
-    const now = ground ? compare(ground, place) : nothingTyped(today);
-    known.set(value, now);
-    return now;
-  };
-  const f: DifferenceAt = (value) => rivals(value).lead;
-  return Math.abs(f(quantity.value) - today) > grain ? [] : [{ typing, rivals, f }];
-};
 
 /** Both sides' least cost once a figure stands in the file; null where the file is refused. */
 const costsTyped = ({ written }: Scenario, quantity: Quantity, value: number): Costs | null => {
@@ -129,6 +111,32 @@ const typedBack = (scenario: Scenario, tip: BreakEven): BreakEven => {
   };
 };
 
+/** None where a number cannot be typed, or where typing what stands there changes the answer. */
+const movedBy = (
+  scenario: Scenario,
+  quantity: Quantity,
+  compare: CompareAt,
+  today: number,
+  { grain, unit }: Fineness,
+): Moved[] => {
+  const typing = typingOf(scenario, quantity);
+  if (typing === null) return [];
+  const place = typing.place === null ? undefined : [typing.place];
+  const known = new Map<number, Rivals>();
+  const rivals: RivalsAt = (value) => {
+    const before = known.get(value);
+    if (before) return before;
+    const ground = typing.at(value);
+    const now = ground ? compare(ground, place) : nothingTyped(today);
+    known.set(value, now);
+    return now;
+  };
+  const f: DifferenceAt = (value) => rivals(value).lead;
+  if (Math.abs(f(quantity.value) - today) > grain) return [];
+  const swing = swingOf(typing.quantity, f);
+  return [{ typing, swing, tip: typedBack(scenario, breakEvenOf(typing.quantity, rivals, unit)) }];
+};
+
 /**
  * Every number of the file moved by itself. What is a fact and was looked up is left alone, and so is what has no place of
  * its own in this file.
@@ -139,18 +147,15 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
   const today = differenceBetween(sides, 'counted');
   const compare = comparisonFrom(scenario);
   const { written } = scenario;
-  const moving = scenario.quantities.flatMap((quantity) =>
-    quantity.known ? [] : movedBy(scenario, quantity, compare, today, grain),
+  const moved = scenario.quantities.flatMap((quantity) =>
+    quantity.known ? [] : movedBy(scenario, quantity, compare, today, { grain, unit }),
   );
   const swings = widestFirst(
-    moving.map(({ typing, f }) => swingOf(typing.quantity, f)),
+    moved.map(({ swing }) => swing),
     grain,
   );
-  const breakEvens = moving.map(({ typing, rivals }) =>
-    typedBack(scenario, breakEvenOf(typing.quantity, rivals, unit)),
-  );
   const [x, y] = lineBetween(scenario, swings);
-  const [across, upwards] = [x, y].map((one) => moving.find(({ typing }) => typing.quantity === one)?.typing);
+  const [across, upwards] = [x, y].map((one) => moved.find(({ typing }) => typing.quantity === one)?.typing);
   const bothAt = (a: Typing, b: Typing) => (aValue: number, bValue: number) => {
     const ground = bothTyped(scenario, a, aValue, b, bValue);
     return ground ? compare(ground) : nothingTyped(today);
@@ -164,7 +169,7 @@ export const sensitivityOf = (scenario: Scenario, sides: Costs): Sensitivity => 
           null,
     });
   return {
-    breakEvens: breakEvens.sort(byNearness),
+    breakEvens: moved.map(({ tip }) => tip).sort(byNearness),
     swings,
     line: across && upwards ? between(across, upwards) : null,
   };

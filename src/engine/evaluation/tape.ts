@@ -203,7 +203,7 @@ export const recordingsOf = (base: Context): Recordings => {
       const { result, reads, asksTurns } = planRecording(way, taken, turns, at);
       // A change that comes by a chance is worked out as a whole: in drawn futures there is none.
       const chancy = result.changeOver !== null && result.changeOver.share !== WHOLE;
-      const now = chancy || touches(reads, keys) ? null : compiledOf(result, at);
+      const now = touches(reads, keys) ? null : chancy ? whole(result) : compiledOf(result, at);
       compiled.set(asksTurns ? key : always, now);
       return now ?? whole(way.build(ctx));
     };

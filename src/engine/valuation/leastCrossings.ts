@@ -21,7 +21,7 @@ interface Point {
 const ASIDE = 0.4375;
 /** A line is straight when the point between lies on it to this part of its size. */
 const STRAIGHT = 1e-9;
-/** Bends that must fit between the lead and zero before a stretch is left alone. */
+/** Bends that must fit between the lead and zero before a stretch is left alone, or into its rise before it is solved. */
 const CALM = 4;
 /** A stretch is halved so often at most: past that, what changes its sign there is a jump. */
 const DEEPEST = 16;
@@ -72,7 +72,8 @@ const meetings = (a: Point, b: Point): number[] => {
 /**
  * Every place where the lead changes sign over the values looked at, the first and the last included: a root where it is
  * less than `unit` there, else a jump. Where every way is a straight line between two values the place is divided out; a
- * stretch that bends is halved until it keeps clear of zero by its own bend, or is shorter than `finest`.
+ * stretch that bends is halved until it keeps clear of zero by its own bend, or passes it by more, or is shorter than
+ * `finest`.
  * Not seen: what bends and straightens again wholly between values looked at, what touches zero without crossing it, and
  * what is steeper between two values far from zero than between any two at the beginning.
  *
@@ -145,7 +146,8 @@ export const leastCrossings = (
     const turns = ofA * ofB < 0;
     const oneSign = !turns && ofA * ofM > 0;
     if (oneSign && Math.min(Math.abs(ofA), Math.abs(ofM), Math.abs(ofB)) > CALM * bend) return;
-    if (turns && (b.x - a.x < finest || depth === 0)) {
+    // Where it bends little beside what it rises or falls, it crosses zero once.
+    if (turns && (CALM * bend < Math.abs(ofB - ofA) || b.x - a.x < finest || depth === 0)) {
       refine(a.x, b.x);
       return;
     }

@@ -28,23 +28,61 @@ export const bigBillsAMonth = ({ age, bodyStyle }: Aged, year: number, ctx: Cont
   return bigBills * bigBillsAYear(bodyStyle, age + year) * driven;
 };
 
-/** What a bill of a month, in money of that month, comes to in this household; a share of its labour is done at home. */
-export const priced = (bill: number, month: number, ctx: Context) => {
+/** What a bill, or 1 of it, comes to in this household, and its own hours. */
+interface Priced extends ByReading<number> {
+  readonly hours: number;
+}
+
+/** What 1 of a shop's bill of a month comes to; a share of its labour is done at home. */
+const partOfBill = (month: number, ctx: Context): Priced => {
+  const byMonth = onceFor(ctx, 'parts of a bill', (): (Priced | undefined)[] => []);
+  const known = byMonth[month];
+  if (known) return known;
   const { share, partsShare, shopHour } = ctx.inputs.household.atHome;
-  const labour = bill * share * (1 - partsShare);
+  const labour = share * (1 - partsShare);
   const hours = shopHour > 0 ? labour / (shopHour * levelAt(ctx.levels.repairs, month)) : 0;
-  const cash = bill - labour;
-  return { counted: cash + hours * ctx.ownHourAt(month), cash, shop: bill, hours };
+  const cash = 1 - labour;
+  const made = { counted: cash + hours * ctx.ownHourAt(month), cash, shop: 1, hours };
+  byMonth[month] = made;
+  return made;
 };
 
-/** The part of a shop's bill that it comes to, in each reading. */
-const partOfBill = (month: number, ctx: Context): ByReading<number> => priced(1, month, ctx);
+/** What a bill of a month, in money of that month, comes to in this household. */
+export const priced = (bill: number, month: number, ctx: Context): Priced => {
+  const { counted, cash, hours } = partOfBill(month, ctx);
+  return { counted: bill * counted, cash: bill * cash, shop: bill, hours: bill * hours };
+};
 
 /** What a vehicle would bring in a month, running and broken down, before what selling it takes. */
 export interface Prices {
   readonly running: number;
   readonly broken: number;
 }
+
+/** Of what renewing takes in a month, what hangs on the month alone. */
+interface Renewing {
+  /** Looking it over, what it wants in its first year, what its seller hid, and what a hurry adds. */
+  readonly besidesPrice: number;
+  /** Own hours of finding it. */
+  readonly finding: number;
+}
+
+const renewingIn = (month: number, ctx: Context): Renewing => {
+  const byMonth = onceFor(ctx, 'renewing by month', (): (Renewing | undefined)[] => []);
+  const known = byMonth[month];
+  if (known) return known;
+  const { anotherLikeOurs, usualLike, household } = ctx.inputs;
+  const { inspectionBefore, catchUp, hiddenFault, hours } = anotherLikeOurs ?? usualLike;
+  const made = {
+    besidesPrice:
+      inspectionBefore * ctx.oneOffLevel(month) +
+      (catchUp + hiddenFault) * levelAt(ctx.levels.repairs, month) +
+      hurryAt(month, ctx, household.dayWithout),
+    finding: hours * ctx.ownHourAt(month),
+  };
+  byMonth[month] = made;
+  return made;
+};
 
 /**
  * What renewing a vehicle by its like takes once it has broken down, beyond going on with it: another one's price with
@@ -65,16 +103,14 @@ export const renewalAt = (
     const worth = netValue(vehicle, running, month, ctx);
     return perReading((reading) => worth(reading) - brings(reading));
   }
-  const { anotherLikeOurs, usualLike, household } = ctx.inputs;
-  const { above, taxAndFees, inspectionBefore, catchUp, hiddenFault, hours } = anotherLikeOurs ?? usualLike;
-  const price = asked?.(running) ?? running * (1 + above);
-  const another =
-    price * (1 + taxAndFees) +
-    inspectionBefore * ctx.oneOffLevel(month) +
-    (catchUp + hiddenFault) * levelAt(ctx.levels.repairs, month) +
-    hurryAt(month, ctx, household.dayWithout);
-  const finding = hours * ctx.ownHourAt(month);
-  return perReading((reading) => another + (reading === 'cash' ? 0 : finding) - brings(reading));
+  const { above, taxAndFees } = ctx.inputs.anotherLikeOurs ?? ctx.inputs.usualLike;
+  const { besidesPrice, finding } = renewingIn(month, ctx);
+  const another = (asked?.(running) ?? running * (1 + above)) * (1 + taxAndFees) + besidesPrice;
+  return {
+    counted: another + finding - brings('counted'),
+    cash: another - brings('cash'),
+    shop: another + finding - brings('shop'),
+  };
 };
 
 /** What a hurry adds: money, days without, storage, a loan refused. */
@@ -105,7 +141,7 @@ export const NO_BIG_BILLS: BigMonth = {
 /** One big bill of a month against what is paid at most, with own hands and with a shop doing everything. */
 export interface OneBigBill {
   /** The part of a shop's bill that it comes to, in each reading. */
-  readonly part: ByReading<number>;
+  readonly part: Priced;
   readonly own: AtLimit;
   readonly atShop: AtLimit;
 }
@@ -129,7 +165,7 @@ export const oneBigBill = (
 };
 
 /** @param rate big bills expected in the month */
-export const bigMonth = (rate: number, one: OneBigBill | null, month: number, ctx: Context): BigMonth => {
+export const bigMonth = (rate: number, one: OneBigBill | null): BigMonth => {
   if (rate <= 0 || one === null) return NO_BIG_BILLS;
   const { part, own, atShop } = one;
   const months = inAMonth(rate, own);
@@ -138,7 +174,7 @@ export const bigMonth = (rate: number, one: OneBigBill | null, month: number, ct
   return {
     ends: { counted: months.ends, cash: months.ends, shop: shop.ends },
     paid: { counted: months.bills * own.paid, cash: shopBills * part.cash, shop: shop.bills * atShop.paid },
-    hours: priced(shopBills, month, ctx).hours,
+    hours: shopBills * part.hours,
   };
 };
 

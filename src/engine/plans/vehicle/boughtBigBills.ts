@@ -7,6 +7,7 @@ import { remember } from '../../quantity/remember.ts';
 import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
 import {
   BIG,
+  type BigMonth,
   bigBillsAMonth,
   bigLines,
   bigMonth,
@@ -25,7 +26,7 @@ export interface Renewable {
   /** Tells it from every other one, and from itself bought in another month. */
   readonly key: string;
   readonly vehicleAt: (ctx: Context) => RunningCosts;
-  readonly pricesAt: (month: number, ctx: Context) => Prices;
+  readonly pricesFrom: (ctx: Context) => (month: number) => Prices;
   /** What its like costs where that is not told by what it is worth. */
   readonly priceAt: (ctx: Context) => ((worth: number) => number) | null;
 }
@@ -36,25 +37,33 @@ interface Renewing {
   readonly bill: OneBigBill | null;
 }
 
-/** Worked out once for these numbers. */
-const renewing = (one: Renewable, month: number, ctx: Context): Renewing => {
-  const byMonth = onceFor(ctx, one.key, (): (Renewing | undefined)[] => []);
-  const known = byMonth[month];
-  if (known) return known;
-  const takes = renewalAt(one.pricesAt(month, ctx), one.vehicleAt(ctx), one.priceAt(ctx), month, ctx);
-  const made = { takes, bill: oneBigBill(takes.shop, takes, month, ctx) };
-  byMonth[month] = made;
-  return made;
-};
+/** Renewing it in any month; each is worked out once for these numbers. */
+const renewalsOf = (one: Renewable, ctx: Context): ((month: number) => Renewing) =>
+  onceFor(ctx, one.key, () => {
+    const byMonth: (Renewing | undefined)[] = [];
+    const [vehicle, prices, price] = [one.vehicleAt(ctx), one.pricesFrom(ctx), one.priceAt(ctx)];
+    return (month: number): Renewing => {
+      const known = byMonth[month];
+      if (known) return known;
+      const takes = renewalAt(prices(month), vehicle, price, month, ctx);
+      const made = { takes, bill: oneBigBill(takes.shop, takes, month, ctx) };
+      byMonth[month] = made;
+      return made;
+    };
+  });
 
 /** What renewing it takes in a month. */
 export const renewalOf = (one: Renewable, month: number, ctx: Context): ByReading<number> =>
-  renewing(one, month, ctx).takes;
+  renewalsOf(one, ctx)(month).takes;
 
-/** One month of its big bills, expected; limits are those of mean inputs. */
-export const boughtBigMonth = (one: Renewable, start: number, month: number, ctx: Context) => {
-  const rate = bigBillsAMonth(one.vehicleAt(ctx), yearOf(month - start), ctx);
-  return rate <= 0 ? null : bigMonth(rate, renewing(one, month, fixedBefore(ctx)).bill, month, ctx);
+/** A month of its big bills, expected, where it is got at the end of `start`; limits are those of mean inputs. */
+export const boughtBigMonths = (one: Renewable, start: number, ctx: Context) => {
+  const vehicle = one.vehicleAt(ctx);
+  const renewing = renewalsOf(one, fixedBefore(ctx));
+  return (month: number): BigMonth | null => {
+    const rate = bigBillsAMonth(vehicle, yearOf(month - start), ctx);
+    return rate <= 0 ? null : bigMonth(rate, renewing(month).bill);
+  };
 };
 
 /** Months of which none is left out. */
@@ -92,12 +101,14 @@ export const boughtBigBills = (one: Renewable, span: Span, free: number, ctx: Co
   if (future.kind === 'expected')
     return [
       (sink) => {
+        const bigMonthIn = boughtBigMonths(one, span.start, ctx);
+        const renewing = renewalsOf(one, ctx);
         for (let month = span.start + Math.floor(free) + 1; month <= span.end; month++) {
-          const big = boughtBigMonth(one, span.start, month, ctx);
+          const big = bigMonthIn(month);
           if (big === null) continue;
           sink.post(paid, month, big.paid.counted, big.paid.cash, big.paid.shop);
           if (big.hours !== 0) sink.time?.(paid, month, big.hours);
-          const takes = renewalOf(one, month, ctx);
+          const { takes } = renewing(month);
           const { counted, cash, shop } = big.ends;
           sink.post(ended, month, counted * takes.counted, cash * takes.cash, shop * takes.shop);
         }

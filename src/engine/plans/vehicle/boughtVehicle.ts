@@ -165,10 +165,12 @@ export const renewable = (index: number, month: number): Renewable => ({
   // Another like ours is the same whenever it is got.
   key: index === LIKE_OURS ? 'renewal of another like ours' : `renewal of ${index} got in ${month}`,
   vehicleAt: (ctx) => offerOf({ index, month }, ctx),
-  pricesAt: (at, ctx) =>
-    index === LIKE_OURS
-      ? pricesLikeOurs(at, ctx)
-      : usualPrices(marketWorth(index, month, ctx)(at), offerOf({ index, month }, ctx)),
+  pricesFrom: (ctx) => {
+    if (index === LIKE_OURS) return (at) => pricesLikeOurs(at, ctx);
+    const worth = marketWorth(index, month, ctx);
+    const offer = offerOf({ index, month }, ctx);
+    return (at) => usualPrices(worth(at), offer);
+  },
   priceAt: (ctx) => (index === LIKE_OURS ? askedLikeOurs(ctx) : null),
 });
 

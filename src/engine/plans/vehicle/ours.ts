@@ -12,7 +12,7 @@ import {
   perReading,
   priced,
 } from './bigBills.ts';
-import { bigArrivals, boughtBigMonth, type Renewable, renewalOf } from './boughtBigBills.ts';
+import { bigArrivals, boughtBigMonths, type Renewable, renewalOf } from './boughtBigBills.ts';
 import { type Context, onceFor, recalled, stillFor, withVehicle } from './context.ts';
 import { chanceOfEnd } from './endOfLife.ts';
 import { type ByMonth, goingOn, heldByMonth, READING, rows } from './goingOn.ts';
@@ -27,7 +27,7 @@ export const OURS: Renewable = {
   // What renewing it takes is what renewing its like does.
   key: 'renewal of another like ours',
   vehicleAt: (ctx) => ctx.origin.inputs.vehicle,
-  pricesAt: pricesLikeOurs,
+  pricesFrom: (ctx) => (month) => pricesLikeOurs(month, ctx),
   priceAt: askedLikeOurs,
 };
 
@@ -94,10 +94,11 @@ const renewedByLike = (ctx: Context): RenewedByLike =>
     const takes = rows(horizon);
     const ahead = { counted: new Float64Array(horizon + 1), shop: new Float64Array(horizon + 1) };
     const v = at.worthLater(1);
+    const bigMonthIn = boughtBigMonths(OURS, 0, at);
     for (let m = horizon; m > 0; m--) {
       const renewal = renewalOf(OURS, m, at);
       for (const reading of READING) takes[reading][m] = renewal[reading];
-      const big = boughtBigMonth(OURS, 0, m, at) ?? NO_BIG_BILLS;
+      const big = bigMonthIn(m) ?? NO_BIG_BILLS;
       ahead.counted[m - 1] =
         v * ((ahead.counted[m] as number) + big.paid.counted + big.ends.counted * renewal.counted);
       ahead.shop[m - 1] = v * ((ahead.shop[m] as number) + big.paid.shop + big.ends.shop * renewal.shop);
@@ -144,7 +145,7 @@ const ourMonths = (ctx: Context): readonly BigMonth[] =>
     for (let m = Math.floor(freeMonths(ctx)) + 1; m <= ctx.horizon; m++) {
       const rate = unnamed * bigBillsAMonth(vehicle, yearOf(m), ctx);
       const limits = { counted: limit.counted[m] as number, shop: limit.shop[m] as number };
-      months[m] = bigMonth(rate, oneBigBill(scale[m] as number, limits, m, ctx), m, ctx);
+      months[m] = bigMonth(rate, oneBigBill(scale[m] as number, limits, m, ctx));
     }
     return months;
   });

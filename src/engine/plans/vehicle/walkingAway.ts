@@ -69,40 +69,72 @@ const partFrom = (month: number, pieces: readonly Piece[], end: Standing | null,
   return { cost, day };
 };
 
-/**
- * Months at which a change of vehicle is worked out: the middle of each year for five years, of every other one from then
- * on, and the first and the last month in which there is one. From one to the next it is taken in a straight line, for
- * prices fall and rise smoothly; and where yearly bills do not, the middle of a year has their mean.
- */
-const nodesOf = (horizon: number): number[] => {
+type Weights = readonly (readonly [node: number, weight: number])[];
+
+/** Months at which something is worked out, and what each of them counts for in every month. */
+interface Between {
+  readonly nodes: readonly number[];
+  readonly at: readonly Weights[];
+}
+
+/** The months before the last one's, every so many from a first one on, between the first and the last in which ours goes. */
+const nodesOf = (
+  horizon: number,
+  first: number,
+  step: (month: number) => number,
+  clear: number,
+): number[] => {
   const nodes = horizon > 2 ? [1] : [];
-  for (let m = 6; m < horizon - 1; m += m < 54 ? 12 : 24) nodes.push(m);
+  for (let m = first; m < horizon - clear; m += step(m)) nodes.push(m);
   return horizon > 1 ? [...nodes, horizon - 1] : [];
 };
 
-type Weights = readonly (readonly [node: number, weight: number])[];
+/** The polynomial through some of the nodes: what each of them counts for at a month (Lagrange). */
+const through = (nodes: readonly number[], from: number, count: number, month: number): Weights =>
+  Array.from({ length: count }, (_, i) => {
+    const a = nodes[from + i] as number;
+    let weight = 1;
+    for (let j = 0; j < count; j++) {
+      const b = nodes[from + j] as number;
+      if (j !== i) weight *= (month - b) / (a - b);
+    }
+    return [from + i, weight] as const;
+  });
 
-/** What each of the nodes counts for at a month. */
-const weightsAt = (nodes: readonly number[], month: number): Weights => {
-  if (nodes.length < 2) return nodes.map((_, i) => [i, 1]);
-  const after = nodes.findIndex((node) => month <= node);
-  const to = Math.max(1, after < 0 ? nodes.length - 1 : after);
-  const [a, b] = [nodes[to - 1] as number, nodes[to] as number];
-  const share = (month - a) / (b - a);
-  return [
-    [to - 1, 1 - share],
-    [to, share],
-  ];
-};
+/** In each month the polynomial through so many nodes around it. */
+const between = (nodes: readonly number[], points: number, horizon: number): Between => ({
+  nodes,
+  at: Array.from({ length: horizon }, (_, month) => {
+    const count = Math.min(points, nodes.length);
+    const after = nodes.findIndex((node) => month <= node);
+    const from = (after < 0 ? nodes.length : after) - Math.ceil(count / 2);
+    return through(nodes, Math.max(0, Math.min(from, nodes.length - count)), count, month);
+  }),
+});
 
-const weightsFor = remember(
-  (horizon: number) => {
-    const nodes = nodesOf(horizon);
-    return { nodes, at: Array.from({ length: horizon }, (_, month) => weightsAt(nodes, month)) };
-  },
-  ([a], [b]) => a === b,
-  8,
+const byHorizon = (of: (horizon: number) => Between) => remember(of, ([a], [b]) => a === b, 8);
+
+/**
+ * For what has corners, as a loan that is paid off: a straight line from the middle of a year to that of the next, beyond
+ * five years of the one after; where yearly bills go by steps, the middle of a year has their mean.
+ */
+const inLines = byHorizon((horizon) =>
+  between(
+    nodesOf(horizon, 6, (m) => (m < 54 ? 12 : 24), 1),
+    2,
+    horizon,
+  ),
 );
+
+/** For what bends, as a price that falls and the years that are left: a curve through the middle of every other year. */
+const inCurves = byHorizon((horizon) => {
+  const nodes = nodesOf(horizon, 18, () => 24, 6);
+  return between(
+    nodes.length === 2 && horizon > 4 ? [1, Math.ceil(horizon / 2), horizon - 1] : nodes,
+    4,
+    horizon,
+  );
+});
 
 /** The same by month. */
 interface Parts {
@@ -114,9 +146,13 @@ interface Parts {
 }
 
 /** By month before the last, from what it comes to at the nodes; in the months of inspections that may end ours, itself. */
-const byMonth = (partAt: (month: number) => Part, ctx: Context): Parts => {
+const byMonth = (
+  partAt: (month: number) => Part,
+  betweenFor: (horizon: number) => Between,
+  ctx: Context,
+): Parts => {
   const { horizon } = ctx;
-  const { nodes, at } = weightsFor(horizon);
+  const { nodes, at } = betweenFor(horizon);
   const parts = nodes.map(partAt);
   const rows = { counted: zeros(horizon), cash: zeros(horizon), shop: zeros(horizon) };
   const [dayCash, dayShop] = [zeros(horizon), zeros(horizon)];
@@ -188,12 +224,16 @@ const plus = ({ cost, day }: Part, { counted, cash, shop }: ByReading<number>): 
  */
 const leavingOf = (treatments: Treatments, ctx: Context): Parts =>
   stillFor(ctx, `leaving, ${treatments.join()}`, (at) =>
-    byMonth((month) => {
-      const { sold, off } = leavingIn(month, treatments);
-      const open: Standing = { valueAt: () => NOTHING, toCome: off.toCome, owedAt: off.owedAt };
-      const part = partFrom(month, [...sold.pieces, ...off.pieces], open, at);
-      return plus(part, comesBack(treatments, month, at));
-    }, at),
+    byMonth(
+      (month) => {
+        const { sold, off } = leavingIn(month, treatments);
+        const open: Standing = { valueAt: () => NOTHING, toCome: off.toCome, owedAt: off.owedAt };
+        const part = partFrom(month, [...sold.pieces, ...off.pieces], open, at);
+        return plus(part, comesBack(treatments, month, at));
+      },
+      inLines,
+      at,
+    ),
   );
 
 /** What can follow: what is bought, by its place; null for doing without. */
@@ -212,11 +252,15 @@ const boughtIn = (next: number, month: number, ctx: Context): Bought =>
 /** Getting what follows, ours gone. */
 const gettingOf = (next: Next, ctx: Context): Parts =>
   stillFor(ctx, `getting ${next}`, (at) =>
-    byMonth((month) => {
-      if (next === null) return partFrom(month, [recipe(gettingAbout, month + 1)], null, at);
-      const bought = boughtIn(next, month, at);
-      return partFrom(month, bought.pieces, bought, at);
-    }, at),
+    byMonth(
+      (month) => {
+        if (next === null) return partFrom(month, [recipe(gettingAbout, month + 1)], null, at);
+        const bought = boughtIn(next, month, at);
+        return partFrom(month, bought.pieces, bought, at);
+      },
+      inCurves,
+      at,
+    ),
   );
 
 /** What giving ours up at the end of each month before the last costs from then on, in money of that month, and what follows. */
@@ -249,11 +293,12 @@ export const walkingAway = (
     ctx.facts.needs.length === 0 || replacementClosed(index, month, ctx) === null;
   for (let m = 1; m < horizon; m++) {
     const back = comesBack(treatments, m, ctx);
+    const { off } = leavingIn(m, treatments);
     const onCard = (reading: 'cash' | 'shop', day: number): number => {
       if (savings === null) return 0;
       const lacking = day - back[reading] + Math.min(0, firstDay[reading] - savings) - spareEachMonth * m;
       if (lacking <= 0) return 0;
-      return cardAdds(lacking, reading, leavingIn(m, treatments).off.awaited(ctx), m, horizon, ctx);
+      return cardAdds(lacking, reading, off.awaited(ctx), m, horizon, ctx);
     };
     counted[m] = Number.POSITIVE_INFINITY;
     shop[m] = Number.POSITIVE_INFINITY;
