@@ -37,7 +37,7 @@ const timesMoney = (inputs: Inputs, k: number): Inputs => {
     components: v.components.map((part) => ({ ...work(part), tow: part.tow * k })),
     value:
       v.value.kind === 'decline'
-        ? { ...v.value, perDistance: v.value.perDistance * k }
+        ? { ...v.value, perDistance: v.value.perDistance * k, downTo: v.value.downTo * k }
         : { ...v.value, points: v.value.points.map((p) => ({ ...p, value: p.value * k })) },
     floor: v.floor * k,
     selling: { ...v.selling, cost: v.selling.cost * k },

@@ -101,8 +101,9 @@ describe('kilometres and another currency', () => {
   it('carries the defaults', () => {
     expect(inputs.household.dayWithout).toBeCloseTo(35 * 0.9, 9);
     expect(inputs.replacement[0]?.catchUp).toBeCloseTo(540, 9);
-    // 25 miles a US gallon are 9.41 l/100km; 3.40 dollars a gallon are 0.898 a litre.
-    expect(inputs.vehicle.energy).toEqual({ stated: 'per100', economy: 9.41, price: 0.8082 });
+    // A 2009 wagon, four fifths of the way from 23.5 to 26.2 miles a US gallon: 25.66, which are 9.17 l/100km;
+    // 3.40 dollars a gallon are 0.898 a litre.
+    expect(inputs.vehicle.energy).toEqual({ stated: 'per100', economy: 9.17, price: 0.8082 });
     expect(facts.energyUnit.vehicle).toBe('litre');
   });
 
@@ -182,10 +183,15 @@ describe('energy', () => {
     });
   });
 
-  it('says that a guess is the same for both, only where that is so', () => {
-    expect(quantityOf(scenarioOf(SHORT_FORM), 'vehicle.energy.economy').source).toContain('alike for both');
-    const one = scenarioOf(withLines({ vehicle: '  fuel: { economy: 22 }\n' }));
-    expect(quantityOf(one, 'replacement.0.energy.economy').source).not.toContain('alike for both');
+  it('goes by kind and model year where nobody gives an economy, and says that the table is recalled', () => {
+    const economy = (lines: string) =>
+      quantityOf(scenarioOf(withLines({ vehicle: lines })), 'vehicle.energy.economy');
+    expect(economy('')).toMatchObject({ value: 25.7, mark: 'table' });
+    expect(economy('').source).toContain('from memory');
+    expect(economy('  kind: truck\n')).toMatchObject({ value: 16.7 });
+    expect(economy('  kind: suv\n  year: 1980\n')).toMatchObject({ value: 16.5 });
+    expect(economy('  kind: suv\n  year: 2024\n')).toMatchObject({ value: 25 });
+    expect(economy('  powertrain: hybrid\n').value).toBeCloseTo(35.9, 9);
   });
 
   it('converts without changing what is used', () => {

@@ -144,6 +144,7 @@ const running: fc.Arbitrary<Partial<RunningCosts>> = fc.record({
       kind: fc.constant('decline' as const),
       perYear: rate(0.3),
       perDistance: fc.constantFrom(0, 0.02, 0.05),
+      downTo: fc.constantFrom(0, 0, 1500),
     }),
     fc.constant({
       kind: 'points' as const,

@@ -90,7 +90,7 @@ export const vehicle: PresentVehicle = {
   odometer: 171000,
   priceWhenNew: 19000,
   cover: { aYear: 620, nextDue: 12 },
-  value: { kind: 'decline', perYear: 0.149, perDistance: 0 },
+  value: { kind: 'decline', perYear: 0.149, perDistance: 0, downTo: 0 },
   floor: 450,
   sellsFor: {
     running: 3400,
@@ -117,7 +117,7 @@ export const replacement: Replacement = {
   odometer: 38000,
   priceWhenNew: 17800,
   cover: { aYear: 1350, nextDue: 12 },
-  value: { kind: 'decline', perYear: 0.149, perDistance: 0 },
+  value: { kind: 'decline', perYear: 0.149, perDistance: 0, downTo: 0 },
   floor: 890,
   price: 17800,
   worthDayAfter: 16020,

@@ -37,7 +37,7 @@ const still = household({
     ],
     averageRepairs: { ...inputs.vehicle.averageRepairs, statedAYear: 700 },
     cover: { aYear: 0, nextDue: 12 },
-    value: { kind: 'decline', perYear: 0, perDistance: 0 },
+    value: { kind: 'decline', perYear: 0, perDistance: 0, downTo: 0 },
     sellsFor: { ...inputs.vehicle.sellsFor, asItStands: 900 },
     parkingAMonth: 0,
   },
@@ -45,7 +45,7 @@ const still = household({
     payment: { kind: 'cash' },
     averageRepairs: { ...inputs.vehicle.averageRepairs, statedAYear: 300 },
     cover: { aYear: 0, nextDue: 12 },
-    value: { kind: 'decline', perYear: 0, perDistance: 0 },
+    value: { kind: 'decline', perYear: 0, perDistance: 0, downTo: 0 },
   },
 });
 

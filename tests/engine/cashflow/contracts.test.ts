@@ -49,7 +49,7 @@ describe('a market value', () => {
   it('declines compound, and by distance in money, down to its floor', () => {
     const terms = {
       now: 10000,
-      law: { kind: 'decline', perYear: 0.2, perDistance: 0.05 },
+      law: { kind: 'decline', perYear: 0.2, perDistance: 0.05, downTo: 0 },
       floor: 300,
       brandFactor: 1,
     } as const;
@@ -57,6 +57,15 @@ describe('a market value', () => {
     expect(marketValue(terms, 24, 20000)).toBeCloseTo(5400, 9);
     expect(marketValue(terms, 240, 0)).toBe(300);
     expect(marketValue({ ...terms, brandFactor: 0.7 }, 0, 0)).toBeCloseTo(7000, 9);
+  });
+
+  it('falls no lower than a running one of any age brings, and one that is below that already stays', () => {
+    const law = { kind: 'decline', perYear: 0.2, perDistance: 0.05, downTo: 2000 } as const;
+    const terms = { now: 10000, law, floor: 300, brandFactor: 1 };
+    expect(marketValue(terms, 24, 0)).toBeCloseTo(6400, 9);
+    expect(marketValue(terms, 24, 100_000)).toBe(2000);
+    expect(marketValue({ ...terms, now: 1500 }, 120, 100_000)).toBe(1500);
+    expect(marketValue({ ...terms, now: 100 }, 120, 0)).toBe(300);
   });
 
   it('from a table is linear between its points and flat after the last', () => {

@@ -24,7 +24,7 @@ const still = {
   cover: { aYear: 0, nextDue: 12 },
   averageUpkeep: 0,
   averageRepairs: { ...base.vehicle.averageRepairs, statedAYear: 0 },
-  value: { kind: 'decline', perYear: 0, perDistance: 0 },
+  value: { kind: 'decline', perYear: 0, perDistance: 0, downTo: 0 },
   selling: { cost: 0, hours: 0, weeks: 0 },
 } satisfies Partial<RunningCosts>;
 

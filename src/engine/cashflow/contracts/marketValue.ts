@@ -25,13 +25,16 @@ const between = (
 
 /**
  * What the vehicle would bring privately, `month` months on and `distance` further; never below the floor.
- * Yearly decline is compound; decline by distance is in money; a table of points is linear between and flat after.
+ * Yearly decline is compound, decline by distance in money, both down to what a running one of any age brings; a table of points is linear between and flat after.
  */
 export const marketValue = (terms: ValueTerms, month: number, distance: number): number => {
   const { law } = terms;
   const value =
     law.kind === 'decline'
-      ? terms.now * (1 - law.perYear) ** (month / 12) - law.perDistance * distance
+      ? Math.max(
+          Math.min(terms.now, law.downTo),
+          terms.now * (1 - law.perYear) ** (month / 12) - law.perDistance * distance,
+        )
       : between([{ month: 0, value: terms.now }, ...law.points], month);
   return Math.max(terms.floor, value * terms.brandFactor);
 };

@@ -193,7 +193,7 @@ const handedBack = (ctx: Context, run: Recipe<Run>): Contract[] => {
 const grownLaw = (law: ValueLaw, level: number): ValueLaw =>
   law.kind === 'points'
     ? { ...law, points: law.points.map(({ month, value }) => ({ month, value: value * level })) }
-    : { ...law, perDistance: law.perDistance * level };
+    : { ...law, perDistance: law.perDistance * level, downTo: law.downTo * level };
 
 /** What a replacement got at the end of `month` is worth later, before what selling it costs. */
 const marketWorth = (index: number, month: number, ctx: Context): ((at: number) => number) => {

@@ -1,6 +1,6 @@
 import { type EnergyUnit, economyIn, energyPriceIn, LITRES_PER_GALLON } from '../../quantity/energyUnits.ts';
 import type { RunningCosts } from '../inputs/inputs.ts';
-import type { Powertrain } from '../inputs/tables.ts';
+import { ECONOMY_SOURCE, milesAGallon, type Powertrain, type VehicleKind } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
 import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { economyOf, economyRange, formText, pricedUnit, usualForm } from '../reading/economy.ts';
@@ -28,19 +28,11 @@ interface Completed {
   readonly unit: EnergyUnit;
 }
 
-/** A guess says so; it adds that it is the same for both where that is so. */
-const guessed = (source: string, sameEnergy: boolean): string =>
-  sameEnergy ? `${source}; taken alike for both until one is given` : source;
-
 /** What stands in for a price that nobody gave. */
-const usualPrice = (unit: EnergyUnit, pen: Pen, sameEnergy: boolean): Fallback => {
+const usualPrice = (unit: EnergyUnit, pen: Pen): Fallback => {
   const one = unit === 'kWh' ? D.pricePerKWh : D.pricePerGallon;
   const inDollars = unit === 'litre' ? significant(one.value / LITRES_PER_GALLON, 3) : one.value;
-  return following(
-    significant(inDollars * pen.units.perDollar, 6),
-    guessed(one.source, sameEnergy),
-    one.mark,
-  );
+  return following(significant(inDollars * pen.units.perDollar, 6), one.source, one.mark);
 };
 
 /** Prices of energy as a vehicle meets them. */
@@ -54,12 +46,7 @@ export interface Pumps {
 }
 
 /** The price of one unit of energy, from where it is given: the household, the vehicle itself, another vehicle. */
-const priceOf = (
-  fuel: SparseRunning['fuel'],
-  unit: EnergyUnit,
-  pen: Pen,
-  { pumps, sameEnergy }: { readonly pumps: Pumps; readonly sameEnergy: boolean },
-): number => {
+const priceOf = (fuel: SparseRunning['fuel'], unit: EnergyUnit, pen: Pen, pumps: Pumps): number => {
   const max = significant(VEHICLE.FUEL.price.max * pen.units.perDollar, 3);
   const ownRatio = fuel?.price && energyPriceIn(1, pricedUnit(fuel.price, unit) ?? unit, unit);
   const own = fuel?.price && times(fuel.price, ownRatio ?? 1);
@@ -74,7 +61,7 @@ const priceOf = (
     'fuel.price',
     VEHICLE.FUEL.price,
     shared && from ? { ...shared, source: shared.source || `as given for ${from.whose}` } : own,
-    usualPrice(unit, pen, sameEnergy),
+    usualPrice(unit, pen),
     {
       words: `price of a ${unit}`,
       within: { min: 0, max },
@@ -84,18 +71,38 @@ const priceOf = (
   );
 };
 
+/** What a vehicle is, as far as its economy goes by it. */
+interface Driven {
+  readonly powertrain: Powertrain;
+  readonly kind: VehicleKind;
+  readonly modelYear: number;
+}
+
+/** What stands in for an economy that nobody gave, in miles a gallon or a kWh, and from where. */
+const usualEconomy = ({ powertrain, kind, modelYear }: Driven) => {
+  if (powertrain === 'battery') return { ...D.milesPerKWh, energy: 'kWh' as const };
+  const value = milesAGallon(kind, modelYear);
+  const table = { energy: 'gallon' as const, mark: 'table' as const, source: ECONOMY_SOURCE };
+  return powertrain === 'combustion'
+    ? { ...table, value }
+    : {
+        ...table,
+        value: value * D.hybrid.value,
+        source: `${ECONOMY_SOURCE}, times ${D.hybrid.value}, our guess`,
+      };
+};
+
 /** Energy of one vehicle: its economy as stated, in the household's distance, and the price of one unit. */
 export const completeEnergy = (
   fuel: SparseRunning['fuel'],
-  powertrain: Powertrain,
+  driven: Driven,
   pen: Pen,
-  shared: { readonly pumps: Pumps; readonly sameEnergy: boolean },
+  pumps: Pumps,
 ): Completed => {
-  const battery = powertrain === 'battery';
-  const usual = usualForm(pen.units.distance, battery);
-  const one = battery ? D.milesPerKWh : D.milesPerGallon;
+  const usual = usualForm(pen.units.distance, driven.powertrain === 'battery');
+  const one = usualEconomy(driven);
   const assumed = economyIn(
-    { stated: 'perUnit', value: one.value, distance: 'miles', energy: battery ? 'kWh' : 'gallon' },
+    { stated: 'perUnit', value: one.value, distance: 'miles', energy: one.energy },
     usual.distance,
   );
   const given = fuel?.economy && economyOf(fuel.economy, usual);
@@ -110,9 +117,9 @@ export const completeEnergy = (
     given && fuel?.economy
       ? times(fuel.economy, economyIn({ ...given, value: 1 }, pen.units.distance).value)
       : undefined,
-    following(significant(assumedValue, 3), guessed(one.source, shared.sameEnergy), one.mark),
+    following(significant(assumedValue, 3), one.source, one.mark),
     { within: economyRange(form), suffix: ` ${formText(form)}` },
   );
   const unit = form.energy;
-  return { energy: { stated: form.stated, economy, price: priceOf(fuel, unit, pen, shared) }, unit };
+  return { energy: { stated: form.stated, economy, price: priceOf(fuel, unit, pen, pumps) }, unit };
 };

@@ -122,6 +122,7 @@ export const completeReplacement = (
   const unknown = isNew ? ('new' as const) : catchUp > 0 ? ('caught up' as const) : ('due' as const);
   const about = {
     name: file.what,
+    modelYear: Number(date.slice(0, 4)) - age,
     age,
     odometer,
     priceWhenNew,

@@ -24,8 +24,6 @@ export interface Shared {
   /** The table's prices to today's, in dollars. */
   readonly priceRatio: number;
   readonly pumps: Pumps;
-  /** No vehicle's economy is given, and all are driven alike: the guess is the same for all. */
-  readonly sameEnergy: boolean;
   /** What leaving out a bill that this vehicle does not give does. */
   readonly leftOut: (bill: VEHICLE.Bill) => string;
 }
@@ -33,6 +31,7 @@ export interface Shared {
 /** What is known of a vehicle before its running costs are filled in. */
 export interface About {
   readonly name: string;
+  readonly modelYear: number;
   readonly age: number;
   readonly odometer: number;
   readonly priceWhenNew: number;
@@ -114,12 +113,14 @@ export const completeRunning = (
   shared: Shared,
 ): { readonly costs: RunningCosts; readonly energyUnit: EnergyUnit } => {
   const { age, odometer, priceWhenNew, today, floor, name } = about;
-  const energy = completeEnergy(file.fuel, file.powertrain ?? 'combustion', pen.at('energy', ''), shared);
+  const powertrain = file.powertrain ?? 'combustion';
+  const driven = { powertrain, kind: kindOf(file), modelYear: about.modelYear };
+  const energy = completeEnergy(file.fuel, driven, pen.at('energy', ''), shared.pumps);
   const clocks = {
     odometer,
     ageMonths: age * 12,
     distanceAYear: shared.distanceAYear,
-    powertrain: file.powertrain ?? 'combustion',
+    powertrain,
     tableDollar: shared.priceRatio * pen.units.perDollar,
     unknown: about.unknown,
   };

@@ -113,9 +113,6 @@ export const completeNumbers = (
     ...replacements.map((one, i) => ({ file: one, path: placeOf(i) })),
   ];
   const files = vehicles.map((one) => one.file);
-  const sameEnergy =
-    vehicles.every((one) => !one.file.fuel?.economy) &&
-    new Set(vehicles.map((one) => one.file.powertrain)).size === 1;
   const household = completeHousehold(file, root, date);
   const priceRatio = root.at('household', 'household').from(HOME.HOUSEHOLD_MORE, file.household)(
     'tablePriceRatio',
@@ -124,7 +121,6 @@ export const completeNumbers = (
     distanceAYear: household.distanceAYear,
     priceRatio,
     pumps: pumpsFor(one, vehicles, file.household, units),
-    sameEnergy,
     // Words for whoever reads the quantities.
     leftOut: (bill) => leftOutOf(bill, one, quantities === null ? [] : files, units),
   });

@@ -66,6 +66,7 @@ export const completeVehicle = (
   const floor = pen.from(VEHICLE.WORTH, file)('floor', following(scrap, 'as scrap'));
   const about = {
     name: file.what,
+    modelYear: Number(date.slice(0, 4)) - age,
     age,
     odometer,
     priceWhenNew,

@@ -3,7 +3,7 @@ import * as HOME from '../inputs/householdInputs.ts';
 import { LIKE_OURS } from '../inputs/likeInputs.ts';
 import * as OWNED from '../inputs/ownedInputs.ts';
 import * as PURCHASE from '../inputs/purchaseInputs.ts';
-import { UPKEEP_PER_MILE_2019 } from '../inputs/tables.ts';
+import { milesAGallon, UPKEEP_PER_MILE_2019 } from '../inputs/tables.ts';
 import { significant } from '../inputs/units.ts';
 import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import * as WORK from '../inputs/workInputs.ts';
@@ -65,8 +65,9 @@ const household = (): string[] => {
 };
 
 /** The running costs that any vehicle may state, below its own indentation. */
-const running = (): string[] => {
-  const { milesPerGallon: economy, pricePerGallon: price } = VEHICLE.USUAL_ENERGY;
+const running = (modelYear: number): string[] => {
+  const { pricePerGallon: price } = VEHICLE.USUAL_ENERGY;
+  const economy = significant(milesAGallon('car', modelYear), 3);
   const upkeep = significant(
     UPKEEP_PER_MILE_2019.combustion * HOME.HOUSEHOLD_MORE.tablePriceRatio.or.value,
     12,
@@ -77,8 +78,8 @@ const running = (): string[] => {
     line(
       2,
       'fuel',
-      `{ economy: ${economy.value} mpg, price: ${price.value} }`,
-      `a US gallon; ${economy.source}; give it for both vehicles or for none`,
+      `{ economy: ${economy} mpg, price: ${price.value} }`,
+      'a US gallon; a table by kind and model year stands in, best given for both vehicles or for none',
     ),
     ...all(2, { ...VEHICLE.A_YEAR, ...VEHICLE.MONTHLY_BILLS }),
     line(2, 'upkeep_a_mile', String(upkeep), "dollars; the average of the table, at today's prices"),
@@ -92,7 +93,7 @@ const running = (): string[] => {
     mapping(
       2,
       'value_falls',
-      { ...VEHICLE.DECLINE, mile: VEHICLE.DECLINE_PER_DISTANCE.miles },
+      { ...VEHICLE.DECLINE, mile: VEHICLE.DECLINE_PER_DISTANCE.miles, ...VEHICLE.RUNNING_ONE },
       VEHICLE.DECLINE.perYear.or.source,
     ),
     of(2, VEHICLE.WORTH.brandFactor),
@@ -119,7 +120,7 @@ const vehicle = (): string[] => {
       `dollars; ${OWNED.SALE.scrap.or.source}: half of what it brings as it stands`,
     ),
     '  insurance_a_year: 620',
-    ...running(),
+    ...running(2009),
     ...all(2, VEHICLE.DUE),
     line(2, 'floor', String(scrap), 'dollars; the least it ever brings: as scrap'),
     ...all(2, OWNED.STANDING),
@@ -182,7 +183,7 @@ const replacement = (): string[] => {
       String(significant(price * floor.value, 12)),
       `dollars; ${percent(floor)} of its price, our guess`,
     ),
-    ...running(),
+    ...running(2021),
   ];
 };
 

@@ -64,7 +64,8 @@ export type ValueLaw =
       readonly kind: 'decline';
       /** Further decline in money for each unit of distance driven. */
       readonly perDistance: number;
-    } & Numbers<typeof VEHICLE.DECLINE>)
+    } & Numbers<typeof VEHICLE.DECLINE> &
+      Numbers<typeof VEHICLE.RUNNING_ONE>)
   | { readonly kind: 'points'; readonly points: readonly Numbers<typeof VEHICLE.POINT>[] };
 
 export interface UpkeepItem extends WorkCost, Numbers<typeof WORK.UPKEEP_ITEM>, Numbers<typeof WORK.SINCE> {

@@ -22,6 +22,7 @@ export interface PublicTables {
     readonly highestPriceNew: number;
   }>;
   readonly decline: Fact<number>;
+  readonly economy: Fact<ByKind<readonly number[]> & { readonly years: readonly number[] }>;
   readonly repairPrices2019: Fact<number>;
   readonly repairPrices2025July: Fact<number>;
   readonly milesAYear: Fact<ByKind<readonly number[]>>;
@@ -68,6 +69,22 @@ export const repairRatePerMile2019 = (
 
 /** Compound decline of market value a year. */
 export const DECLINE_A_YEAR = TABLES.decline.value;
+
+/**
+ * Miles a US gallon of a combustion vehicle in daily use, by kind and model year: between the years of the table in a
+ * straight line, before and after them as in the nearest.
+ */
+export const milesAGallon = (kind: VehicleKind, modelYear: number): number => {
+  const { years, [kind]: economy } = TABLES.economy.value;
+  const after = years.findIndex((year) => year >= modelYear);
+  const last = economy[economy.length - 1] as number;
+  if (after <= 0) return after < 0 ? last : (economy[0] as number);
+  const [from, to] = [years[after - 1] as number, years[after] as number];
+  const [a, b] = [economy[after - 1] as number, economy[after] as number];
+  return a + ((b - a) * (modelYear - from)) / (to - from);
+};
+
+export const ECONOMY_SOURCE = TABLES.economy.source;
 
 /** Consumer price index of motor vehicle maintenance and repair (1982-84 = 100). */
 export const REPAIR_PRICE_INDEX = {

@@ -174,6 +174,15 @@ export const DECLINE_PER_DISTANCE = byUnit(
   nil('none beyond the yearly decline'),
 );
 
+/** Down to where it falls: what a running one of any age brings. */
+export const RUNNING_ONE = {
+  downTo: follows(
+    'down_to',
+    money(100_000, 'guess', 'what a running one of any age brings'),
+    guessOf(2000, 'dollars: what a running one of any age brings'),
+  ),
+};
+
 /** What it will bring in a month to come. */
 export const POINT = {
   month: needed(
@@ -208,7 +217,8 @@ export const FUEL = {
 
 /** Stands in for what a vehicle uses, and for the pump, where neither is told. */
 export const USUAL_ENERGY = {
-  milesPerGallon: guessOf(25, 'miles a US gallon'),
+  /** Times the table's, where it brakes into a battery too. */
+  hybrid: guessOf(1.4, "times the table's"),
   pricePerGallon: guessOf(3.4, 'dollars a US gallon'),
   milesPerKWh: guessOf(3, 'miles a kWh'),
   pricePerKWh: guessOf(0.17, 'dollars a kWh'),

@@ -63,7 +63,11 @@ const valueFalls = (units: Units) =>
   z.union([
     num(VEHICLE.DECLINE.perYear, units),
     mapping(
-      { ...shapeOf(VEHICLE.DECLINE, units), ...shapeOf(VEHICLE.DECLINE_PER_DISTANCE, units) },
+      {
+        ...shapeOf(VEHICLE.DECLINE, units),
+        ...shapeOf(VEHICLE.DECLINE_PER_DISTANCE, units),
+        ...shapeOf(VEHICLE.RUNNING_ONE, units),
+      },
       'Decline a year in percent, and in money for each mile or km driven.',
     ),
     list(mapping(shapeOf(VEHICLE.POINT, units), 'What it will bring so many months from now.')),

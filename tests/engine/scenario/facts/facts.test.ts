@@ -42,6 +42,14 @@ const publicTables = z.strictObject({
     }),
   ),
   decline: fact(positive.lt(1)),
+  economy: fact(
+    z.strictObject({
+      years: z.array(positive.int()).nonempty(),
+      car: z.array(positive).nonempty(),
+      suv: z.array(positive).nonempty(),
+      truck: z.array(positive).nonempty(),
+    }),
+  ),
   repairPrices2019: fact(positive),
   repairPrices2025July: fact(positive),
   milesAYear: fact(byKind(z.array(positive.int()).nonempty())),
