@@ -13,7 +13,7 @@ import { renewable } from '../../src/engine/plans/vehicle/boughtVehicle.ts';
 import { type Context, contextOf, EXPECTED } from '../../src/engine/plans/vehicle/context.ts';
 import { chanceOfEnd } from '../../src/engine/plans/vehicle/endOfLife.ts';
 import { LIKE_OURS, offerAt, offerings } from '../../src/engine/plans/vehicle/likeOurs.ts';
-import { OURS } from '../../src/engine/plans/vehicle/ours.ts';
+import { OURS, ourLasting } from '../../src/engine/plans/vehicle/ours.ts';
 import { smoothLevel, yearlyLevel, yearOf } from '../../src/engine/quantity/month.ts';
 import { parseScenario } from '../../src/engine/scenario/file/parse.ts';
 import type { Inputs, PresentVehicle, Replacement } from '../../src/engine/scenario/inputs/inputs.ts';
@@ -171,6 +171,10 @@ const figuresAt = ({ inputs: of, facts }: Household, horizon: number, reading: R
       }
       // Walking away is worked out in a few months of all, and taken in a straight line between: those move with the horizon.
       if (mayEnd) either(0.004 * Math.abs(cost));
+      // What the last month brings comes only to those that are still there.
+      const gone = mayEnd ? 1 - (ourLasting(ctx).there[reading][before] as number) : 0;
+      low -= gone * Math.max(0, month);
+      high += gone * Math.max(0, -month);
       // Once it has ended the next one ages from the month in which it was got, at the price of then.
       for (const next of mayEnd ? nexts : []) {
         const { most } = declineOf(next, inputs, 0, 1);

@@ -126,15 +126,19 @@ const inLines = byHorizon((horizon) =>
   ),
 );
 
+/** A shorter look has too few years for a curve. */
+const CURVES_FROM = 42;
+
 /** For what bends, as a price that falls and the years that are left: a curve through the middle of every other year. */
-const inCurves = byHorizon((horizon) => {
-  const nodes = nodesOf(horizon, 18, () => 24, 6);
-  return between(
-    nodes.length === 2 && horizon > 4 ? [1, Math.ceil(horizon / 2), horizon - 1] : nodes,
-    4,
-    horizon,
-  );
-});
+const inCurves = byHorizon((horizon) =>
+  horizon < CURVES_FROM
+    ? inLines(horizon)
+    : between(
+        nodesOf(horizon, 18, () => 24, 6),
+        4,
+        horizon,
+      ),
+);
 
 /** The same by month. */
 interface Parts {
