@@ -51,10 +51,12 @@ describe('how sure it is', () => {
 
   it('adds one sentence to the first screen and to the lines of the terminal', () => {
     const first = read(render(withChances)).querySelector('#answer')?.textContent;
-    expect(first).toContain('Keeping is ahead in 82 of 100 ways it could go.');
+    expect(first).toContain('Keeping is ahead in 82 of 100 ways it could go, if our guesses are about right.');
     // Whether it fits comes before any chance.
     expect(first?.indexOf('a regular month takes')).toBeLessThan(first?.indexOf('is ahead in') ?? 0);
-    expect(answerLines(withChances)).toContain('Keeping is ahead in 82 of 100 ways it could go.');
+    expect(answerLines(withChances)).toContain(
+      'Keeping is ahead in 82 of 100 ways it could go, if our guesses are about right.',
+    );
   });
 
   it('counts no future twice and forgets none: a hundred marks, one at least for what happened at all', () => {
@@ -72,7 +74,9 @@ describe('how sure it is', () => {
     expect(sure(all)).toContain(
       'In more than 99 of 100 ways it could go, keeping the 2009 wagon comes out cheaper.',
     );
-    expect(answerLines(all)).toContain('Keeping is ahead in more than 99 of 100 ways it could go.');
+    expect(answerLines(all)).toContain(
+      'Keeping is ahead in more than 99 of 100 ways it could go, if our guesses are about right.',
+    );
   });
 
   it('gives each way its good, middle and bad case, how often it is cheapest and what a wrong choice would cost', () => {

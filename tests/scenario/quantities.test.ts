@@ -112,7 +112,7 @@ describe('a number typed into the file', () => {
 
   it('moves what was filled in from it', () => {
     const cheaper = at('replacement.0.price', 10_000).replacement[0];
-    expect([cheaper?.price, cheaper?.worthDayAfter, cheaper?.floor]).toEqual([10_000, 9_000, 500]);
+    expect([cheaper?.price, cheaper?.worthDayAfter, cheaper?.floor]).toEqual([10_000, 8_330, 500]);
     expect(at('vehicle.sellsFor.asItStands', 700).vehicle).toMatchObject({
       floor: 350,
       sellsFor: { asItStands: 700, scrap: 350 },

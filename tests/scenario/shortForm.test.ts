@@ -30,7 +30,9 @@ describe('the short form', () => {
       price: 17_800,
       salesTax: 0,
       fees: [],
-      worthDayAfter: 16_020,
+      // Nine tenths of the price without tax and fees of 8 %; 8 % more for each of five years.
+      worthDayAfter: 14_800,
+      priceWhenNew: 26_200,
       payment: { kind: 'loan', apr: 0.089, months: 66, downPayment: 2000, firstPayment: 1 },
     });
   });

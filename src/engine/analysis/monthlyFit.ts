@@ -21,11 +21,13 @@ export interface MonthlyFit {
   readonly more: number;
   /** What it takes above spare money, 0 where it fits; null where nobody said what is spare. */
   readonly short: number | null;
+  /** What big bills take of it besides, spread over the months of the first year: what they cost and what giving it up does. */
+  readonly bigBills: number;
   /** For so many months from the first; 0 where it fits. */
   readonly months: number;
   /**
-   * So many months savings make up for it, once what is paid or comes once in the first three months is through (the price of
-   * a sale comes weeks later); null where it fits, or nothing is known of them.
+   * So many months savings make up for it, what is paid or comes once besides: that of the first three months at the start
+   * (the price of a sale comes weeks later), all else in its month; null where it fits, or nothing is known of them.
    */
   readonly savingsLast: number | null;
 }
@@ -41,6 +43,8 @@ interface Monthly {
   readonly debts: Float64Array;
   /** What is paid, less what comes, once. */
   readonly once: Float64Array;
+  /** What may never come, expected. */
+  readonly rare: Float64Array;
 }
 
 /** By the end of this month whoever bought the old one has paid. */
@@ -52,12 +56,13 @@ const isOurs = ({ path }: Line): boolean => path === 'vehicle.loan' || path === 
 const END = "what we'd own at the end";
 const recurs = ({ category }: Line): boolean => !KINDS[category].once && !KINDS[category].rare;
 
-const sinkInto = ({ recurring, payments, debts, once }: Monthly, horizon: number): Sink => {
+const sinkInto = ({ recurring, payments, debts, once, rare }: Monthly, horizon: number): Sink => {
   const add = (line: Line, month: number, cash: number): void => {
     if (month > horizon || line.category === END) return;
     // What recurs and is paid on the first day is paid ahead: it is no regular month's.
     const regular = month > 0 && (isDebt(line) || recurs(line));
-    const into = !regular ? once : isDebt(line) ? (isOurs(line) ? debts : payments) : recurring;
+    const seldom = KINDS[line.category].rare ? rare : once;
+    const into = !regular ? seldom : isDebt(line) ? (isOurs(line) ? debts : payments) : recurring;
     into[month] = (into[month] as number) + cash;
   };
   return {
@@ -72,12 +77,22 @@ const sinkInto = ({ recurring, payments, debts, once }: Monthly, horizon: number
 
 const monthlyOf = (horizon: number, post: (sink: Sink) => void): Monthly => {
   const empty = (): Float64Array => new Float64Array(horizon + 1);
-  const monthly: Monthly = { recurring: empty(), payments: empty(), debts: empty(), once: empty() };
+  const monthly: Monthly = {
+    recurring: empty(),
+    payments: empty(),
+    debts: empty(),
+    once: empty(),
+    rare: empty(),
+  };
   post(sinkInto(monthly, horizon));
   const { recurring } = monthly;
   for (let first = 1; first <= horizon; first += YEAR) {
     const year = recurring.subarray(first, Math.min(first + YEAR, horizon + 1));
-    year.fill(year.reduce((sum, cash) => sum + cash, 0) / year.length);
+    // The last year's bills were paid a year before, and the next ones come after the look: it is like the year before.
+    const last = first > 1 && first + YEAR > horizon;
+    year.fill(
+      last ? (recurring[first - 1] as number) : year.reduce((sum, cash) => sum + cash, 0) / year.length,
+    );
   }
   return monthly;
 };
@@ -99,6 +114,16 @@ interface Purse {
   readonly savings: number | null;
 }
 
+/** So many months until savings are used up by what is lacking each month, and by what is paid once. */
+const monthsCarried = ({ once }: Monthly, lacking: (month: number) => number, savings: number): number => {
+  let left = savings - once.subarray(0, SETTLED + 1).reduce((sum, cash) => sum + cash, 0);
+  for (let month = 1; month < once.length; month++) {
+    left -= lacking(month) + (month > SETTLED ? (once[month] as number) : 0);
+    if (left < 0) return month - 1;
+  }
+  return once.length - 1;
+};
+
 const fitOf = (
   way: Monthly,
   today: Monthly,
@@ -115,14 +140,14 @@ const fitOf = (
     payment: replacement === null ? 0 : (way.payments[dearest] as number),
     regular: inMonth(way, dearest),
     more: moreIn(dearest),
+    bigBills: first.reduce((sum, month) => sum + (way.rare[month] as number), 0) / Math.max(1, first.length),
   };
   if (spare === null) return { ...regular, short: null, months: 0, savingsLast: null };
   const short = moreIn(dearest) - spare;
   if (short < NOTHING) return { ...regular, short: 0, months: 0, savingsLast: null };
   let months = 0;
   for (let m = dearest; m <= horizon && moreIn(m) - spare >= NOTHING; m++) months += 1;
-  const left = (savings ?? 0) - way.once.subarray(0, SETTLED + 1).reduce((sum, cash) => sum + cash, 0);
-  const savingsLast = savings === null ? null : Math.max(0, Math.floor(left / short));
+  const savingsLast = savings === null ? null : monthsCarried(way, (month) => moreIn(month) - spare, savings);
   return { ...regular, short, months, savingsLast };
 };
 

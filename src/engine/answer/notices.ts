@@ -48,7 +48,9 @@ const safety = (inputs: Inputs, facts: Facts): Draft[] => {
     until('immobilised', 'It stays where it is', stuck),
     until(
       'to-the-shop',
-      barred ? 'Once it may be driven again, drive it only to the shop' : 'Drive it only to the shop',
+      barred
+        ? 'Once it may be driven again, have it towed, or drive it only to where the work is done,'
+        : 'Have it towed, or drive it only to where the work is done,',
       driven('to_the_shop'),
     ),
     facts.inspectionFailed &&

@@ -148,14 +148,22 @@ const shopTakesOver = ({ d, format }: Pick<Page, 'd' | 'format'>): string | null
   return `If a shop took over all the work ${from.join('; ')}.`;
 };
 
+/** Where both ways mend it first, a second attempt is owed in either. */
+const ifNotCured = ({ d, format }: Pick<Page, 'd' | 'format'>): string | null => {
+  if (d.ifNotCured === null || !d.difference) return null;
+  const then = differenceWords(d.ifNotCured, format);
+  return then === differenceWords(d.difference.counted, format)
+    ? 'If the work does not cure it the first time, both ways pay for it again: what is between them stays as it is.'
+    : `If the work does not cure it the first time, ${then}.`;
+};
+
 /** The same answer asked again with one thing otherwise: slower hands, no cure, a shop from some month on. */
 const whatIf = ({ d, format }: Page): readonly string[] => {
   return [
     d.doubleHours !== null && `At double the own hours, ${differenceWords(d.doubleHours, format)}.`,
     ownHoursSentence(d, format),
     shopTakesOver({ d, format }),
-    d.ifNotCured !== null &&
-      `If the work does not cure it the first time, ${differenceWords(d.ifNotCured, format)}.`,
+    ifNotCured({ d, format }),
     d.atLoanRate !== null &&
       `The money is taken to earn more than the loan costs, so borrowing looks like profit. Reckoned at the loan's ${percent(d.atLoanRate.rate)}, ${differenceWords(d.atLoanRate.difference, format)}.`,
   ].filter((s) => typeof s === 'string');

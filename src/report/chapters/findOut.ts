@@ -10,10 +10,16 @@ import { block, type Chapter, type Page } from './page.ts';
 const IN_PICTURE = 8;
 const UNMEASURED = 'nothing we can measure';
 
-const answerSentence = ({ format }: Page, c: Chances): string => {
+/** What nobody gave a chance of is not among it. */
+const unasked = (d: Page['d']): string =>
+  d.notices.some(({ kind }) => kind === 'not-cured')
+    ? ' Whether the work cures it, and what shows once it is opened, is not in that: nobody gave a chance of it.'
+    : '';
+
+const answerSentence = ({ d, format }: Page, c: Chances): string => {
   if (littleToFind(c))
     return 'Nothing here is worth paying to find out: no answer would change the choice by enough to matter.';
-  const all = `Knowing beforehand how everything turns out would be worth up to ${format.about(c.perfect)}; no inspection, quote or question is worth more than that.`;
+  const all = `Knowing beforehand how everything turns out would be worth up to ${format.about(c.perfect)}; no inspection, quote or question is worth more than that.${unasked(d)}`;
   const [most] = measurable(c);
   return most
     ? `Most of all ${knowing(most)}: worth up to ${format.about(most.worth)}. ${all}`

@@ -14,9 +14,17 @@ const rates = (loan: LoanView): string =>
       ? `Its yearly cost, fees included (APR), is ${percent(loan.apr)}, the same as its note rate.`
       : `Its yearly cost, fees included (APR), is ${percent(loan.apr)} beside a note rate of ${percent(loan.noteRate)}.`;
 
+/** A value is never known better than this part of it. */
+const CLOSE = 0.05;
+
+const closeToIt = ({ balance }: LoanView): string => {
+  const close = balance.some(({ owed, value }) => owed > 0 && value - owed < CLOSE * value);
+  return close ? ', by our guess of its worth, but for a time there is little between the two' : '';
+};
+
 const underWater = (loan: LoanView): string =>
   loan.monthsUnderWater === 0
-    ? 'At no time is more owed than it would bring.'
+    ? `At no time is more owed than it would bring${closeToIt(loan)}.`
     : `For ${counted(loan.monthsUnderWater, 'month')} more is owed than it would bring: to sell, you'd pay in.`;
 
 const balanceFigure = ({ format, figure }: Page, loan: LoanView): Html => {

@@ -55,6 +55,7 @@ const bestDate = ({ d }: Page, w: WalkAway): string => {
 const rivalWords = ({ d }: Page, id: string, label: string): string => {
   if (id === 'fixed') return 'the best date fixed today';
   const side = optionOf(d, id)?.side;
+  if (side === 'like') return `getting another ${d.facts.vehicleName} now`;
   return side === 'keep' ? 'keeping it whatever comes' : side === 'replace' ? 'handing it on now' : label;
 };
 
@@ -66,7 +67,7 @@ const walkedWords = (rule: RuleChances): string => {
     ({ month, chance }) =>
       `${ofHundred(chance)} within ${month % 12 === 0 ? span(month) : counted(month, 'month')}`,
   );
-  return `One walks away in ${listed(by)}.`;
+  return `Besides what ends it for good in any case, one walks away in ${listed(by)}.`;
 };
 
 /** The rule followed through every future drawn: what the right to walk away saves, and how often it is used. */

@@ -52,6 +52,9 @@ const laterFigure = (page: Page, later: ReplaceLater): Html => {
   });
 };
 
+/** Costs a month within this part of each other are the same. */
+const LEVEL = 0.05;
+
 const lifeFigure = ({ d, format, figure }: Page): Html | null => {
   const life = d.economicLife;
   if (life.curve.length < 2) return null;
@@ -60,9 +63,13 @@ const lifeFigure = ({ d, format, figure }: Page): Html | null => {
   const falls = costs.every((c, i) => i === 0 || c <= (costs[i - 1] as number));
   const rises = costs.every((c, i) => i === 0 || c >= (costs[i - 1] as number));
   const still = falls && costs.length > 1;
-  const finding = still
-    ? `Owning the ${life.name} gets cheaper a month the longer it stays, as far as we look.`
-    : `Owning the ${life.name} costs least a month when it stays ${counted(life.best.months, 'month')}.`;
+  const [least, most] = [Math.min(...costs), Math.max(...costs)];
+  const level = most - least < LEVEL * least;
+  const finding = level
+    ? `Owning the ${life.name} costs about ${format.round(least)} a month however long it stays.`
+    : still
+      ? `Owning the ${life.name} gets cheaper a month the longer it stays, as far as we look.`
+      : `Owning the ${life.name} costs least a month when it stays ${counted(life.best.months, 'month')}.`;
   return figure({
     id: 'life',
     finding,

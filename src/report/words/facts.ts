@@ -1,7 +1,7 @@
 import { nearestTip } from '../../engine/analysis/breakEven.ts';
 import { HALF } from '../../engine/analysis/relativeDistance.ts';
 import type { Decision, Notice, OptionResult } from '../../engine/answer/decision.ts';
-import type { Cents } from '../../engine/quantity/money.ts';
+import { type Cents, NIL } from '../../engine/quantity/money.ts';
 import { type Formats, formatsFor, inWords, number, saidDates } from '../format.ts';
 import { isPrivate } from '../privacy.ts';
 import { tipAt, tipsNearestFirst, tipWords } from './tipping.ts';
@@ -87,7 +87,12 @@ export const ownHoursSentence = (d: Decision, format: Formats): string | null =>
   if (d.ownHourTips === null) return `${priced}At no price of an own hour does the answer tip.`;
   const hour = d.breakEvens.find(({ quantity }) => quantity.key === 'household.priceOfOwnHour')?.quantity;
   const at = hour ? tipAt(hour, d.ownHourTips, format) : format.round(d.ownHourTips);
-  return `${priced}It tips when an own hour is worth about ${at}.`;
+  // Nobody goes on working at a price at which a shop is cheaper.
+  const shop = d.difference && d.difference.shop > 0 === d.difference.counted > 0;
+  const then = shop
+    ? `; but long before that a shop would do it, and with a shop for everything ${differenceWords(d.difference?.shop ?? NIL, format)}`
+    : '';
+  return `${priced}It tips when an own hour is worth about ${at}${then}.`;
 };
 
 /** Cash on the day, never with a bare minus: "$1,380", "$900 comes in". */

@@ -34,13 +34,22 @@ const shortWords = (
     : `${lack}; savings make up for it for ${counted(savingsLast, 'month')}`;
 };
 
+/** A month's big bills below this are not worth a word. */
+const FELT = 25;
+
+/** "; with big bills spread over the year about $425". */
+const withBigBills = ({ regular, bigBills }: MonthlyFit, format: Formats): string =>
+  bigBills < FELT
+    ? ''
+    : `; on average about ${format.round(regular + bigBills, STEP)} with the big bills that most months don't bring`;
+
 /**
  * "Handed on, a regular month takes about $740, $397 of it the payment: $260 more than today. It doesn't fit: $110 a month
  * short of what is spare, for 66 months; savings make up for it for 11 months."
  */
 const fitSentence = (d: Decision, fit: MonthlyFit, format: Formats): string => {
   const payment = fit.payment >= 1 ? `, ${format.money(Math.round(fit.payment))} of it the payment` : '';
-  return `${whoOf(d, fit)}, a regular month takes about ${format.round(fit.regular, STEP)}${payment}${besideToday(fit, format)}${shortWords(fit, d.horizon, format)}.`;
+  return `${whoOf(d, fit)}, a regular month takes about ${format.round(fit.regular, STEP)}${payment}${besideToday(fit, format)}${shortWords(fit, d.horizon, format)}${withBigBills(fit, format)}.`;
 };
 
 /** Of the best way of each side, and of the answer where it is neither; before any chance. */

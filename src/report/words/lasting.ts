@@ -1,5 +1,6 @@
 import type { Decision } from '../../engine/answer/decision.ts';
 import { counted, inWords, span } from '../format.ts';
+import { replacementName } from './optionWords.ts';
 import { ofHundred } from './survival.ts';
 
 const months = (count: number): string =>
@@ -15,5 +16,5 @@ export const lastsSentence = (d: Decision): string | null => {
   // It has lasted so long where it was not lost by the end of the month before.
   const chance = d.survival?.byMonth[d.lasting.months - 1];
   const lasts = chance === undefined ? '' : `; ${ofHundred(chance)} of 100 do`;
-  return `${what} pays if it ${then}lasts ${months(d.lasting.months)}${lasts}.`;
+  return `${what} pays if it ${then}lasts ${months(d.lasting.months)}, the ${replacementName(d)} after that${lasts}.`;
 };

@@ -1,4 +1,5 @@
 import type { Chances, Estimate, PairChances, WorthKnowing } from '../../engine/analysis/chances.ts';
+import { isFelt } from '../../engine/analysis/swings.ts';
 import type { Decision } from '../../engine/answer/decision.ts';
 import { type Formats, number, ofHundred, stepKnown } from '../format.ts';
 import { capital } from './sentence.ts';
@@ -54,7 +55,14 @@ export const aheadSentence = (d: Decision): string | null => {
   const chance = chanceOf(pair, cheaper);
   return chance.value < 0.5
     ? `Yet ${sideWords(cheaper)} is ahead in ${chance.value > 0 ? 'only ' : ''}${waysOf(chance)}.`
-    : `${capital(sideWords(cheaper))} is ahead in ${waysOf(chance)}.`;
+    : `${capital(sideWords(cheaper))} is ahead in ${waysOf(chance)}${guessing(d)}.`;
+};
+
+/** Said where more than half of the numbers that move the answer are guesses: luck varies, and they mostly don't. */
+const guessing = (d: Decision): string => {
+  const felt = d.swings.filter((swing) => isFelt(swing, d.grain));
+  const guesses = felt.filter(({ quantity }) => quantity.mark === 'guess');
+  return 2 * guesses.length > felt.length ? ', if our guesses are about right' : '';
 };
 
 /** "keeping costs about $4,000 less", for a drawn difference; above zero keeping is the cheaper one. */

@@ -55,18 +55,18 @@ describe('a regular month', () => {
   });
 
   it('is short by what it takes above spare money, for as long as the payment runs', () => {
-    const fit = fitOf((file) => plain(file, { spare_each_month: 200 }), 'replace');
+    const fit = fitOf((file) => plain(file, { spare_each_month: 200, savings_for_this: 9000 }), 'replace');
     const short = payment + 75 - 37.5 - 200;
     expect(fit.short).toBeCloseTo(short, 1);
     expect(fit.months).toBe(66);
-    // By the ledger: the first day, and what comes once by the end of the third month, the old one's price among it.
+    // By the ledger: the first day, and what comes once: the old one's price, and what a used one wants in its first year.
     const rows =
-      decisionOf((file) => plain(file, { spare_each_month: 200 })).options.find(({ id }) => id === fit.id)
+      decisionOf((file) => plain(file, { spare_each_month: 200, savings_for_this: 9000 })).options.find(({ id }) => id === fit.id)
         ?.ledger ?? [];
     const paid = rows
-      .filter(({ month, category }) => month === 0 || (month <= 3 && category === 'selling the old one'))
+      .filter(({ month, category }) => month === 0 || category === 'selling the old one' || category === 'buying')
       .reduce((sum, { amount }) => sum + amount.cash, 0);
-    const left = 30_000 * 100 - paid;
+    const left = 9_000 * 100 - paid;
     expect(fit.savingsLast).toBe(Math.floor(left / 100 / (fit.short as number)));
   });
 

@@ -1,6 +1,7 @@
 import { distanceRatio } from '../../quantity/distance.ts';
 import type { EnergyUnit } from '../../quantity/energyUnits.ts';
 import type { Lease, Payment, Replacement } from '../inputs/inputs.ts';
+import { LIKE_OURS } from '../inputs/likeInputs.ts';
 import * as PURCHASE from '../inputs/purchaseInputs.ts';
 import { significant } from '../inputs/units.ts';
 import * as VEHICLE from '../inputs/vehicleInputs.ts';
@@ -9,7 +10,7 @@ import type { SparseReplacement } from '../schema/scenarioSchema.ts';
 import { yearOf } from '../text/year.ts';
 import { completeRunning, type Shared } from './completeRunning.ts';
 import { takeAge } from './completeVehicle.ts';
-import { following, type Pen } from './quantityBook.ts';
+import { type Fallback, following, type Pen } from './quantityBook.ts';
 
 type SparseLease = NonNullable<SparseReplacement['lease']>;
 
@@ -78,6 +79,23 @@ const extras = (file: SparseReplacement, pen: Pen): Pick<Replacement, 'fees' | '
   })),
 });
 
+const whenNew = (cost: number, age: number): Fallback =>
+  age === 0
+    ? following(cost, 'not given: taken as its price')
+    : following(
+        PURCHASE.usualWhenNew(cost, age),
+        `our guess: ${PURCHASE.DEARER_WHEN_NEW * 100} % more than its price for each year of its age`,
+      );
+
+const withoutFees = (cost: number): Fallback => {
+  const { worthDayAfter } = PURCHASE.OFFER;
+  const fees = LIKE_OURS.taxAndFees.or.value;
+  return following(
+    PURCHASE.usualWorthDayAfter(cost, fees),
+    `our guess: ${worthDayAfter.or.value * 100} % of its price without tax and fees of ${fees * 100} %`,
+  );
+};
+
 /** The price: as given, all fees in it or not; a lease's is what it starts from. */
 const price = (file: SparseReplacement, pen: Pen): number => {
   const { price, withAllFees } = PURCHASE.PRICE;
@@ -113,10 +131,13 @@ export const completeReplacement = (
   const firstYear = pen.from(PURCHASE.FIRST_YEAR, file);
   const odometer = known('odometer', following(0, 'new', 'measured'));
   const cost = price(file, pen);
-  const priceWhenNew = known('priceWhenNew', following(cost, 'not given: taken as its price'));
+  const priceWhenNew = known('priceWhenNew', whenNew(cost, age));
   const share = (part: { readonly value: number }) =>
     following(significant(cost * part.value, 12), `our guess: ${part.value * 100} % of its price`);
-  const worthDayAfter = offer('worthDayAfter', share(PURCHASE.OFFER.worthDayAfter.or));
+  const worthDayAfter = offer(
+    'worthDayAfter',
+    file.price_with_all_fees && !file.price ? withoutFees(cost) : share(PURCHASE.OFFER.worthDayAfter.or),
+  );
   const floor = pen.from(VEHICLE.WORTH, file)('floor', share(VEHICLE.WORTH.floor.or));
   const catchUp = firstYear('catchUp', isNew ? PURCHASE.NONE_FOR_NEW : undefined);
   const unknown = isNew ? ('new' as const) : catchUp > 0 ? ('caught up' as const) : ('due' as const);

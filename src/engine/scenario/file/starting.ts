@@ -153,10 +153,11 @@ const likeOurs = (): string[] => ['# another_like_ours:', ...all(2, LIKE_OURS)];
 /** How the future is drawn. */
 const chance = (): string[] => ['# chance:', ...all(2, HOME.CHANCE)];
 
-const replacement = (): string[] => {
+const replacement = (today: string): string[] => {
   const { price } = EXAMPLE;
   const worth = PURCHASE.OFFER.worthDayAfter.or;
   const floor = VEHICLE.WORTH.floor.or;
+  const fees = LIKE_OURS.taxAndFees.or;
   return [
     'replacement:',
     '  what: 2021 hatchback',
@@ -168,12 +169,17 @@ const replacement = (): string[] => {
     '    months: 66',
     of(4, PURCHASE.LOAN.firstPayment),
     '  insurance_a_year: 1350',
-    line(2, 'price_when_new', String(price), 'dollars; taken as its price'),
+    line(
+      2,
+      'price_when_new',
+      String(PURCHASE.usualWhenNew(price, Number(today.slice(0, 4)) - 2021)),
+      `dollars; our guess: its price and ${PURCHASE.DEARER_WHEN_NEW * 100} % for each year of its age`,
+    ),
     line(
       2,
       'worth_day_after',
-      String(significant(price * worth.value, 12)),
-      `dollars; ${worth.source}: ${percent(worth)} of its price`,
+      String(PURCHASE.usualWorthDayAfter(price, fees.value)),
+      `dollars; ${worth.source}: ${percent(worth)} of its price without ${percent(fees)} of tax and fees`,
     ),
     of(2, PURCHASE.OFFER.rebate),
     ...all(2, PURCHASE.FIRST_YEAR),
@@ -213,7 +219,7 @@ export const startingScenario = (today: string): string =>
     ...work(),
     '',
     '## One replacement, or a list of them; bought with "loan:", "cash: yes" or "lease:".',
-    ...replacement(),
+    ...replacement(today),
     '',
     ...likeOurs(),
     '',

@@ -1,6 +1,7 @@
 /** What another vehicle comes with: its price, its loan or lease. */
 import { byUnit, follows, guess, guessOf, needed, nil, orNone, usual } from './declared.ts';
 import { chosen, exactly, money, open, share, spec, term, whole } from './specs.ts';
+import { significant } from './units.ts';
 
 /** One of the two, unless it is leased. */
 export const PRICE = {
@@ -35,6 +36,17 @@ export const OFFER = {
   /** Asked for beside a loan, without meaning elsewhere. */
   downPayment: orNone('down_payment', chosen(money(500_000, 'quoted', 'down payment'))),
 };
+
+/** What one cost when new above its price today, for each year of its age; our guess, money's own worth is in it. */
+export const DEARER_WHEN_NEW = 0.08;
+
+/** What a used one cost when new, where nobody says. */
+export const usualWhenNew = (price: number, age: number): number =>
+  significant(price * (1 + DEARER_WHEN_NEW) ** age, 3);
+
+/** What is left the day after of a price with tax and all fees in it: nobody pays for those again. */
+export const usualWorthDayAfter = (priceWithFees: number, fees: number): number =>
+  significant((priceWithFees * OFFER.worthDayAfter.or.value) / (1 + fees), 3);
 
 export const FIRST_YEAR = {
   inspectionBefore: usual(
