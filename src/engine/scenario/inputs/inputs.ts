@@ -103,6 +103,14 @@ export type YearlyBills = {
   readonly [B in keyof typeof VEHICLE.YEARLY_BILLS]: Numbers<(typeof VEHICLE.YEARLY_BILLS)[B]>;
 };
 
+/** Bills that are other ones from a date on, in money of the day of the decision; null: this one stays as it was. */
+export interface BillChange extends Numbers<typeof VEHICLE.CHANGED> {
+  /** The first month that ends after the date, 1 at the earliest. */
+  readonly from: number;
+  /** In the household's words; ''. */
+  readonly why: string;
+}
+
 /** What it costs to run a vehicle, whoever owns it and however it was paid for. */
 export interface RunningCosts
   extends YearlyBills,
@@ -119,6 +127,8 @@ export interface RunningCosts
   };
   /** The unused part of a year's registration comes back when the vehicle goes. */
   readonly registrationRefunded: boolean;
+  /** In the order of their dates. */
+  readonly changes: readonly BillChange[];
   /** Scheduled upkeep known only on average: money for each unit of distance, a shop doing it. 0 once items are listed. */
   readonly averageUpkeep: number;
   readonly upkeep: readonly UpkeepItem[];

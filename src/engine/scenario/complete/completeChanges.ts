@@ -1,0 +1,34 @@
+import { monthAfter, parseCivilDate, parseFrom, saidFrom } from '../../quantity/civilDate.ts';
+import type { BillChange } from '../inputs/inputs.ts';
+import * as VEHICLE from '../inputs/vehicleInputs.ts';
+import type { SparseRunning } from '../schema/scenarioSchema.ts';
+import type { Pen } from './quantityBook.ts';
+
+/** The first month that ends after a date of the file. Its dates have passed the schema: anything else is a mistake of it. */
+const monthFrom = (date: string, from: string): number => {
+  const [decision, day] = [parseCivilDate(date), parseFrom(from)];
+  if (!decision || !day) throw new Error(`${date} or ${from} is no date`);
+  return monthAfter(decision, day);
+};
+
+/**
+ * The bills of a vehicle that change on a date. `pen` stands at it.
+ *
+ * @param date ISO day of the decision
+ */
+export const completeChanges = (
+  file: SparseRunning['changes'],
+  pen: Pen,
+  date: string,
+): readonly BillChange[] =>
+  (file ?? []).map((change, i) => ({
+    from: monthFrom(date, change.from),
+    why: change.why ?? '',
+    ...pen
+      .at(`changes.${i}`, `changes.${i}`)
+      // What a household says of the change is said of each of its figures, unless that has a note of its own.
+      .all(VEHICLE.CHANGED, change, ({ words }) => ({
+        words: `${words} from ${saidFrom(change.from)}`,
+        note: change.why,
+      })),
+  }));
