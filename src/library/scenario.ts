@@ -3,7 +3,14 @@ import { parseCivilDate } from '../engine/quantity/civilDate.ts';
 import { LONGEST_HORIZON } from '../engine/quantity/month.ts';
 import * as parse from '../engine/scenario/file/parse.ts';
 import * as starting from '../engine/scenario/file/starting.ts';
-import type { BillChange, DoneBy, EndOfLife, Inputs, Payment, Replacement } from '../engine/scenario/inputs/inputs.ts';
+import type {
+  BillChange,
+  DoneBy,
+  EndOfLife,
+  Inputs,
+  Payment,
+  Replacement,
+} from '../engine/scenario/inputs/inputs.ts';
 import { inputAt } from '../engine/scenario/inputs/lens.ts';
 import type { EnergyStated, Quantity, Scenario } from '../engine/scenario/inputs/scenario.ts';
 import type { VehicleKind } from '../engine/scenario/inputs/tables.ts';

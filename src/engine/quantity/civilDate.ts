@@ -51,8 +51,9 @@ export const monthAfter = (decision: CivilDate, date: CivilDate): number => {
   return daysBetween(date, addMonths(decision, months)) > 0 ? months : months + 1;
 };
 
-const MONTHS =
-  'January February March April May June July August September October November December'.split(' ');
+const MONTHS = 'January February March April May June July August September October November December'.split(
+  ' ',
+);
 
 /** A month of the calendar, 1 to 12, by its name. */
 export const monthName = (month: number): string => MONTHS[month - 1] ?? '';

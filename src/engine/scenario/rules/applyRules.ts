@@ -1,3 +1,4 @@
+import { changesApart, changesFar, changesFollow, changesSay } from './changeRules.ts';
 import {
   claimBounds,
   claimDates,
@@ -76,6 +77,9 @@ export const applyRules = (raw: Raw): Verdict => {
         distanceKeys,
         fuelFits,
         pumpsFit,
+        changesFollow,
+        changesSay,
+        changesApart,
       ].flatMap((rule) => rule(raw)),
       ...sale.problems,
       ...[componentShares, dangerAsked, drivenFits, ownHandsFit].flatMap((rule) => rule(raw)),
@@ -116,6 +120,7 @@ export const applyRules = (raw: Raw): Verdict => {
         shopBelowParts,
         odometerOfItsAge,
         datesFar,
+        changesFar,
         datesPast,
         claimDatesPast,
         tradeInDamaged,
