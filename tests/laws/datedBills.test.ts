@@ -55,6 +55,7 @@ const saidAgain = (vehicle: RunningCosts, months: readonly number[]): readonly B
     .map((from) => ({
       from,
       why: 'a new contract',
+      coverEnds: [],
       cover: from % 4 === 0 ? null : vehicle.cover.aYear,
       registration: from % 3 === 0 ? null : vehicle.registration.aYear,
       inspection: vehicle.inspection.aYear,

@@ -136,6 +136,7 @@ const UNCHANGED: Omit<BillChange, 'from'> = {
   inspection: null,
   tax: null,
   parkingAMonth: null,
+  coverEnds: [],
   why: '',
 };
 
@@ -179,7 +180,7 @@ const rich = (): Inputs => {
       tax: { aYear: 60, nextDue: 7 },
       parkingAMonth: 14,
       changes: [
-        { ...UNCHANGED, from: 4, cover: 480, why: 'a cover is dropped' },
+        { ...UNCHANGED, from: 4, cover: 480, coverEnds: ['collision'], why: 'a cover is dropped' },
         { ...UNCHANGED, from: 26, cover: 520, tax: 35, parkingAMonth: 0, registration: 90 },
       ],
       components: [component('gearbox', { scale: 25_000, run: 12_000 })],

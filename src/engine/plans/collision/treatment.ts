@@ -60,7 +60,9 @@ export const afterwards = (deed: Deed, owed: number, ctx: Context): Context => {
     damage: lostAfter(deed, ctx),
     cover: rebuilt ? { ...vehicle.cover, aYear: rebuilt.insuranceAYear } : vehicle.cover,
     // A rebuilt wreck is insured anew: what was to change of its old policy does not change the new one.
-    changes: rebuilt ? vehicle.changes.map((one) => ({ ...one, cover: null })) : vehicle.changes,
+    changes: rebuilt
+      ? vehicle.changes.map((one) => ({ ...one, cover: null, coverEnds: [] }))
+      : vehicle.changes,
     sellsFor: {
       ...vehicle.sellsFor,
       asItStands: workNeeded.length > 0 ? running - jobsTake : asItStands,

@@ -23,6 +23,7 @@ export const completeChanges = (
 ): readonly BillChange[] =>
   (file ?? []).map((change, i) => ({
     from: monthFrom(date, change.from),
+    coverEnds: change.cover_ends ?? [],
     why: change.why ?? '',
     ...pen
       .at(`changes.${i}`, `changes.${i}`)

@@ -1,5 +1,5 @@
 import type { Range } from '../../quantity/range.ts';
-import type { Claim, CoverPart } from './claim.ts';
+import type { Claim, CoverPart, OwnDamage } from './claim.ts';
 import type { Numbers } from './declared.ts';
 import type { Fee, Payment } from './financing.ts';
 import type * as HOME from './householdInputs.ts';
@@ -107,6 +107,8 @@ export type YearlyBills = {
 export interface BillChange extends Numbers<typeof VEHICLE.CHANGED> {
   /** The first month that ends after the date, 1 at the earliest. */
   readonly from: number;
+  /** Cover for the vehicle itself that there is none of from then on: its losses are the household's own. */
+  readonly coverEnds: readonly OwnDamage[];
   /** In the household's words; ''. */
   readonly why: string;
 }
@@ -173,7 +175,7 @@ export interface PresentVehicle extends RunningCosts, Numbers<typeof OWNED.STAND
   readonly ends: readonly EndOfLife[];
   readonly inAHurry: InAHurry;
   /** Of the yearly insurance, what answers for damage to the vehicle itself; null: not told apart. */
-  readonly ownDamage: { readonly collision: CoverPart | null; readonly comprehensive: CoverPart | null };
+  readonly ownDamage: { readonly [kind in OwnDamage]: CoverPart | null };
 }
 
 /** `to_the_shop`: only there, and no farther. */

@@ -9,7 +9,7 @@ import {
   placeKnown,
   tradeInDamaged,
 } from './claimRules.ts';
-import { coverFits } from './coverRules.ts';
+import { coverFits, coverGoesOn, endingCoverKnown } from './coverRules.ts';
 import { datesFar } from './dateRules.ts';
 import { dangerAsked, drivenFits, ownHandsFit } from './drivingRules.ts';
 import { estimateSums, linesOnce, linesPriced } from './estimateRules.ts';
@@ -101,6 +101,7 @@ export const applyRules = (raw: Raw): Verdict => {
         linesOnce,
         estimateSums,
         coverFits,
+        endingCoverKnown,
       ].flatMap((rule) => rule(raw)),
     ],
     warnings: [
@@ -121,6 +122,7 @@ export const applyRules = (raw: Raw): Verdict => {
         odometerOfItsAge,
         datesFar,
         changesFar,
+        coverGoesOn,
         datesPast,
         claimDatesPast,
         tradeInDamaged,

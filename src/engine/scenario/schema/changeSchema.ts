@@ -1,8 +1,9 @@
 import { parseFrom } from '../../quantity/civilDate.ts';
+import { OWN_DAMAGE } from '../inputs/claim.ts';
 import type { Units } from '../inputs/units.ts';
 import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { showValue } from '../text/problems.ts';
-import { field, json, list, mapping, maybe, words } from './fields.ts';
+import { field, json, list, mapping, maybe, oneOf, words } from './fields.ts';
 import { shapeOf } from './groupShape.ts';
 
 const HOW = 'Write year-month, such as 2027-04, or a day, such as 2027-04-15.';
@@ -28,6 +29,14 @@ export const changesSchema = (units: Units) =>
       {
         from: from(),
         ...shapeOf(VEHICLE.CHANGED, units),
+        cover_ends: maybe(
+          list(
+            oneOf(
+              OWN_DAMAGE,
+              'Cover for the vehicle itself that ends with it; from then on a loss is yours to pay.',
+            ),
+          ),
+        ),
         why: maybe(words('Why, in a few words: the insurer drops collision cover.')),
       },
       "What is another figure from a date on, in today's money: prices go on rising from there. A bill paid ahead is split by months.",

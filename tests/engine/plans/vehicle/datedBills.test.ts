@@ -216,3 +216,26 @@ describe('other vehicles and bills', () => {
     expect(taken(7)).toEqual([2000]);
   });
 });
+
+describe('cover that ends with a change', () => {
+  const scenario = read((file) => {
+    const collision = { a_year: 210, deductible: 500, chance_a_year: 6, mean_loss: 2000, total_share: 0 };
+    Object.assign(file.vehicle, { insurance_a_year: 1200, cover: { collision } });
+    file.vehicle.changes = [{ ...dropped, cover_ends: ['collision'] }];
+  });
+  const borne = (id: string) => paid(way(scenario, id), 'own part of a loss, collision');
+
+  it('leaves all of a loss to pay from that month on', () => {
+    const ours = borne('keep');
+    // 6 % a year of 500, and of 2,000 as long as it is worth as much above scrap: in the first three years.
+    expect(ours.slice(0, 7).map(([, cents]) => cents)).toEqual(Array.from({ length: 7 }, () => 250));
+    expect(ours.slice(7, 36).map(([, cents]) => cents)).toEqual(Array.from({ length: 29 }, () => 1000));
+    // In the fourth it is worth 3,400 less 14.9 % three times, and 450 as scrap.
+    expect(ours[36]?.[1]).toBe(Math.round(((3400 * 0.851 ** 3 - 450) * 0.06 * 100) / 12));
+    expect(rowsOf(way(scenario, 'keep'), 'own part')[7]?.reason).toContain('the cover has ended');
+  });
+
+  it('goes on for one that is bought', () => {
+    expect(new Set(borne(TRADED).map(([, cents]) => cents))).toEqual(new Set([250]));
+  });
+});
