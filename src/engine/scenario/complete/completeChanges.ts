@@ -21,15 +21,12 @@ export const completeChanges = (
   pen: Pen,
   date: string,
 ): readonly BillChange[] =>
-  (file ?? []).map((change, i) => ({
+  (file ?? []).map(({ why = '', ...change }, i) => ({
     from: monthFrom(date, change.from),
     coverEnds: change.cover_ends ?? [],
-    why: change.why ?? '',
-    ...pen
-      .at(`changes.${i}`, `changes.${i}`)
-      // What a household says of the change is said of each of its figures, unless that has a note of its own.
-      .all(VEHICLE.CHANGED, change, ({ words }) => ({
-        words: `${words} from ${saidFrom(change.from)}`,
-        note: change.why,
-      })),
+    why,
+    ...pen.at(`changes.${i}`, `changes.${i}`).all(VEHICLE.CHANGED, change, ({ words }) => ({
+      words: `${words} from ${saidFrom(change.from)}`,
+      why,
+    })),
   }));

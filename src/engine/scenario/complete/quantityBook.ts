@@ -46,8 +46,8 @@ interface Particulars {
   readonly typedAt?: string;
   readonly suffix?: string;
   readonly onlyRange?: boolean;
-  /** What is said of it where it says nothing itself. */
-  readonly note?: string | undefined;
+  /** What its place in the file says of it, before its own note. */
+  readonly why?: string;
 }
 
 /** What the file says of a group: a mapping with its keys, and others. */
@@ -114,7 +114,7 @@ export const penFor = (quantities: Quantity[] | null, units: Units, key = '', pa
       typedAt,
       suffix = '',
       onlyRange = false,
-      note = '',
+      why = '',
     } = {},
   ) => {
     if (!stated && !or) throw new Error(`No value and no default for ${below(key, k)}`);
@@ -138,7 +138,7 @@ export const penFor = (quantities: Quantity[] | null, units: Units, key = '', pa
       known: spec.exact === KNOWN && !isDefault,
       isDefault,
       source: stated ? stated.source || 'given in the scenario' : (or?.source ?? ''),
-      note: stated?.note || note,
+      note: [why, stated?.note ?? ''].filter((words) => words !== '').join('; '),
     });
     return { value, range };
   };
