@@ -239,3 +239,26 @@ describe('cover that ends with a change', () => {
     expect(new Set(borne(TRADED).map(([, cents]) => cents))).toEqual(new Set([250]));
   });
 });
+
+describe('what stopping at any month would have cost', () => {
+  it('goes by the figure of each month, whenever the bill is due', () => {
+    for (const due of [1, 5, 8, 12]) {
+      const cumulative = (changes: readonly object[]) =>
+        way(
+          read(({ vehicle }) => {
+            const selling = { weeks: 0, hours: 0 };
+            Object.assign(vehicle, { insurance_a_year: 1200, insurance_due: due, selling, changes });
+          }),
+          'keep',
+        ).cumulative;
+      const [steady, less] = [cumulative([]), cumulative([dropped])];
+      // 400 less a year, for each month from the eighth on.
+      less.forEach((cost, month) => {
+        expect(steady[month] as number, `due in ${due}, month ${month}`).toBeCloseTo(
+          cost + (Math.max(0, month - 7) * 400) / 12,
+          1,
+        );
+      });
+    }
+  });
+});
