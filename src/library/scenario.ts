@@ -3,7 +3,14 @@ import { parseCivilDate } from '../engine/quantity/civilDate.ts';
 import { LONGEST_HORIZON } from '../engine/quantity/month.ts';
 import * as parse from '../engine/scenario/file/parse.ts';
 import * as starting from '../engine/scenario/file/starting.ts';
-import type { DoneBy, EndOfLife, Inputs, Payment, Replacement } from '../engine/scenario/inputs/inputs.ts';
+import type {
+  BillChange,
+  DoneBy,
+  EndOfLife,
+  Inputs,
+  Payment,
+  Replacement,
+} from '../engine/scenario/inputs/inputs.ts';
 import { inputAt } from '../engine/scenario/inputs/lens.ts';
 import type { EnergyStated, Quantity, Scenario } from '../engine/scenario/inputs/scenario.ts';
 import type { VehicleKind } from '../engine/scenario/inputs/tables.ts';
@@ -56,7 +63,11 @@ const CHOICES: Readonly<Record<string, Want>> = {
 };
 
 /** What may be called by a number: "2", for a part. */
-const NAMES: readonly string[] = ['name', 'what'] satisfies (keyof EndOfLife | keyof Replacement)[];
+const NAMES: readonly string[] = ['name', 'what', 'why'] satisfies (
+  | keyof EndOfLife
+  | keyof Replacement
+  | keyof BillChange
+)[];
 
 /** Every number of the inputs is one, every time as long as a file may make it; no text stands where a number would; what is chosen is spelt as it should be. */
 const sound = (value: unknown, at: string, name: string): void => {

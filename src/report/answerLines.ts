@@ -3,6 +3,7 @@ import { cheapest } from '../engine/evaluation/results.ts';
 import { type Formats, formatsFor, span } from './format.ts';
 import { plain } from './markup/html.ts';
 import { withoutPrivate } from './privacy.ts';
+import { changesSentence } from './words/changes.ts';
 import { claimLine } from './words/claim/courses.ts';
 import {
   decidingSentence,
@@ -47,6 +48,7 @@ export const answerLines = (decision: Decision): string[] => {
       const best = cheapest(d.options, side);
       return best && wayLine(d, best, format);
     }),
+    changesSentence(d, format),
     ...(d.verdict.kind === 'none' ? d.closed.map((c) => `${c.label}: not open, because ${c.why}.`) : []),
     tipSentence(d, format),
     d.difference && decidingSentence(d),

@@ -1,4 +1,5 @@
 import type { Estimate } from '../engine/analysis/chances.ts';
+import { monthName } from '../engine/quantity/civilDate.ts';
 import type { Cents } from '../engine/quantity/money.ts';
 import type { Facts, Quantity, Unit } from '../engine/scenario/inputs/scenario.ts';
 
@@ -44,15 +45,12 @@ export const roundTo = (amount: number, step: number): number =>
 
 const signed = (value: number, text: string): string => (value < 0 ? `${MINUS}${text}` : text);
 
-const MONTH_NAMES =
-  'January February March April May June July August September October November December'.split(' ');
-
 /** The month that is `months` after an ISO date: "January 2028"; '' when the date cannot be read. */
 export const calendar = (date: string, months: number): string => {
   const [, year, month] = /^(\d{4})-(\d{2})/.exec(date) ?? [];
   if (year === undefined || month === undefined) return '';
   const index = Number(year) * 12 + Number(month) - 1 + months;
-  return `${MONTH_NAMES[index % 12] ?? ''} ${Math.floor(index / 12)}`;
+  return `${monthName((index % 12) + 1)} ${Math.floor(index / 12)}`;
 };
 
 /** An ISO date as it is said: "25 November 2026"; what cannot be read is given back. */

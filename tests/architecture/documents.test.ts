@@ -43,7 +43,7 @@ describe('the README', () => {
 });
 
 describe('the scenarios in the README', () => {
-  const [whole = '', number = '', hidden = ''] = found('README.md', /```yaml\n([\s\S]*?)```/g);
+  const [whole = '', number = '', changes = '', hidden = ''] = found('README.md', /```yaml\n([\s\S]*?)```/g);
   const problems = (scenario: string): unknown => {
     const parsed = parseScenario(scenario, { file: 'README.md', today: '2026-11-25' });
     return 'problems' in parsed ? parsed.problems : [];
@@ -53,6 +53,8 @@ describe('the scenarios in the README', () => {
     expect(whole).toContain('work_needed:');
     expect(problems(whole)).toEqual([]);
     expect(problems(whole.replace(/ {2}insurance_a_year: 1350\n/, number))).toEqual([]);
+    expect(changes).toContain('changes:');
+    expect(problems(whole.replace(/ {2}insurance_a_year: 1350\n/, changes))).toEqual([]);
     expect(problems(`${whole}household: { partner: Odile }\n${hidden}`)).toEqual([]);
   });
 

@@ -117,7 +117,33 @@ const anyFile = fc
     };
   });
 
+/** Bills of both vehicles that change on a date: each figure stands at a place of its own in a list. */
+const changing = (): string => {
+  const file = shortForm();
+  const later = { from: '2028-04', insurance_a_year: 380, why: 'the insurer drops collision cover' };
+  return stringify({
+    ...file,
+    date: '2026-11-25',
+    vehicle: { ...file.vehicle, parking_a_month: 20, changes: [later] },
+    replacement: {
+      ...file.replacement,
+      price_with_all_fees: 12_500,
+      parking_a_month: 20,
+      changes: [{ from: '2027-09-15', insurance_a_year: 1150, parking_a_month: 35 }],
+    },
+  });
+};
+
 describe('law 13: a tip, typed into the file, tips', () => {
+  it('of a figure that holds from a date on too', () => {
+    const tipping = decisionOf(changing()).breakEvens.filter(
+      ({ quantity, status }) =>
+        quantity.path.includes('.changes.') && (status === 'one' || status === 'several'),
+    );
+    expect(tipping.length).toBeGreaterThan(0);
+    expect(typedBack(changing()).wrong).toEqual([]);
+  });
+
   it.each(demos)('%s', (name) => {
     const { tips, wrong } = typedBack(readFileSync(new URL(name, folder), 'utf8'));
     expect(wrong).toEqual([]);

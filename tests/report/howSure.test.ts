@@ -51,7 +51,9 @@ describe('how sure it is', () => {
 
   it('adds one sentence to the first screen and to the lines of the terminal', () => {
     const first = read(render(withChances)).querySelector('#answer')?.textContent;
-    expect(first).toContain('Keeping is ahead in 82 of 100 ways it could go, if our guesses are about right.');
+    expect(first).toContain(
+      'Keeping is ahead in 82 of 100 ways it could go, if our guesses are about right.',
+    );
     // Whether it fits comes before any chance.
     expect(first?.indexOf('a regular month takes')).toBeLessThan(first?.indexOf('is ahead in') ?? 0);
     expect(answerLines(withChances)).toContain(

@@ -18,7 +18,9 @@ describe('how likely it is still on the road', () => {
       'Of sedans, wagons and hatchbacks 17 years old about 30 in 100 are still on the road five years on, collision and theft aside: the rest were given up over a bill.',
     );
     expect(ours).toMatch(/^By what we would pay to keep it, .*: about \d\d in 100; about \d\d with a shop/);
-    expect(lastsSentence(d)).toMatch(/^Mending it pays if it then lasts \d+ months, the 2021 hatchback after that; about \d\d of 100 do\.$/);
+    expect(lastsSentence(d)).toMatch(
+      /^Mending it pays if it then lasts \d+ months, the 2021 hatchback after that; about \d\d of 100 do\.$/,
+    );
   });
 
   it('takes the kind from its name, and a younger one lasts longer', () => {

@@ -30,6 +30,8 @@ const FIXED = [
   /\.brandFactor$/,
   /\.points\.0\.(month|value)$/,
   /\.(sinceDistance|sinceMonths)$/,
+  // A date of the file, by the month it holds from.
+  /\.changes\.\d+\.from$/,
   // The points of a law that the number beside it is the mean of.
   /\.range\.(low|likely|high|min|max)$|\.bill\.(parts|hours|shopPrice)\.(low|likely|high|min|max)$/,
 ];

@@ -37,6 +37,7 @@ const running: Omit<RunningCosts, 'age' | 'odometer' | 'priceWhenNew' | 'cover' 
   energy: { stated: 'perUnit', economy: 25, price: 3.4 },
   registration: { aYear: 0, nextDue: 12 },
   registrationRefunded: false,
+  changes: [],
   inspection: { aYear: 0, nextDue: 12 },
   tax: { aYear: 0, nextDue: 12 },
   parkingAMonth: 0,

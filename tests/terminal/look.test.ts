@@ -30,6 +30,22 @@ describe('a look at other numbers', () => {
     expect(looked.difference).not.toBe((await jsonOf()).difference);
   });
 
+  it('reaches a figure that holds from a date on', async () => {
+    const changing = (figure: number) =>
+      SHORT.replace(
+        '\nvehicle:\n',
+        `\nvehicle:\n  changes: [{ from: 2028-04, insurance_a_year: ${figure} }]\n`,
+      );
+    const difference = async (text: string, ...more: readonly string[]) => {
+      const made = world({ files: { 'mine.yaml': text } });
+      await run(['report', 'mine.yaml', '--json', '--futures', '0', ...more], made.effects);
+      return (JSON.parse(made.printed) as { difference: string }).difference;
+    };
+    const looked = await difference(changing(500), '--set', 'vehicle.changes.0.insurance_a_year=300');
+    expect(looked).toBe(await difference(changing(300)));
+    expect(looked).not.toBe(await difference(changing(500)));
+  });
+
   it('says so beside the number, in the report and on the terminal', async () => {
     const { quantities } = await jsonOf('--set', 'vehicle.odometer=210000');
     expect(quantities.find(({ path }) => path === 'vehicle.odometer')?.note).toMatch(

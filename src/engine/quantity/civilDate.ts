@@ -40,3 +40,28 @@ export const addMonths = ({ year, month, day }: CivilDate, months: number): Civi
   const to = { year: Math.floor(index / 12), month: (((index % 12) + 12) % 12) + 1 };
   return { ...to, day: Math.min(day, monthLength(to.year, to.month)) };
 };
+
+/** Reads a day or a month as the day it begins on: 2027-04-15, or 2027-04 for the first of it; null when it is neither. */
+export const parseFrom = (text: string): CivilDate | null =>
+  parseCivilDate(text) ?? parseCivilDate(`${text}-01`);
+
+/** The first month counted from a day of decision that ends after a date not before it: 1 at the earliest. */
+export const monthAfter = (decision: CivilDate, date: CivilDate): number => {
+  const months = (date.year - decision.year) * 12 + date.month - decision.month;
+  return daysBetween(date, addMonths(decision, months)) > 0 ? months : months + 1;
+};
+
+const MONTHS = 'January February March April May June July August September October November December'.split(
+  ' ',
+);
+
+/** A month of the calendar, 1 to 12, by its name. */
+export const monthName = (month: number): string => MONTHS[month - 1] ?? '';
+
+/** A day or a month as it is said: "15 April 2027", "April 2027". */
+export const saidFrom = (text: string): string => {
+  const date = parseFrom(text);
+  if (!date) return text;
+  const month = `${monthName(date.month)} ${date.year}`;
+  return parseCivilDate(text) ? `${date.day} ${month}` : month;
+};

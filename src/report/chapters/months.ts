@@ -8,6 +8,7 @@ import { calendar, ledgerCents, span } from '../format.ts';
 import { type Html, html } from '../markup/html.ts';
 import { byCategoryAndYear, type CategoryRow } from '../tables/rollup.ts';
 import { table } from '../tables/table.ts';
+import { changesSentence } from '../words/changes.ts';
 import { keeping, replacementName, replacing, shortSide } from '../words/optionWords.ts';
 import { capital } from '../words/sentence.ts';
 import { costOf, howMuchLess } from '../words/verdict.ts';
@@ -153,6 +154,7 @@ export const monthsChapter = (page: Page): Chapter => {
   const { d, format } = page;
   const { bestKeep, bestReplace } = d;
   const r = theReplacement(d);
+  const changes = changesSentence(d, format);
   return {
     id: 'months',
     question: 'Where does the money go, month by month?',
@@ -160,6 +162,7 @@ export const monthsChapter = (page: Page): Chapter => {
       bestKeep && bestReplace
         ? html`${block(
             html`<p>${crossingSentence(page, [bestKeep, bestReplace])} Over ${span(d.horizon)} it comes to about ${costOf(d, bestKeep, format)} if kept and ${costOf(d, bestReplace, format)} if handed on, in today's money.</p>`,
+            changes === null ? null : html`<p>${changes}</p>`,
             notes(
               pick(
                 d,

@@ -62,7 +62,9 @@ describe('if it does not last', () => {
   });
 
   it('is said in words', () => {
-    expect(lastsSentence(decided())).toMatch(/^Mending it pays if it then lasts \d+ months, the 2021 hatchback after that\.$/);
+    expect(lastsSentence(decided())).toMatch(
+      /^Mending it pays if it then lasts \d+ months, the 2021 hatchback after that\.$/,
+    );
     expect(
       lastsSentence(decided((file) => Object.assign(file.work_needed[0] ?? {}, { parts: 30_000 }))),
     ).toBe('Mending it would not pay even if it then lasted five years.');

@@ -61,10 +61,13 @@ describe('a regular month', () => {
     expect(fit.months).toBe(66);
     // By the ledger: the first day, and what comes once: the old one's price, and what a used one wants in its first year.
     const rows =
-      decisionOf((file) => plain(file, { spare_each_month: 200, savings_for_this: 9000 })).options.find(({ id }) => id === fit.id)
-        ?.ledger ?? [];
+      decisionOf((file) => plain(file, { spare_each_month: 200, savings_for_this: 9000 })).options.find(
+        ({ id }) => id === fit.id,
+      )?.ledger ?? [];
     const paid = rows
-      .filter(({ month, category }) => month === 0 || category === 'selling the old one' || category === 'buying')
+      .filter(
+        ({ month, category }) => month === 0 || category === 'selling the old one' || category === 'buying',
+      )
       .reduce((sum, { amount }) => sum + amount.cash, 0);
     const left = 9_000 * 100 - paid;
     expect(fit.savingsLast).toBe(Math.floor(left / 100 / (fit.short as number)));

@@ -12,7 +12,12 @@ import { type Way, wayOf } from '../../../src/engine/plans/vehicle/option.ts';
 import { laterPlan } from '../../../src/engine/plans/vehicle/replaceLaterPlan.ts';
 import { walkPlan } from '../../../src/engine/plans/vehicle/walkPlan.ts';
 import { parseScenario } from '../../../src/engine/scenario/file/parse.ts';
-import type { Inputs, Replacement, UpkeepItem } from '../../../src/engine/scenario/inputs/inputs.ts';
+import type {
+  BillChange,
+  Inputs,
+  Replacement,
+  UpkeepItem,
+} from '../../../src/engine/scenario/inputs/inputs.ts';
 import { copyOf } from '../../../src/engine/scenario/inputs/lens.ts';
 import type { Scenario } from '../../../src/engine/scenario/inputs/scenario.ts';
 import { type Detail, detailFor } from '../../../src/engine/simulation/cashDetail.ts';
@@ -125,6 +130,16 @@ const oil: UpkeepItem = {
   shopPrice: 75,
 };
 
+const UNCHANGED: Omit<BillChange, 'from'> = {
+  cover: null,
+  registration: null,
+  inspection: null,
+  tax: null,
+  parkingAMonth: null,
+  coverEnds: [],
+  why: '',
+};
+
 /** Everything there is, and each of it in such a way that it counts. */
 const rich = (): Inputs => {
   const [first] = base.replacement as [Replacement];
@@ -141,6 +156,7 @@ const rich = (): Inputs => {
     ...first,
     tax: { aYear: 80, nextDue: 12 },
     parkingAMonth: 12,
+    changes: [{ ...UNCHANGED, from: 17, cover: 900, inspection: 40, tax: 95 }],
     components: [component('pump', { run: 30_000 })],
     salesTax: 0.06,
     tradeInCredit: 500,
@@ -162,6 +178,11 @@ const rich = (): Inputs => {
       upkeep: [oil],
       averageUpkeep: 0,
       tax: { aYear: 60, nextDue: 7 },
+      parkingAMonth: 14,
+      changes: [
+        { ...UNCHANGED, from: 4, cover: 480, coverEnds: ['collision'], why: 'a cover is dropped' },
+        { ...UNCHANGED, from: 26, cover: 520, tax: 35, parkingAMonth: 0, registration: 90 },
+      ],
       components: [component('gearbox', { scale: 25_000, run: 12_000 })],
       value: { kind: 'decline', perYear: 0.12, perDistance: 0.01, downTo: 0 },
       floor: 400,

@@ -1,5 +1,6 @@
 import { type Levels, levelAt } from '../levels.ts';
 import { type Contract, type Line, postMoney, postMoneySeries } from '../posting.ts';
+import { addedBy, inForce, STEADY, type Step } from './stepped.ts';
 
 /** A cost that falls every month from `from` to `to`, both included, at month-m prices. */
 export const monthly =
@@ -22,11 +23,21 @@ export const yearly =
  * What is unearned at the end of `month`, that day's bill counted as paid, of a bill paid ahead for twelve months from
  * each due month: its months to come over twelve of what was paid for them. Before `firstDue` a bill is in force that
  * was paid up to it, at the price of the day of the decision. A positive amount.
+ *
+ * @param steps months from which the amount is another one; what a change of the bill in force asks for is paid in its month
  */
-export const unearnedOf = (aYear: number, levels: Levels, firstDue: number, month: number): number => {
-  if (month < firstDue) return (aYear * (firstDue - month)) / 12;
+export const unearnedOf = (
+  aYear: number,
+  levels: Levels,
+  firstDue: number,
+  month: number,
+  steps: readonly Step[] = STEADY,
+): number => {
+  if (month < firstDue) return (inForce(aYear, steps, month) * (firstDue - month)) / 12;
   const since = (month - firstDue) % 12;
-  return (aYear * levelAt(levels, month - since) * (12 - since)) / 12;
+  const level = levelAt(levels, month - since);
+  const steady = (aYear * level * (12 - since)) / 12;
+  return steps.length === 0 ? steady : steady + level * addedBy(aYear, steps, month, month - since + 12);
 };
 
 /** One amount in one month, already at that month's prices; a receipt is negative. */

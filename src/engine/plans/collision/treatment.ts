@@ -59,6 +59,10 @@ export const afterwards = (deed: Deed, owed: number, ctx: Context): Context => {
     brandFactor: vehicle.brandFactor * (rebuilt?.titleFactor ?? 1),
     damage: lostAfter(deed, ctx),
     cover: rebuilt ? { ...vehicle.cover, aYear: rebuilt.insuranceAYear } : vehicle.cover,
+    // A rebuilt wreck is insured anew: what was to change of its old policy does not change the new one.
+    changes: rebuilt
+      ? vehicle.changes.map((one) => ({ ...one, cover: null, coverEnds: [] }))
+      : vehicle.changes,
     sellsFor: {
       ...vehicle.sellsFor,
       asItStands: workNeeded.length > 0 ? running - jobsTake : asItStands,

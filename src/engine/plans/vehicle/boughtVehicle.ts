@@ -10,7 +10,6 @@ import { SALE } from '../../scenario/inputs/ownedInputs.ts';
 import { boughtBigBills, type Renewable } from './boughtBigBills.ts';
 import { type AmountsAt, all, NOTHING } from './byReading.ts';
 import type { Context } from './context.ts';
-import { deductibles } from './deductibles.ts';
 import { findingOne } from './findingOne.ts';
 import { type HeldReplacement, nameOf, pathOf, type Run, runOf } from './held.ts';
 import { buyOutMonth, type LeasePayment, leaseOf, leaseSpans } from './leases.ts';
@@ -23,6 +22,7 @@ import {
   structureAt,
   worthLikeOurs,
 } from './likeOurs.ts';
+import { lossesBorne } from './lossesBorne.ts';
 import { unearnedOver, unusedBack } from './paidAhead.ts';
 import type { Financing, Plan, Standing } from './plan.ts';
 import { around } from './purchaseExtras.ts';
@@ -158,7 +158,7 @@ const unearnedOf = (
   );
 
 const losses = (ctx: Context, run: Recipe<Run>, index: number, month: number): Contract[] =>
-  deductibles(marketWorth(index, month, ctx), run.from(ctx).span, ctx);
+  lossesBorne(run.from(ctx).vehicle, marketWorth(index, month, ctx), run.from(ctx).span, ctx);
 
 /** What is bought, as something that its like can stand in for. */
 export const renewable = (index: number, month: number): Renewable => ({

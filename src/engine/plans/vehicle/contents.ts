@@ -23,7 +23,7 @@ export const inOrder = (a: Content, b: Content): number => {
 };
 
 /** Which words a thing is called by: nothing may hang on them. */
-const CALLED = new Set(['name', 'what']);
+const CALLED = new Set(['name', 'what', 'why']);
 
 /**
  * The content of a part of the inputs: its fields by name, its lists without their order.

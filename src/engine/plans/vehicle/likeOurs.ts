@@ -34,6 +34,7 @@ const madeLikeOurs = (month: number, said: AnotherLikeOurs, ctx: Context): Repla
     tax: ours.tax,
     parkingAMonth: ours.parkingAMonth,
     registrationRefunded: ours.registrationRefunded,
+    changes: ours.changes,
     averageUpkeep: ours.averageUpkeep,
     averageRepairs: ours.averageRepairs,
     upkeep: ours.upkeep.map((item) => ({ ...item, sinceDistance: 0, sinceMonths: 0, renews: NONE })),

@@ -1,15 +1,17 @@
 /** Yearly bills paid ahead: what of them is unearned is owned, and comes back when the vehicle goes. */
 import { unearnedOf } from '../../cashflow/contracts/recurring.ts';
+import { inForce } from '../../cashflow/contracts/stepped.ts';
 import { type Levels, levelAt } from '../../cashflow/levels.ts';
 import { linesOf } from '../../cashflow/lines.ts';
 import { type Category, type Contract, postMoney } from '../../cashflow/posting.ts';
-import type { RunningCosts, YearlyBills } from '../../scenario/inputs/inputs.ts';
+import type { BillChange, RunningCosts, YearlyBills } from '../../scenario/inputs/inputs.ts';
 import * as VEHICLE from '../../scenario/inputs/vehicleInputs.ts';
+import { type BillStep, stepsOf } from './billSteps.ts';
 import type { Context } from './context.ts';
 import type { Span } from './span.ts';
 
 /** Of a vehicle, what its yearly bills are. */
-export type Billed = YearlyBills & Pick<RunningCosts, 'registrationRefunded'>;
+export type Billed = YearlyBills & Pick<RunningCosts, 'registrationRefunded' | 'changes'>;
 
 export interface YearlyBill {
   readonly category: Category;
@@ -19,6 +21,10 @@ export interface YearlyBill {
   readonly aYear: number;
   readonly nextDue: number;
   readonly levels: Levels;
+  /** From when it is another figure. */
+  readonly steps: readonly BillStep[];
+  /** It is paid for twelve months; an inspection is for the day it is done. */
+  readonly ahead: boolean;
   /** What is unearned of it comes back. An inspection is used up the day it is done. */
   readonly comesBack: boolean;
 }
@@ -29,6 +35,7 @@ interface Terms {
   readonly category: Category;
   readonly what: string;
   readonly of: (vehicle: Billed) => Billed[keyof YearlyBills];
+  readonly changed: (change: BillChange) => number | null;
   readonly prices: (levels: Prices) => Levels;
   readonly comesBack: (vehicle: Billed) => boolean;
 }
@@ -45,6 +52,7 @@ const TERMS: Readonly<Record<keyof YearlyBills, Terms>> = {
     category: 'insurance',
     what: 'insurance',
     of: ({ cover }) => cover,
+    changed: ({ cover }) => cover,
     prices: ({ cover }) => cover,
     comesBack: () => true,
   },
@@ -52,6 +60,7 @@ const TERMS: Readonly<Record<keyof YearlyBills, Terms>> = {
     category: FEES,
     what: 'registration',
     of: ({ registration }) => registration,
+    changed: ({ registration }) => registration,
     prices: fees,
     comesBack: ({ registrationRefunded }) => registrationRefunded,
   },
@@ -59,6 +68,7 @@ const TERMS: Readonly<Record<keyof YearlyBills, Terms>> = {
     category: FEES,
     what: 'inspection',
     of: ({ inspection }) => inspection,
+    changed: ({ inspection }) => inspection,
     prices: fees,
     comesBack: () => false,
   },
@@ -66,18 +76,20 @@ const TERMS: Readonly<Record<keyof YearlyBills, Terms>> = {
     category: FEES,
     what: 'yearly tax',
     of: ({ tax }) => tax,
+    changed: ({ tax }) => tax,
     prices: fees,
     comesBack: () => true,
   },
 };
 const BILLS = Object.entries(TERMS).map(([bill, terms]) => ({
   ...terms,
+  ahead: bill !== 'inspection',
   at: VEHICLE.A_YEAR[bill as keyof YearlyBills].key,
 }));
 
 /** The yearly bills of a vehicle. */
 export const yearlyBills = (vehicle: Billed, { levels }: Context): readonly YearlyBill[] =>
-  BILLS.map(({ category, what, at, of, prices, comesBack }) => {
+  BILLS.map(({ category, what, at, of, changed, prices, ahead, comesBack }) => {
     const { aYear, nextDue } = of(vehicle);
     return {
       category,
@@ -86,6 +98,8 @@ export const yearlyBills = (vehicle: Billed, { levels }: Context): readonly Year
       aYear,
       nextDue,
       levels: prices(levels),
+      steps: stepsOf(vehicle.changes, changed),
+      ahead,
       comesBack: comesBack(vehicle),
     };
   });
@@ -93,8 +107,12 @@ export const yearlyBills = (vehicle: Billed, { levels }: Context): readonly Year
 /** What comes back of them by time goes on for as long as a sale takes: a year's worth, at the prices of a month. */
 export const goingOnAYear = (vehicle: Billed, month: number, { levels }: Context): number => {
   let sum = 0;
-  for (const { of, prices, comesBack } of BILLS)
-    if (comesBack(vehicle)) sum += of(vehicle).aYear * levelAt(prices(levels), month);
+  for (const { of, changed, prices, comesBack } of BILLS)
+    if (comesBack(vehicle)) {
+      const steps = stepsOf(vehicle.changes, changed);
+      // Its weeks begin when the month is over.
+      sum += inForce(of(vehicle).aYear, steps, month + 1) * levelAt(prices(levels), month);
+    }
   return sum;
 };
 
@@ -102,10 +120,13 @@ export const goingOnAYear = (vehicle: Billed, month: number, { levels }: Context
 type Paying = Pick<Span, 'bought' | 'start'>;
 
 const unearnedOfBill = (
-  { aYear, nextDue, levels }: YearlyBill,
+  { aYear, nextDue, levels, steps }: YearlyBill,
   { bought, start }: Paying,
   month: number,
-): number => (aYear === 0 ? 0 : unearnedOf(aYear, levels, bought ? start : start + nextDue, month));
+): number =>
+  aYear === 0 && steps.length === 0
+    ? 0
+    : unearnedOf(aYear, levels, bought ? start : start + nextDue, month, steps);
 
 /**
  * What is unearned of a vehicle's bills at the end of a month, in money of that month: those that come back alone. That
@@ -155,7 +176,7 @@ export const unusedBack = (
   const line = linesOf(name, path);
   return (sink) => {
     for (const bill of yearlyBills(vehicle, ctx)) {
-      if (!bill.comesBack || bill.aYear === 0) continue;
+      if (!bill.comesBack) continue;
       const { category, what, at, nextDue } = bill;
       const due = !bought && month === start + nextDue;
       const back = due && !paidThatDay ? 0 : unearnedOfBill(bill, { bought, start }, month);

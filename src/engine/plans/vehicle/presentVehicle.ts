@@ -6,8 +6,8 @@ import { latest } from '../../quantity/remember.ts';
 import type { Job, PresentVehicle } from '../../scenario/inputs/inputs.ts';
 import type { AmountsAt } from './byReading.ts';
 import type { Context } from './context.ts';
-import { deductibles } from './deductibles.ts';
 import { heldPresent, presentSpan } from './held.ts';
+import { lossesBorne } from './lossesBorne.ts';
 import { buyersPart, isDoneBy, jobShopPrice, neededWork, type Treatments } from './neededWork.ts';
 import { presentRotten } from './openOptions.ts';
 import { type Piece, type Recipe, recipe } from './recipe.ts';
@@ -220,7 +220,8 @@ export const sellLater = (treatments: Treatments, month: number, ctx: Context): 
   );
 
 const losses = (ctx: Context, treatments: Treatments, until: number): Contract[] =>
-  deductibles(
+  lossesBorne(
+    ctx.inputs.vehicle,
     (month) => presentValueAt(treatments, month, until, ctx),
     presentSpan(treatments, until, ctx),
     ctx,

@@ -1,11 +1,11 @@
 import { averageWork } from '../../cashflow/contracts/averageWork.ts';
 import { energy, energyPerDistance } from '../../cashflow/contracts/energy.ts';
-import { monthly, yearly } from '../../cashflow/contracts/recurring.ts';
 import { scheduledUpkeep } from '../../cashflow/contracts/upkeep.ts';
 import type { WorkOnce } from '../../cashflow/contracts/work.ts';
 import { linesOf } from '../../cashflow/lines.ts';
 import type { Contract } from '../../cashflow/posting.ts';
 import type { RunningCosts, WorkCost } from '../../scenario/inputs/inputs.ts';
+import { parkingOf, yearlyBillOf } from './billPostings.ts';
 import type { Context } from './context.ts';
 import { type Held, type Run, runOf } from './held.ts';
 import { yearlyBills } from './paidAhead.ts';
@@ -57,26 +57,10 @@ const repairsOf = (ctx: Context, run: Recipe<Run>, component: number): Contract[
 /** What is paid for having it, driven or not. */
 const bills = (ctx: Context, run: Recipe<Run>): Contract[] => {
   const { vehicle, span } = run.from(ctx);
-  const { start, end } = span;
-  const line = linesOf(span.name, span.path);
-  const when = span.bought ? 'yearly, from the day it is bought' : 'yearly, when it falls due';
+  const lines = linesOf(span.name, span.path);
   return [
-    ...yearlyBills(vehicle, ctx).map(({ category, what, at, aYear, nextDue, levels }) =>
-      yearly(
-        line(category, what, at, when),
-        aYear,
-        levels,
-        span.bought ? start : start + nextDue,
-        span.bought ? span.lastYearlyBill : end,
-      ),
-    ),
-    monthly(
-      line('parking', 'parking', 'parking_a_month', 'every month'),
-      vehicle.parkingAMonth,
-      ctx.levels.fees,
-      start + 1,
-      end,
-    ),
+    ...yearlyBills(vehicle, ctx).flatMap((bill) => yearlyBillOf(bill, span, lines)),
+    parkingOf(vehicle, span, ctx.levels.fees, lines),
   ];
 };
 

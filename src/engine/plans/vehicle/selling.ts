@@ -1,8 +1,10 @@
 /** Selling a vehicle privately: what it takes, what it brings, and when the money is there. */
 import { netOfSelling } from '../../cashflow/contracts/marketValue.ts';
+import { inForce } from '../../cashflow/contracts/stepped.ts';
 import { levelAt } from '../../cashflow/levels.ts';
 import { type ByReading, type Contract, type Line, READINGS, type Reading } from '../../cashflow/posting.ts';
 import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
+import { parkingSteps } from './billSteps.ts';
 import { type Amounts, NOTHING } from './byReading.ts';
 import type { Context } from './context.ts';
 import { goingOnAYear } from './paidAhead.ts';
@@ -23,8 +25,9 @@ const later = (months: number, ctx: Context): number => (months === 0 ? 1 : ctx.
  * insurance, tax, parking, and registration where it is paid back by time.
  */
 const sellingCost = (vehicle: RunningCosts, month: number, ctx: Context): number => {
-  const { selling, parkingAMonth } = vehicle;
-  const parking = 12 * parkingAMonth * levelAt(ctx.levels.fees, month);
+  const { selling, parkingAMonth, changes } = vehicle;
+  const aMonth = inForce(parkingAMonth, parkingSteps(changes), month + 1);
+  const parking = 12 * aMonth * levelAt(ctx.levels.fees, month);
   const aYear = goingOnAYear(vehicle, month, ctx) + parking;
   return selling.cost * ctx.oneOffLevel(month) + (aYear * selling.weeks) / 52;
 };

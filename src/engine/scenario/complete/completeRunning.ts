@@ -13,6 +13,7 @@ import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import { kindOf } from '../reading/kind.ts';
 import type { Stated } from '../reading/stated.ts';
 import type { SparseRunning } from '../schema/scenarioSchema.ts';
+import { completeChanges } from './completeChanges.ts';
 import { completeEnergy, type Pumps } from './completeEnergy.ts';
 import { completeComponents, completeUpkeep } from './completeParts.ts';
 import { completeValue } from './completeValue.ts';
@@ -20,6 +21,8 @@ import { following, type Pen, type Said } from './quantityBook.ts';
 
 /** What the household's part of the file decides about every vehicle. */
 export interface Shared {
+  /** ISO day of the decision. */
+  readonly date: string;
   readonly distanceAYear: number;
   /** The table's prices to today's, in dollars. */
   readonly priceRatio: number;
@@ -132,6 +135,7 @@ export const completeRunning = (
     energy: energy.energy,
     ...bills(file, pen, about, shared.leftOut),
     registrationRefunded: file.registration_refunded ?? false,
+    changes: completeChanges(file.changes, pen, shared.date),
     ...averages(file, pen, shared),
     upkeep: completeUpkeep(
       file.upkeep,

@@ -118,6 +118,7 @@ export const completeNumbers = (
     'tablePriceRatio',
   );
   const sharedFor = (one: SparseRunning): Shared => ({
+    date,
     distanceAYear: household.distanceAYear,
     priceRatio,
     pumps: pumpsFor(one, vehicles, file.household, units),

@@ -6,6 +6,10 @@ import { moneyText } from '../text/amounts.ts';
 const listed = (names: readonly string[]): string =>
   names.length <= 1 ? (names[0] ?? '') : `${names.slice(0, -1).join(', ')} and ${names[names.length - 1]}`;
 
+/** The most that a bill of a vehicle ever is: now, or from a date on. */
+const mostOf = ({ changes = [], ...vehicle }: SparseRunning, key: VEHICLE.Bill['key']): number =>
+  Math.max(...[vehicle, ...changes].map((one) => one[key]?.value ?? 0));
+
 /** Left out for every vehicle there is. */
 const everywhere = (vehicles: number): string => {
   if (vehicles === 1) return 'not given: left out';
@@ -25,7 +29,7 @@ export const leftOutOf = (
   const [present, ...bought] = vehicles;
   const givers = vehicles.filter((other) => other !== one && other[key]);
   if (givers.length === 0) return everywhere(vehicles.length);
-  const charged = givers.filter((other) => (other[key]?.value ?? 0) > 0);
+  const charged = givers.filter((other) => mostOf(other, key) > 0);
   const names = (of: readonly SparseRunning[]): string => listed(of.map(({ what }) => `the ${what}`));
   if (charged.length === 0)
     return `not given: counts as nothing, as the figure given for ${names(givers)} does`;
@@ -34,8 +38,7 @@ export const leftOutOf = (
     return bought.length === 1 ? 'replacing' : `the ${other.what}`;
   };
   const adds = charged.map(
-    (other) =>
-      `about ${moneyText(other[key]?.value ?? 0, currency)} ${VEHICLE.periodOf(bill)} to ${side(other)}`,
+    (other) => `about ${moneyText(mostOf(other, key), currency)} ${VEHICLE.periodOf(bill)} to ${side(other)}`,
   );
   return `not given: counted for ${names(charged)} only, which adds ${listed(adds)}`;
 };

@@ -46,6 +46,8 @@ interface Particulars {
   readonly typedAt?: string;
   readonly suffix?: string;
   readonly onlyRange?: boolean;
+  /** What its place in the file says of it, before its own note. */
+  readonly why?: string;
 }
 
 /** What the file says of a group: a mapping with its keys, and others. */
@@ -112,6 +114,7 @@ export const penFor = (quantities: Quantity[] | null, units: Units, key = '', pa
       typedAt,
       suffix = '',
       onlyRange = false,
+      why = '',
     } = {},
   ) => {
     if (!stated && !or) throw new Error(`No value and no default for ${below(key, k)}`);
@@ -135,7 +138,7 @@ export const penFor = (quantities: Quantity[] | null, units: Units, key = '', pa
       known: spec.exact === KNOWN && !isDefault,
       isDefault,
       source: stated ? stated.source || 'given in the scenario' : (or?.source ?? ''),
-      note: stated?.note ?? '',
+      note: [why, stated?.note ?? ''].filter((words) => words !== '').join('; '),
     });
     return { value, range };
   };

@@ -120,6 +120,7 @@ const vehicle = (): string[] => {
       `dollars; ${OWNED.SALE.scrap.or.source}: half of what it brings as it stands`,
     ),
     '  insurance_a_year: 620',
+    '  ## changes: what is another figure from a date on: [{ from: year-month, insurance_a_year: 480, why: a cover is dropped }]',
     ...running(2009),
     ...all(2, VEHICLE.DUE),
     line(2, 'floor', String(scrap), 'dollars; the least it ever brings: as scrap'),

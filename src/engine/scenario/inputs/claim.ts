@@ -147,6 +147,10 @@ export interface ClaimFacts {
   };
 }
 
+/** What cover for the vehicle itself answers for. */
+export const OWN_DAMAGE = ['collision', 'comprehensive'] as const;
+export type OwnDamage = (typeof OWN_DAMAGE)[number];
+
 /** One kind of cover on an old vehicle; its premium is part of the yearly insurance. */
 export interface CoverPart extends Numbers<typeof OWNED.COVER> {
   /** Another deductible on offer, with its premium. */

@@ -1,5 +1,5 @@
 import type { Range } from '../../quantity/range.ts';
-import type { Claim, CoverPart } from './claim.ts';
+import type { Claim, CoverPart, OwnDamage } from './claim.ts';
 import type { Numbers } from './declared.ts';
 import type { Fee, Payment } from './financing.ts';
 import type * as HOME from './householdInputs.ts';
@@ -104,6 +104,16 @@ export type YearlyBills = {
   readonly [B in keyof typeof VEHICLE.YEARLY_BILLS]: Numbers<(typeof VEHICLE.YEARLY_BILLS)[B]>;
 };
 
+/** Bills that are other ones from a date on, in money of the day of the decision; null: this one stays as it was. */
+export interface BillChange extends Numbers<typeof VEHICLE.CHANGED> {
+  /** The first month that ends after the date, 1 at the earliest. */
+  readonly from: number;
+  /** Cover for the vehicle itself that there is none of from then on: its losses are the household's own. */
+  readonly coverEnds: readonly OwnDamage[];
+  /** In the household's words; ''. */
+  readonly why: string;
+}
+
 /** What it costs to run a vehicle, whoever owns it and however it was paid for. */
 export interface RunningCosts
   extends YearlyBills,
@@ -120,6 +130,8 @@ export interface RunningCosts
   };
   /** The unused part of a year's registration comes back when the vehicle goes. */
   readonly registrationRefunded: boolean;
+  /** In the order of their dates. */
+  readonly changes: readonly BillChange[];
   /** Scheduled upkeep known only on average: money for each unit of distance, a shop doing it. 0 once items are listed. */
   readonly averageUpkeep: number;
   readonly upkeep: readonly UpkeepItem[];
@@ -164,7 +176,7 @@ export interface PresentVehicle extends RunningCosts, Numbers<typeof OWNED.STAND
   readonly ends: readonly EndOfLife[];
   readonly inAHurry: InAHurry;
   /** Of the yearly insurance, what answers for damage to the vehicle itself; null: not told apart. */
-  readonly ownDamage: { readonly collision: CoverPart | null; readonly comprehensive: CoverPart | null };
+  readonly ownDamage: { readonly [kind in OwnDamage]: CoverPart | null };
 }
 
 /** `to_the_shop`: only there, and no farther. */

@@ -94,6 +94,18 @@ export const MONTHLY_BILLS = {
   ),
 };
 
+/**
+ * What it is from a date on, where that is known beforehand: an insurer drops a cover, a premium steps. In today's money, as
+ * the figure before it is: prices go on rising.
+ */
+export const CHANGED = {
+  cover: orNone(A_YEAR.cover.key, A_YEAR.cover),
+  registration: orNone(A_YEAR.registration.key, A_YEAR.registration),
+  inspection: orNone(A_YEAR.inspection.key, A_YEAR.inspection),
+  tax: orNone(A_YEAR.tax.key, A_YEAR.tax),
+  parkingAMonth: orNone(MONTHLY_BILLS.parkingAMonth.key, MONTHLY_BILLS.parkingAMonth),
+};
+
 type Bills = typeof A_YEAR & typeof MONTHLY_BILLS;
 
 /** A bill that may be left out. */

@@ -20,6 +20,8 @@ const STAND_INS: Readonly<Record<string, string>> = {
   'vehicle.components.name': 'part #',
   'replacement.components.name': 'part #',
   'vehicle.ends.what': 'end #',
+  'vehicle.changes.why': 'change #',
+  'replacement.changes.why': 'change #',
   'already_spent.what': 'item #',
   'replacement.fees.what': 'fee #',
   'replacement.add_ons.what': 'add-on #',

@@ -1,3 +1,4 @@
+import { changesApart, changesFar, changesFollow, changesSay } from './changeRules.ts';
 import {
   claimBounds,
   claimDates,
@@ -8,7 +9,7 @@ import {
   placeKnown,
   tradeInDamaged,
 } from './claimRules.ts';
-import { coverFits } from './coverRules.ts';
+import { coverFits, coverGoesOn, endingCoverKnown } from './coverRules.ts';
 import { datesFar } from './dateRules.ts';
 import { dangerAsked, drivenFits, ownHandsFit } from './drivingRules.ts';
 import { estimateSums, linesOnce, linesPriced } from './estimateRules.ts';
@@ -76,6 +77,9 @@ export const applyRules = (raw: Raw): Verdict => {
         distanceKeys,
         fuelFits,
         pumpsFit,
+        changesFollow,
+        changesSay,
+        changesApart,
       ].flatMap((rule) => rule(raw)),
       ...sale.problems,
       ...[componentShares, dangerAsked, drivenFits, ownHandsFit].flatMap((rule) => rule(raw)),
@@ -97,6 +101,7 @@ export const applyRules = (raw: Raw): Verdict => {
         linesOnce,
         estimateSums,
         coverFits,
+        endingCoverKnown,
       ].flatMap((rule) => rule(raw)),
     ],
     warnings: [
@@ -116,6 +121,8 @@ export const applyRules = (raw: Raw): Verdict => {
         shopBelowParts,
         odometerOfItsAge,
         datesFar,
+        changesFar,
+        coverGoesOn,
         datesPast,
         claimDatesPast,
         tradeInDamaged,

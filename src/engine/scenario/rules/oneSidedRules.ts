@@ -12,14 +12,20 @@ const nameOf = (raw: Raw, vehicle: Path): string => {
   return vehicle[0] === 'vehicle' ? 'vehicle you have' : 'replacement';
 };
 
+/** The most that a bill of a vehicle ever is: now, or from a date on. */
+const mostOf = (raw: Raw, vehicle: Path, bill: VEHICLE.Bill): number =>
+  Math.max(
+    ...[vehicle, ...raw.each([...vehicle, 'changes'])].map((at) => raw.num([...at, bill.key], bill) ?? 0),
+  );
+
 /** A bill given for one vehicle and not for another tilts the answer: the other's is asked for. */
 export const billsOnBothSides = (raw: Raw): Finding[] => {
   const vehicles = vehiclesOf(raw).map((at) => ({ at, name: nameOf(raw, at) }));
   return VEHICLE.LEFT_OUT_BILLS.flatMap((bill): Finding[] => {
     const { key } = bill;
-    const giver = vehicles.find(({ at }) => (raw.num([...at, key], bill) ?? 0) > 0);
+    const giver = vehicles.find(({ at }) => mostOf(raw, at, bill) > 0);
     if (!giver) return [];
-    const given = moneyText(raw.num([...giver.at, key], bill) ?? 0, raw.units.currency);
+    const given = moneyText(mostOf(raw, giver.at, bill), raw.units.currency);
     return vehicles
       .filter(({ at }) => !raw.has([...at, key]))
       .map(({ at, name }) => ({

@@ -19,7 +19,7 @@ export interface FaultParams {
 }
 
 /** A field read by our own function, described to editors by `json`. */
-const field = <T>(
+export const field = <T>(
   read: (raw: unknown) => { readonly ok: T } | readonly Fault[],
   json: Record<string, unknown>,
 ) =>
@@ -45,7 +45,7 @@ const field = <T>(
     )
     .register(z.globalRegistry, { ...json, remedy: undefined });
 
-const json = (description: string, remedy: string, shape: Record<string, unknown>) => ({
+export const json = (description: string, remedy: string, shape: Record<string, unknown>) => ({
   description,
   remedy,
   ...shape,

@@ -3,6 +3,7 @@ import type { Spec } from '../inputs/specs.ts';
 import type { Units } from '../inputs/units.ts';
 import * as VEHICLE from '../inputs/vehicleInputs.ts';
 import * as WORK from '../inputs/workInputs.ts';
+import { changesSchema } from './changeSchema.ts';
 import { clocked, list, mapping, maybe, num, numOr, oneOf, ranged, record, words, yesNo } from './fields.ts';
 import { shapeByUnit, shapeOf } from './groupShape.ts';
 
@@ -95,6 +96,7 @@ export const runningShape = (units: Units) => {
       yesNo('Whether the unused part of a year of registration comes back when the vehicle goes.'),
     ),
     ...bills,
+    changes: maybe(changesSchema(units)),
     value_falls: maybe(valueFalls(units)),
     ...shapeOf(VEHICLE.WORTH, units),
     fuel: maybe(
