@@ -37,10 +37,12 @@ export const guarded =
     f: (...args: A) => R,
   ): ((...args: A) => R) =>
   (...args) => {
-    Object.entries(wants).forEach(([argument, want], i) => {
-      want(args[i], `${name}, ${argument}`);
+    const answer = answered(name, () => {
+      Object.entries(wants).forEach(([argument, want], i) => {
+        want(args[i], `${name}, ${argument}`);
+      });
+      return f(...args);
     });
-    const answer = answered(name, () => f(...args));
     const at = unsound(answer, '');
     if (at !== null)
       throw new RangeError(
