@@ -98,7 +98,7 @@ describe('a dangerous job that can wait', () => {
   it('is not driven to the shop where nobody said that it may be', () => {
     expect(first(decisionOf(only({ job: 'fuel leak' })))).toContain('It stays where it is until');
     expect(first(decisionOf(only({ job: 'fuel leak', may_be_driven: 'to_the_shop' })))).toContain(
-      'Drive it only to the shop until',
+      'Have it towed, or drive it no farther than to the work, until',
     );
   });
 });
@@ -129,7 +129,7 @@ describe('whether it may be driven', () => {
 
   it('an alignment that cannot wait is driven to the shop: it does not stand, and pays no storage', () => {
     expect(first(decisionOf(stands({})))).toBe(
-      'Drive it only to the shop until this is done: wheel alignment.',
+      'Have it towed, or drive it no farther than to the work, until this is done: wheel alignment.',
     );
     expect(storage({})).toBe(0);
   });
@@ -150,7 +150,7 @@ describe('whether it may be driven', () => {
   });
   it('the way to the shop comes after what keeps it from moving at all', () => {
     expect(first(decisionOf())).toBe(
-      "Don't drive it until this is done: front brakes. Once it may be driven again, drive it only to the shop until this is done: head gasket.",
+      "Don't drive it until this is done: front brakes. Once it may be driven again, have it towed, or drive it no farther than to the work, until this is done: head gasket.",
     );
     const barred = decisionOf((file) => Object.assign(file.vehicle, { may_be_driven: 'no' }));
     expect(first(barred)).not.toContain('to the shop');

@@ -49,8 +49,8 @@ const safety = (inputs: Inputs, facts: Facts): Draft[] => {
     until(
       'to-the-shop',
       barred
-        ? 'Once it may be driven again, have it towed, or drive it only to where the work is done,'
-        : 'Have it towed, or drive it only to where the work is done,',
+        ? 'Once it may be driven again, have it towed, or drive it no farther than to the work,'
+        : 'Have it towed, or drive it no farther than to the work,',
       driven('to_the_shop'),
     ),
     facts.inspectionFailed &&
