@@ -1,11 +1,12 @@
+import { toCents } from '../../engine/quantity/money.ts';
 import type { Mark, Quantity } from '../../engine/scenario/inputs/scenario.ts';
 import { counted, inWords } from '../format.ts';
-import { html } from '../markup/html.ts';
+import { type Html, html } from '../markup/html.ts';
 import { folded, table } from '../tables/table.ts';
-import { noticesAt } from '../words/facts.ts';
+import { differenceWords, noticesAt } from '../words/facts.ts';
 import { markWords } from '../words/marks.ts';
 import { capital, listed } from '../words/sentence.ts';
-import { weightiest } from '../words/tipping.ts';
+import { bare, weightiest } from '../words/tipping.ts';
 import { block, type Chapter, type Page, paragraphs } from './page.ts';
 
 const MARKS: readonly Mark[] = ['quoted', 'measured', 'guess', 'table', 'choice'];
@@ -29,6 +30,37 @@ const assumptions = ({ format }: Page, caption: string, of: readonly Quantity[])
       html`<span class="mark ${q.mark}">${markWords[q.mark]}${q.isDefault && ', filled in'}</span>${q.source !== '' && html`<br>${q.source}`}${q.note !== '' && html`<br><small>${q.note}</small>`}`,
     ]),
   });
+
+/** What is filled in and moves the answer by this part of it or more is listed. */
+const FELT = 0.1;
+
+/** Defaults that move the answer by a tenth or more, and to what: each as far either way as its swing goes. */
+const fillersFelt = ({ d, format }: Page): Html | null => {
+  const { difference } = d;
+  if (!difference || difference.counted === 0) return null;
+  const today = difference.counted / 100;
+  const moved = d.swings.filter(
+    ({ quantity, low, high }) =>
+      quantity.isDefault &&
+      Math.max(Math.abs(low.difference - today), Math.abs(high.difference - today)) >= FELT * Math.abs(today),
+  );
+  if (moved.length === 0)
+    return html`<p>Nothing that was filled in moves the answer by a tenth, moved by a fifth or over its range.</p>`;
+  const then = (q: Quantity, end: (typeof moved)[number]['low']): string =>
+    `${bare(q, end.value, format)}: ${differenceWords(toCents(end.difference), format)}`;
+  return html`<div class="onscreen"><h3>Filled in, and worth a tenth of the answer</h3>${table({
+    caption: 'Filled in, and worth a tenth of the answer: moved by a fifth, or over its range',
+    kind: 'wordy',
+    words: 4,
+    head: ['What', 'Value', 'Lower', 'Higher'],
+    rows: moved.map(({ quantity, low, high }) => [
+      quantity.label,
+      format.quantity(quantity),
+      then(quantity, low),
+      then(quantity, high),
+    ]),
+  })}</div>`;
+};
 
 const groups: readonly (readonly [string, RegExp])[] = [
   ['The household and its prices', /^household\./],
@@ -61,6 +93,7 @@ export const assumedChapter = (page: Page): Chapter => {
       deciding.length === 0
         ? null
         : html`<div class="onscreen"><h3>The ones that weigh most</h3>${assumptions(page, 'The numbers that weigh most', deciding)}</div>`,
+      fillersFelt(page),
       folded(
         `All ${counted(d.quantities.length, 'number')}, and where each comes from`,
         ...groups
