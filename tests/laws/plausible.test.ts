@@ -44,7 +44,8 @@ describe('no limit is above what another running one costs, and what ours costs 
         limitsOf(scenarioWith({ ...inputs, anotherLikeOurs })),
       );
       some?.forEach((limit, j) => {
-        expect(limit).toBeLessThanOrEqual((without?.[j] ?? 0) + 1e-6);
+        // One that can be had later makes going on a little cheaper too: a share of a bill that comes then.
+        expect(limit).toBeLessThanOrEqual(1.002 * (without?.[j] ?? 0) + 1e-6);
         if (limit < (without?.[j] ?? 0) - 1) bound += 1;
       });
     }
