@@ -25,7 +25,8 @@ const between = (
 
 /**
  * What the vehicle would bring privately, `month` months on and `distance` further; never below the floor.
- * Yearly decline is compound, decline by distance in money, both down to what a running one of any age brings; a table of points is linear between and flat after.
+ * Yearly decline is compound, decline by distance in money, both down to what a running one of any age brings; a table of
+ * points is linear between and flat after.
  */
 export const marketValue = (terms: ValueTerms, month: number, distance: number): number => {
   const { law } = terms;

@@ -5,7 +5,7 @@ import { type AtLimit, atLimit, inAMonth } from '../../chance/bigBill.ts';
 import { remember } from '../../quantity/remember.ts';
 import type { RunningCosts } from '../../scenario/inputs/inputs.ts';
 import { bigBillsAYear, tableMiles } from '../../scenario/inputs/tables.ts';
-import { type Context, EXPECTED, inFuture, onceFor } from './context.ts';
+import { type Context, EXPECTED, inFuture, onceByMonth, onceFor } from './context.ts';
 import { netValue } from './selling.ts';
 
 /** Where its luck stands among that of a vehicle's components. */
@@ -34,18 +34,14 @@ interface Priced extends ByReading<number> {
 }
 
 /** What 1 of a shop's bill of a month comes to; a share of its labour is done at home. */
-const partOfBill = (month: number, ctx: Context): Priced => {
-  const byMonth = onceFor(ctx, 'parts of a bill', (): (Priced | undefined)[] => []);
-  const known = byMonth[month];
-  if (known) return known;
-  const { share, partsShare, shopHour } = ctx.inputs.household.atHome;
-  const labour = share * (1 - partsShare);
-  const hours = shopHour > 0 ? labour / (shopHour * levelAt(ctx.levels.repairs, month)) : 0;
-  const cash = 1 - labour;
-  const made = { counted: cash + hours * ctx.ownHourAt(month), cash, shop: 1, hours };
-  byMonth[month] = made;
-  return made;
-};
+const partOfBill = (month: number, ctx: Context): Priced =>
+  onceByMonth(ctx, 'parts of a bill', month, () => {
+    const { share, partsShare, shopHour } = ctx.inputs.household.atHome;
+    const labour = share * (1 - partsShare);
+    const hours = shopHour > 0 ? labour / (shopHour * levelAt(ctx.levels.repairs, month)) : 0;
+    const cash = 1 - labour;
+    return { counted: cash + hours * ctx.ownHourAt(month), cash, shop: 1, hours };
+  });
 
 /** What a bill of a month, in money of that month, comes to in this household. */
 export const priced = (bill: number, month: number, ctx: Context): Priced => {
@@ -67,22 +63,18 @@ interface Renewing {
   readonly finding: number;
 }
 
-const renewingIn = (month: number, ctx: Context): Renewing => {
-  const byMonth = onceFor(ctx, 'renewing by month', (): (Renewing | undefined)[] => []);
-  const known = byMonth[month];
-  if (known) return known;
-  const { anotherLikeOurs, usualLike, household } = ctx.inputs;
-  const { inspectionBefore, catchUp, hiddenFault, hours } = anotherLikeOurs ?? usualLike;
-  const made = {
-    besidesPrice:
-      inspectionBefore * ctx.oneOffLevel(month) +
-      (catchUp + hiddenFault) * levelAt(ctx.levels.repairs, month) +
-      hurryAt(month, ctx, household.dayWithout),
-    finding: hours * ctx.ownHourAt(month),
-  };
-  byMonth[month] = made;
-  return made;
-};
+const renewingIn = (month: number, ctx: Context): Renewing =>
+  onceByMonth(ctx, 'renewing by month', month, () => {
+    const { anotherLikeOurs, usualLike, household } = ctx.inputs;
+    const { inspectionBefore, catchUp, hiddenFault, hours } = anotherLikeOurs ?? usualLike;
+    return {
+      besidesPrice:
+        inspectionBefore * ctx.oneOffLevel(month) +
+        (catchUp + hiddenFault) * levelAt(ctx.levels.repairs, month) +
+        hurryAt(month, ctx, household.dayWithout),
+      finding: hours * ctx.ownHourAt(month),
+    };
+  });
 
 /**
  * What renewing a vehicle by its like takes once it has broken down, beyond going on with it: another one's price with

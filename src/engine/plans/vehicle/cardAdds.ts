@@ -2,7 +2,7 @@
 import { cardCredit, cardGrowth, cardUntilPaid } from '../../cashflow/contracts/card.ts';
 import { levelAt } from '../../cashflow/levels.ts';
 import type { Contract, Sink } from '../../cashflow/posting.ts';
-import { type Context, onceFor } from './context.ts';
+import { type Context, onceByMonth } from './context.ts';
 import type { Awaited } from './selling.ts';
 
 /** The part of what a change of vehicle lacks that a price to come covers, interest and all. */
@@ -35,12 +35,10 @@ const worthOf = (contract: Contract, ctx: Context): number => {
 };
 
 /** What 1 put on the card costs, seen so many months on. */
-const cardCost = (months: number, ctx: Context): number => {
-  const known = onceFor(ctx, 'cost of the card', (): number[] => []);
-  const cost = known[months] ?? worthOf(cardCredit(1, 1, ctx.inputs.household.cardRate, 0, months), ctx);
-  known[months] = cost;
-  return cost;
-};
+const cardCost = (months: number, ctx: Context): number =>
+  onceByMonth(ctx, 'cost of the card', months, () =>
+    worthOf(cardCredit(1, 1, ctx.inputs.household.cardRate, 0, months), ctx),
+  );
 
 /**
  * What it adds, own hours counted, that a change at the end of a month lacks cash: put on a card, and paid back from the

@@ -217,6 +217,16 @@ export const onceFor = <T>(ctx: Context, name: string, compute: () => T): T => {
   return result;
 };
 
+/** The same by month. */
+export const onceByMonth = <T>(ctx: Context, name: string, month: number, compute: () => T): T => {
+  const byMonth = onceFor(ctx, name, (): (T | undefined)[] => []);
+  const known = byMonth[month];
+  if (known !== undefined) return known;
+  const result = compute();
+  byMonth[month] = result;
+  return result;
+};
+
 /**
  * The same, taken from numbers near these where it hangs on none in which they differ.
  *

@@ -1,6 +1,6 @@
 import { brokenValue, marketValue } from '../../cashflow/contracts/marketValue.ts';
 import type { AnotherLikeOurs, Payment, Replacement, RunningCosts } from '../../scenario/inputs/inputs.ts';
-import { type Context, onceFor } from './context.ts';
+import { type Context, onceByMonth } from './context.ts';
 
 /** The place of another one like ours among what can be bought: behind none of the replacements that a file names. */
 export const LIKE_OURS = -1;
@@ -90,10 +90,7 @@ export const askedLikeOurs = (ctx: Context): ((worth: number) => number) | null 
 const likeOurs = (month: number, ctx: Context): Replacement => {
   const said = ctx.inputs.anotherLikeOurs;
   if (said === null) throw new Error('there is none like ours to be had');
-  const byMonth = onceFor(ctx, 'another like ours', (): Replacement[] => []);
-  const known = byMonth[month] ?? madeLikeOurs(month, said, ctx);
-  byMonth[month] = known;
-  return known;
+  return onceByMonth(ctx, 'another like ours', month, () => madeLikeOurs(month, said, ctx));
 };
 
 /**
